@@ -1,0 +1,32 @@
+# SPDX-License-Identifier: MIT
+#
+# Compiler flags of our own code, as an interface library; nothing here touches generated code of
+# other projects. -Wno-restrict: GCC 12 sees an overlap inside cpp_int::str() that is not there.
+
+add_library(flarestock_flags INTERFACE)
+target_compile_options(flarestock_flags INTERFACE
+  -Wall -Wextra -Wpedantic -Wshadow -Wconversion -Wnon-virtual-dtor -Woverloaded-virtual
+  $<$<AND:$<CXX_COMPILER_ID:GNU>,$<VERSION_LESS:$<CXX_COMPILER_VERSION>,13>>:-Wno-restrict>
+  $<$<BOOL:${FLARESTOCK_WERROR}>:-Werror>)
+target_compile_definitions(flarestock_flags INTERFACE
+  QT_NO_CAST_FROM_ASCII QT_NO_CAST_TO_ASCII QT_NO_KEYWORDS
+  QT_DISABLE_DEPRECATED_BEFORE=0x060400 QT_USE_QSTRINGBUILDER)
+target_include_directories(flarestock_flags INTERFACE ${PROJECT_SOURCE_DIR})
+# assert() stays on in every build: it states what the code relies on (DEVELOPERS.md, "Errors").
+string(REPLACE "-DNDEBUG" "" CMAKE_CXX_FLAGS_RELEASE "${CMAKE_CXX_FLAGS_RELEASE}")
+string(REPLACE "-DNDEBUG" "" CMAKE_CXX_FLAGS_RELWITHDEBINFO "${CMAKE_CXX_FLAGS_RELWITHDEBINFO}")
+
+if(FLARESTOCK_SANITIZE)
+  add_compile_options(-fsanitize=${FLARESTOCK_SANITIZE} -fno-omit-frame-pointer -g
+                      -fno-sanitize-recover=undefined)
+  add_link_options(-fsanitize=${FLARESTOCK_SANITIZE})
+endif()
+if(FLARESTOCK_COVERAGE)
+  add_compile_options(--coverage -O0 -fprofile-abs-path)
+  add_link_options(--coverage)
+endif()
+find_program(CCACHE ccache)
+if(CCACHE)
+  set(CMAKE_C_COMPILER_LAUNCHER ${CCACHE})
+  set(CMAKE_CXX_COMPILER_LAUNCHER ${CCACHE})
+endif()

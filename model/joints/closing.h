@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: MIT
+//
+// Closing: finds the ways to close one joint between two ports with the catalogue's adapters,
+// bulkheads and hose ends, best first.
+//
+//   const JointCloser closer(catalogue);
+//   closer.ways({.from = pumpInlet, .to = hoseCutEnd, .preference = Preference::Shelf}, shelfLeft);
+
+#pragma once
+
+#include "model/joints/preference.h"
+#include "model/joints/way.h"
+#include "model/parts/free_stock.h"
+
+#include <functional>
+#include <optional>
+
+namespace flarestock {
+
+/// What is still free of a part while a build is being put together (earlier joints have taken
+/// theirs). The part's own unit; never negative.
+using FreeLeft = std::function<Decimal(const Part &)>;
+
+struct JointRequest {
+    Port from;
+    Port to;                    ///< Another component's port, or a HOSE or TUBE end.
+    std::optional<Fluid> fluid; ///< Pieces whose maker forbids it, or whose seal it ruins, are out.
+    std::optional<int> angleDegrees; ///< Hose end wanted; straight where absent.
+    Preference preference = Preference::Shelf;
+    std::size_t best = 4;      ///< How many ways to return at most.
+    std::size_t piecesMax = 4; ///< Longest way considered, hose end included.
+};
+
+/// The graph of a catalogue's joining pieces; made once for a catalogue, which it must not outlive.
+class JointCloser {
+public:
+    explicit JointCloser(const Catalogue &catalogue);
+    ~JointCloser();
+    JointCloser(JointCloser &&) noexcept;
+    JointCloser &operator=(JointCloser &&) noexcept;
+
+    /// Best first by the request's preference; ties by key(), so that the answer never depends on
+    /// the order of the catalogue. Empty where nothing closes the joint. Only links that fit
+    /// (Fits, or FitsWithCaution) are used, with the aids that they need.
+    [[nodiscard]] std::vector<Way> ways(const JointRequest &request, const Shelf &shelf,
+                                        const FreeLeft &left) const;
+
+    /// The way that a builder has decided on, by part numbers in order, judged as it is: its links
+    /// may well leak. Problem: an unknown part, or one without two ports to join by.
+    [[nodiscard]] Result<Way> judged(const JointRequest &request,
+                                     const std::vector<std::string> &numbers, const Shelf &shelf,
+                                     const FreeLeft &left) const;
+
+private:
+    struct Graph;
+    std::unique_ptr<Graph> m_graph;
+};
+
+} // namespace flarestock

@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: MIT
+//
+// Movement: so much of a part from one place to another; the only way that stock changes.
+// Immutable: a mistake is taken back by a movement that points at the wrong one.
+//
+// Quantities are whole smallest units (pieces, or lengths of 125 nm), values whole 10^-6 of the
+// shop's currency: integers, so that a sum is a sum.
+
+#pragma once
+
+#include "model/exact/problem.h"
+
+#include <array>
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace flarestock {
+
+/// A UUIDv7 (RFC 9562), made by the client before the attempt, so that a repeated attempt counts
+/// once.
+class MovementId {
+public:
+    /// From the time (milliseconds since 1970, UTC) and ten random bytes.
+    [[nodiscard]] static MovementId make(std::int64_t milliseconds,
+                                         const std::array<std::uint8_t, 10> &random);
+    /// Problem: not a UUID as RFC 9562 writes it.
+    [[nodiscard]] static Result<MovementId> parse(std::string_view text);
+    [[nodiscard]] std::string text() const;
+    [[nodiscard]] const std::array<std::uint8_t, 16> &bytes() const noexcept { return m_bytes; }
+    friend bool operator==(const MovementId &, const MovementId &) = default;
+    friend auto operator<=>(const MovementId &, const MovementId &) = default;
+
+private:
+    std::array<std::uint8_t, 16> m_bytes{};
+};
+
+enum class PlaceKind : std::uint8_t {
+    Shelf,
+    Bin,
+    Drawer,
+    Car,
+    Supplier,
+    Scrap,
+    InTransit,
+    UsedUp,
+    Opening
+};
+[[nodiscard]] std::string_view text(PlaceKind kind) noexcept;
+[[nodiscard]] Result<PlaceKind> parsePlaceKind(std::string_view text);
+/// Whether stock at such a place can be used: shelf, bin and drawer.
+[[nodiscard]] bool isStock(PlaceKind kind) noexcept;
+
+struct Place {
+    std::string id; ///< "C4", "trailer-2", "car-2"
+    std::string title;
+    PlaceKind kind = PlaceKind::Shelf;
+};
+
+/// Conditions; only the first two are free.
+enum class PieceCondition : std::uint8_t { New, UsedAndGood, ToBeChecked, NotToBeUsed };
+[[nodiscard]] std::string_view text(PieceCondition condition) noexcept;
+[[nodiscard]] Result<PieceCondition> parsePieceCondition(std::string_view text);
+
+struct Movement {
+    MovementId id;
+    std::string part;
+    std::int64_t quantity = 0; ///< Smallest units; more than zero.
+    std::int64_t value = 0;    ///< 10^-6 of the currency that moves along; not negative.
+    std::string from;          ///< Place id.
+    std::string to;            ///< Place id, another.
+    std::string lot;           ///< Lot, serial or the id of a piece of hose; empty where none.
+    PieceCondition condition = PieceCondition::New;
+    std::string who;
+    std::string why;
+    std::string document; ///< Delivery note, build id …
+    std::optional<MovementId> reverses;
+    std::int64_t at = 0; ///< Milliseconds since 1970, UTC, as the client's clock said.
+};
+
+/// The bytes that storage hashes into the chain: unambiguous, the same on every machine and for
+/// ever.
+[[nodiscard]] std::vector<std::uint8_t> canonicalBytes(const Movement &movement);
+
+} // namespace flarestock

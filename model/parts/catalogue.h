@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: MIT
+//
+// Catalogue: every part and offer that the shop knows, immutable once built, with each part
+// interned to a dense index so that hot loops need no look-up by name.
+
+#pragma once
+
+#include "model/parts/part.h"
+
+#include <map>
+#include <span>
+#include <unordered_map>
+
+namespace flarestock {
+
+using PartIndex = std::uint32_t;
+
+class Catalogue {
+public:
+    Catalogue() = default;
+    Catalogue(const Catalogue &) = delete; ///< Parts are pointed at; share it instead.
+    Catalogue &operator=(const Catalogue &) = delete;
+    Catalogue(Catalogue &&) noexcept = default;
+    Catalogue &operator=(Catalogue &&) noexcept = default;
+    /// Problem: a part number twice; a box, fitting, element, substitute or offer that names an
+    /// unknown part or supplier. thing names the part.
+    [[nodiscard]] static Result<Catalogue>
+    of(std::vector<Part> parts, std::vector<Supplier> suppliers, std::vector<Offer> offers);
+
+    [[nodiscard]] std::span<const Part> parts() const noexcept { return m_parts; }
+    [[nodiscard]] std::span<const Supplier> suppliers() const noexcept { return m_suppliers; }
+    [[nodiscard]] const Part *
+    find(std::string_view number) const; ///< Case folded; nullptr if none.
+    [[nodiscard]] PartIndex
+    index(const Part &part) const noexcept; ///< Of a part of this catalogue.
+    [[nodiscard]] std::span<const Part *const> ofKind(Kind kind) const noexcept; ///< By number.
+    [[nodiscard]] std::span<const Offer>
+    offers(const Part &part) const noexcept; ///< By price each.
+    /// The cheapest offer for a quantity, by the price of what must be bought (whole packs,
+    /// minimum); ties to the shorter lead, then the supplier's id. nullptr where nobody sells it.
+    [[nodiscard]] const Offer *bestOffer(const Part &part, const Decimal &quantity) const;
+
+private:
+    std::vector<Part> m_parts;                                       ///< By number.
+    std::vector<Supplier> m_suppliers;                               ///< By id.
+    std::vector<Offer> m_offers;                                     ///< By part.
+    std::vector<std::pair<std::uint32_t, std::uint32_t>> m_offersOf; ///< By part: first and end.
+    std::unordered_map<std::string, PartIndex> m_byNumber;           ///< Folded number.
+    std::vector<std::vector<const Part *>> m_byKind;
+};
+
+} // namespace flarestock

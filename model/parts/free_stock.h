@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: MIT
+//
+// FreeStock: what a build may use of one part, as plain numbers. Joints, systems and checks see the
+// stock only as this; where it comes from (the journal) they never know.
+
+#pragma once
+
+#include "model/exact/quantity.h"
+#include "model/exact/rational.h"
+
+#include <map>
+#include <string>
+#include <vector>
+
+namespace flarestock {
+
+struct FreeStock {
+    struct AtPlace {
+        std::string place;
+        Quantity free;
+    };
+    Quantity onHand;                  ///< All of it, in the part's unit.
+    Quantity free;                    ///< On hand and not promised to another build.
+    Decimal value;                    ///< What `onHand` cost, in the shop's currency.
+    std::vector<Quantity> pieces;     ///< For what is cut: the free pieces, longest first.
+    std::vector<AtPlace> places;      ///< Where the free ones lie, nearest first.
+    std::vector<std::string> missing; ///< Box contents found missing from free ones: part numbers.
+
+    /// Value over quantity on hand, exact; zero where nothing is on hand.
+    [[nodiscard]] Rational carriedUnitCost() const;
+};
+
+/// By part number as the catalogue spells it.
+using Shelf = std::map<std::string, FreeStock, std::less<>>;
+
+} // namespace flarestock

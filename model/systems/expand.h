@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: MIT
+//
+// expand(): template, answers and catalogue become a bill. A pure function: the same request gives
+// the same expansion, whatever the order of the catalogue.
+
+#pragma once
+
+#include "model/joints/closing.h"
+#include "model/systems/expansion.h"
+
+namespace flarestock {
+
+struct ExpandRequest {
+    std::string templateId;
+    std::shared_ptr<const TemplateBook> book;
+    const Catalogue *catalogue = nullptr;
+    const JointCloser *closer = nullptr; ///< Of the same catalogue.
+    const Shelf *shelf = nullptr;        ///< What is free; choosing "from the shelf" looks here.
+    Answers answers;                     ///< Those given; the rest keep their defaults.
+    Picks picks;
+    Preference preference = Preference::Shelf;
+    int copies = 1; ///< The same system so many times; 1 to 1000.
+};
+
+/// Problem: unknown template; an answer to no question, or not one of its choices, or outside its
+/// bounds; a pick of an unknown part or slot; templates nested in a circle (the path is named);
+/// more than 100,000 stations; a quantity beyond what a journal can hold.
+[[nodiscard]] Result<Expansion> expand(const ExpandRequest &request);
+
+/// The complete answers of a template: those given, checked and spelt as the template does, and
+/// the defaults of the rest. Problem: as above.
+[[nodiscard]] Result<Answers> completed(const Template &form, const Answers &given);
+
+} // namespace flarestock

@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: MIT
+//
+// Expansion: a build worked out. Which part stands at which station, which hose makes which run,
+// how each joint is closed, and the bill of everything that takes, each line with its reasons.
+
+#pragma once
+
+#include "model/joints/way.h"
+#include "model/systems/template.h"
+
+namespace flarestock {
+
+struct PlacedStation {
+    std::string id; ///< With the modules before it: "filters/prefilter".
+    const Station *station = nullptr;
+    const Part *part = nullptr;       ///< nullptr: nothing in the catalogue meets the demand.
+    bool picked = false;              ///< The builder has decided on it.
+    std::string why;                  ///< "100 µm before the pump; 1 on the shelf"
+    const Part *better = nullptr;     ///< What the program would take now, where a pick stands.
+    std::vector<const Part *> others; ///< Other parts that meet the demand, best first.
+};
+
+struct PlacedJoint {
+    std::string id;         ///< "supply.start", "supply.end", "plug:tee.gauge"
+    std::string at;         ///< "pump inlet", as said: station title and port.
+    std::string run;        ///< Id of its run.
+    std::string station;    ///< Id of its station.
+    Port from;              ///< The station's port.
+    Port to;                ///< Cut hose end, tube end or the other station's port.
+    std::optional<Way> way; ///< Nothing: open.
+    bool picked = false;
+    std::vector<Way> others; ///< Other ways, best first, the chosen one left out.
+};
+
+struct PlacedRun {
+    std::string id;
+    const Run *run = nullptr;
+    std::string from; ///< Station ids.
+    std::string to;
+    const Part *line =
+        nullptr; ///< Hose or tubing; nullptr for a direct joint or where none is found.
+    bool picked = false;
+    const Part *better = nullptr;
+    Quantity length; ///< In the line's unit; zero for a direct joint.
+    int dash = 0;
+    std::string wanted; ///< "hose -8 PTFE-S", for a finding where none is found.
+    std::vector<std::string>
+        joints; ///< Ids, in flow order: start and end, or the one direct joint.
+};
+
+struct BillLine {
+    const Part *part = nullptr;
+    Quantity need;                     ///< In the part's unit; more than zero.
+    std::vector<Quantity> cuts;        ///< For what is cut: the single lengths, longest first.
+    std::vector<std::string> why;      ///< Each reason once, in flow order.
+    std::vector<std::string> stations; ///< Ids of the stations it serves, for grouping.
+    bool consumed = true;              ///< False: a tool, which comes back.
+};
+
+struct Expansion {
+    std::string templateId;
+    std::string title;
+    std::string system;
+    std::optional<Fluid> fluid;
+    FilterRule filters = FilterRule::None;
+    Answers answers;                     ///< Complete: every question with its answer.
+    std::vector<PlacedStation> stations; ///< In flow order, nested ones in place.
+    std::vector<PlacedRun> runs;
+    std::vector<PlacedJoint> joints; ///< In flow order.
+    std::vector<BillLine> lines;     ///< By first reason in flow order; a part stands once.
+    std::shared_ptr<const TemplateBook> book; ///< Keeps `station` and `run` alive.
+    std::vector<std::string> notes;           ///< What expand() has to say that no check can see.
+
+    [[nodiscard]] const PlacedStation *station(std::string_view id) const noexcept;
+    [[nodiscard]] const PlacedRun *run(std::string_view id) const noexcept;
+    [[nodiscard]] const PlacedJoint *joint(std::string_view id) const noexcept;
+};
+
+} // namespace flarestock

@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: MIT
+//
+// A Problem says what, where and what to do, and points at the place with a caret.
+
+#include "model/exact/problem.h"
+
+#include <QTest>
+
+using flarestock::Problem;
+
+class ProblemTextTest : public QObject {
+    Q_OBJECT
+
+private Q_SLOTS:
+    void namesPlaceAndRemedy();
+    void pointsAtTheColumnInCharacters();
+};
+
+void ProblemTextTest::namesPlaceAndRemedy()
+{
+    const Problem bare{"shop.db", "is not there", "Name another file."};
+    QCOMPARE(bare.sentence(), std::string("shop.db: is not there. Name another file."));
+
+    const Problem placed{"a.csv", "port has no gender", "Write male or female.", 14, 22};
+    QCOMPARE(placed.sentence(),
+             std::string("a.csv, line 14, column 22: port has no gender. Write male or female."));
+}
+
+void ProblemTextTest::pointsAtTheColumnInCharacters()
+{
+    // "µ" is two bytes and one column: the caret stands under the 3, not beside it.
+    const Problem placed{"a.csv", "bad number", "", 2, 3, "µ,3x"};
+    QCOMPARE(placed.text(), std::string("a.csv, line 2, column 3: bad number.\n  µ,3x\n    ^"));
+}
+
+QTEST_APPLESS_MAIN(ProblemTextTest)
+#include "tst_problem_text.moc"
