@@ -1,10 +1,10 @@
 # SPDX-License-Identifier: MIT
 #
 # flarestock_module(ports fluids exact): the library flarestock_ports out of the .cpp files of this
-# folder, linked to the folders that it may include. A wrong include direction therefore does not
+# folder and below, linked to the folders that it may include. A wrong include direction therefore does not
 # link either; the tidy test says it in words.
 function(flarestock_module name)
-  file(GLOB sources CONFIGURE_DEPENDS ${CMAKE_CURRENT_SOURCE_DIR}/*.cpp)
+  file(GLOB_RECURSE sources CONFIGURE_DEPENDS ${CMAKE_CURRENT_SOURCE_DIR}/*.cpp)
   if(NOT sources)
     add_library(flarestock_${name} INTERFACE)
     target_link_libraries(flarestock_${name} INTERFACE flarestock_flags)
