@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/command/command.h"
+
+#include <CLI/CLI.hpp>
+#include <QCoreApplication>
+#include <QJsonDocument>
+
+#include <algorithm>
+#include <cassert>
+
+namespace flarestock {
+
+namespace {
+
+/// CLI11's message as the middle of our sentence: one line, no full stop.
+std::string oneLineOf(std::string message)
+{
+    std::replace(message.begin(), message.end(), '\n', ' ');
+    while (!message.empty() && (message.back() == '.' || message.back() == ' '))
+        message.pop_back();
+    return message;
+}
+
+/// The first word, where it is neither one of the commands nor asks about them.
+std::optional<Problem> unknownCommand(const CLI::App &app,
+                                      const std::vector<std::string> &arguments)
+{
+    const std::string &first = arguments.front();
+    if (first == "--help" || first == "-h" || first == "--version")
+        return std::nullopt;
+    std::string known;
+    for (const CLI::App *command : app.get_subcommands({})) {
+        if (command->get_name() == first)
+            return std::nullopt;
+        known += (known.empty() ? "" : ", ") + command->get_name();
+    }
+    return Problem{first, "is not a command", "Commands are: " + known + "."};
+}
+
+/// The full name of the command that was being read: "flarestock move".
+std::string commandReadIn(const CLI::App &app)
+{
+    std::string name = app.get_name();
+    for (const CLI::App *command : app.get_subcommands())
+        name += " " + command->get_name();
+    return name;
+}
+
+} // namespace
+
+void CommandOutcome::print(std::string_view line)
+{
+    out += line;
+    out += '\n';
+}
+
+void CommandOutcome::print(const QJsonObject &document)
+{
+    print(QJsonDocument(document).toJson(QJsonDocument::Compact).toStdString());
+}
+
+void CommandOutcome::refuse(const Problem &problem)
+{
+    err += problem.text() + '\n';
+    ending = Ending::InputProblem;
+}
+
+QString jsonText(std::string_view text)
+{
+    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+
+CommandOutcome runCommand(const std::vector<std::string> &arguments)
+{
+    assert(!arguments.empty());
+    CommandOutcome outcome;
+    CLI::App app("Fluid-system builds and the stock of a race shop.\n"
+                 "Without a command the desk is opened: flarestock [--shop FILE]",
+                 "flarestock");
+    app.require_subcommand(1);
+    app.set_version_flag("--version",
+                         "flarestock " + QCoreApplication::applicationVersion().toStdString());
+    addEveryCommand(app, outcome);
+    if (const auto unknown = unknownCommand(app, arguments)) {
+        outcome.refuse(*unknown);
+        return outcome;
+    }
+    try {
+        // CLI11 takes the words last first.
+        app.parse(std::vector<std::string>(arguments.rbegin(), arguments.rend()));
+    } catch (const CLI::Success &asked) { // --help and --version
+        std::ostringstream out;
+        app.exit(asked, out, out);
+        outcome.out = out.str();
+    } catch (const CLI::ParseError &wrong) {
+        const std::string name = commandReadIn(app);
+        outcome.refuse({name, oneLineOf(wrong.what()), "Say " + name + " --help for its words."});
+    }
+    return outcome;
+}
+
+} // namespace flarestock

@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: MIT
+//
+// flarestock: the commands. Without one it becomes the desk, `flarestock-desk`, that lies beside it
+// or in PATH.
+
+#include "app/command/command.h"
+
+#include <QCoreApplication>
+#include <QFile>
+#include <QStandardPaths>
+
+#include <cstdio>
+#include <unistd.h>
+
+using namespace flarestock;
+
+namespace {
+
+/// Nothing but `--shop FILE`, or nothing at all: a person wants the desk.
+bool wantsDesk(const std::vector<std::string> &arguments)
+{
+    if (arguments.empty())
+        return true;
+    return (arguments.size() == 2 && arguments[0] == "--shop") ||
+           (arguments.size() == 1 && arguments[0].starts_with("--shop="));
+}
+
+/// Replaces this process by the desk; returns only where that failed.
+CommandOutcome becomeDesk(std::vector<std::string> arguments)
+{
+    const QString name = QStringLiteral("flarestock-desk");
+    QString path = QStandardPaths::findExecutable(name, {QCoreApplication::applicationDirPath()});
+    if (path.isEmpty())
+        path = QStandardPaths::findExecutable(name);
+    CommandOutcome outcome;
+    if (path.isEmpty()) {
+        outcome.refuse({"flarestock-desk", "is neither beside flarestock nor in PATH",
+                        "Install the desk, or give a command: flarestock --help."});
+        return outcome;
+    }
+    arguments.insert(arguments.begin(), QFile::encodeName(path).toStdString());
+    std::vector<char *> words;
+    for (std::string &argument : arguments)
+        words.push_back(argument.data());
+    words.push_back(nullptr);
+    execv(words[0], words.data());
+    outcome.refuse({arguments[0], "cannot be started", "Check that it may be executed."});
+    return outcome;
+}
+
+} // namespace
+
+int main(int argc, char **argv)
+{
+    const std::vector<std::string> arguments(argv + 1, argv + argc);
+    const QCoreApplication application(argc, argv);
+    QCoreApplication::setApplicationName(QStringLiteral("flarestock"));
+    QCoreApplication::setApplicationVersion(QStringLiteral(FLARESTOCK_VERSION));
+
+    const CommandOutcome outcome =
+        wantsDesk(arguments) ? becomeDesk(arguments) : runCommand(arguments);
+    std::fwrite(outcome.out.data(), 1, outcome.out.size(), stdout);
+    std::fwrite(outcome.err.data(), 1, outcome.err.size(), stderr);
+    // An answer that did not reach its reader (a full disk, a closed pipe) is not "done".
+    if (std::fflush(stdout) != 0)
+        return static_cast<int>(Ending::InputProblem);
+    return static_cast<int>(outcome.ending);
+}
