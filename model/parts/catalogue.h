@@ -6,6 +6,7 @@
 #pragma once
 
 #include "model/parts/part.h"
+#include "model/parts/purchase.h"
 
 #include <map>
 #include <span>
@@ -22,8 +23,11 @@ public:
     Catalogue &operator=(const Catalogue &) = delete;
     Catalogue(Catalogue &&) noexcept = default;
     Catalogue &operator=(Catalogue &&) noexcept = default;
-    /// Problem: a part number twice; a box, fitting, element, substitute or offer that names an
-    /// unknown part or supplier. thing names the part.
+    /// References (box, fitting, element, substitutes, offers) are spelt as the part they name.
+    /// Problem: an empty number; a part number or supplier id twice; a box, fitting, element,
+    /// substitute or offer that names an unknown part or supplier, or the part itself; an element
+    /// that is none; an offer without prices, or with prices out of order, below zero, or from more
+    /// than the least that can be bought. thing names the part.
     [[nodiscard]] static Result<Catalogue>
     of(std::vector<Part> parts, std::vector<Supplier> suppliers, std::vector<Offer> offers);
 
@@ -35,10 +39,17 @@ public:
     index(const Part &part) const noexcept; ///< Of a part of this catalogue.
     [[nodiscard]] std::span<const Part *const> ofKind(Kind kind) const noexcept; ///< By number.
     [[nodiscard]] std::span<const Offer>
-    offers(const Part &part) const noexcept; ///< By price each.
+    offers(const Part &part) const noexcept; ///< By currency, then price each of the least.
     /// The cheapest offer for a quantity, by the price of what must be bought (whole packs,
-    /// minimum); ties to the shorter lead, then the supplier's id. nullptr where nobody sells it.
-    [[nodiscard]] const Offer *bestOffer(const Part &part, const Decimal &quantity) const;
+    /// minimum, price breaks); ties to the shorter lead, then the supplier's id. nullptr where
+    /// nobody sells it. Amounts of two currencies do not compare: only offers in `only` count;
+    /// without it, those in the currency of the part's first offer.
+    [[nodiscard]] const Offer *bestOffer(const Part &part, const Decimal &quantity,
+                                         const std::optional<Currency> &only = {}) const;
+    /// The same with what must be bought and what it costs; nothing where nobody sells it.
+    [[nodiscard]] std::optional<Purchase>
+    bestPurchase(const Part &part, const Decimal &quantity,
+                 const std::optional<Currency> &only = {}) const;
 
 private:
     std::vector<Part> m_parts;                                       ///< By number.

@@ -75,7 +75,8 @@ struct Offer {
     Decimal pack = 1;    ///< Sold in multiples of this many units of the part.
     Decimal minimum = 1; ///< Least quantity of an order line.
     Currency currency;
-    std::vector<Break> breaks; ///< Rising `from`, the first at or below `pack`; never empty.
+    std::vector<Break> breaks; ///< Rising `from`, the first at or below the least that can be
+                               ///< bought (pack, minimum); never empty.
     int leadDays = 0;
 
     /// The price each at a quantity: the last break at or below it, the first below all.
