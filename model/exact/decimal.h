@@ -9,20 +9,19 @@
 //   const auto price = Decimal::parse("12.50").value();
 //   const auto cost = (price * Decimal(3)).rescaled(2, Rounding::HalfEven);   // 37.50
 //
-// Small numbers live in a checked 64-bit integer; what does not fit spills to an unlimited one that
-// only decimal.cpp and rational.cpp know.
+// The coefficient is a Whole: a checked 64-bit integer that spills to an unlimited one.
 
 #pragma once
 
 #include "model/exact/problem.h"
 #include "model/exact/rounding.h"
+#include "model/exact/whole.h"
 
 #include <compare>
 #include <concepts>
 #include <cstddef>
 #include <cstdint>
 #include <functional>
-#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -40,22 +39,17 @@ public:
     Decimal() noexcept = default; ///< Zero, scale 0.
     template <std::integral T>
     requires(!std::same_as<T, bool> && sizeof(T) <= 8) Decimal(T whole)
-        : Decimal(Whole{},
-                  static_cast<std::conditional_t<std::is_signed_v<T>, std::int64_t, std::uint64_t>>(
-                      whole))
+        : m_coefficient(
+              static_cast<std::conditional_t<std::is_signed_v<T>, std::int64_t, std::uint64_t>>(
+                  whole))
     {
     }
     Decimal(double) = delete;
     Decimal(float) = delete;
     Decimal(long double) = delete;
     Decimal(bool) = delete;
-    Decimal(const Decimal &);
-    Decimal(Decimal &&) noexcept;
-    Decimal &operator=(const Decimal &);
-    Decimal &operator=(Decimal &&) noexcept;
-    ~Decimal();
 
-    /// coefficient × 10^-scale. scale is 0 or more (asserted).
+    /// coefficient × 10^-scale. A scale is 0 or more, here and wherever one is given (asserted).
     [[nodiscard]] static Decimal scaled(std::int64_t coefficient, std::int32_t scale);
 
     /// Reads `[+-]digits[.digits]` and nothing else: no blanks, exponent, grouping, "nan".
@@ -67,7 +61,8 @@ public:
     [[nodiscard]] std::string text() const;
 
     [[nodiscard]] std::int32_t scale() const noexcept { return m_scale; }
-    [[nodiscard]] int sign() const noexcept; ///< -1, 0 or 1. There is no negative zero.
+    /// -1, 0 or 1. There is no negative zero.
+    [[nodiscard]] int sign() const noexcept { return m_coefficient.sign(); }
     [[nodiscard]] bool isZero() const noexcept { return sign() == 0; }
     [[nodiscard]] bool isWhole() const; ///< No digit other than 0 after the point.
     [[nodiscard]] bool sameScale(const Decimal &other) const noexcept
@@ -109,15 +104,16 @@ public:
 
 private:
     friend class Rational;
-    struct Big;
-    struct Whole {};
-    Decimal(Whole, std::int64_t whole) noexcept;
-    Decimal(Whole, std::uint64_t whole);
+    Decimal(Whole coefficient, std::int32_t scale);
 
-    std::int64_t m_small = 0;   ///< The coefficient, where m_big is empty.
-    std::int32_t m_scale = 0;   ///< 0 or more.
-    std::unique_ptr<Big> m_big; ///< The coefficient, where it does not fit m_small.
+    Whole m_coefficient;
+    std::int32_t m_scale = 0; ///< 0 or more.
 };
+
+/// The friends above, where there is no Decimal among the arguments' classes to find them by.
+[[nodiscard]] Decimal divide(const Decimal &dividend, const Decimal &divisor, std::int32_t scale,
+                             Rounding mode);
+[[nodiscard]] Decimal remainder(const Decimal &dividend, const Decimal &divisor);
 
 /// `"12.50"_dec`, for tests and constants. Asserts that the text is a decimal.
 [[nodiscard]] Decimal operator""_dec(const char *text, std::size_t length);

@@ -34,7 +34,7 @@ struct Money {
     Decimal amount;
     Currency currency;
 
-    /// Rounded half-even to the currency's minor digits: the amount of a line on paper.
+    /// Rounded to the minor digits of the currency: the amount of a line on paper.
     [[nodiscard]] Money toMinorDigits(Rounding mode) const;
     [[nodiscard]] std::string text() const; ///< "12.50 USD"
 

@@ -26,8 +26,8 @@ struct Quantity {
     Decimal amount;
     Unit unit = Unit::Each;
 
-    /// "3", "3 each", "66 in", "5.5 ft", "5 ft 6 in" (summed in inches), "2 m". A bare number means
-    /// each.
+    /// "3", "3 each", "66 in", "6 1/2 in", "5.5 ft", "5 ft 6 in" (summed in inches), "2 m".
+    /// A bare number means each. Problem: anything else, or a fraction such as 1/3 that never ends.
     [[nodiscard]] static Result<Quantity> parse(std::string_view text);
 
     /// As a fraction of another unit of the same kind. Problem: lengths and pieces do not convert,
@@ -42,7 +42,7 @@ struct Quantity {
     [[nodiscard]] static Quantity ofSmallest(std::int64_t smallest, Unit unit);
 
     [[nodiscard]] std::string text() const;   ///< "66 in", "3 each"
-    [[nodiscard]] std::string spoken() const; ///< As said at the bench: "5 ft 6 in", "3"
+    [[nodiscard]] std::string spoken() const; ///< As said at the bench: "5 ft 6 1/2 in", "3"
 
     friend bool operator==(const Quantity &, const Quantity &) = default;
 };
@@ -58,8 +58,8 @@ struct Packing {
     [[nodiscard]] Result<std::int64_t> wholePacksUp(const Quantity &need) const;
 };
 
-/// The length as a tape shows it: up to the next 1/16 in (for inch and foot) or mm. Other units as
-/// is.
+/// The length (a number of `unit`) as a tape shows it: up to the next 1/16 in, for inch and foot,
+/// which both come back in inches, or to the next mm. Other units as they are.
 [[nodiscard]] Quantity upToTapeMark(const Rational &length, Unit unit);
 
 } // namespace flarestock

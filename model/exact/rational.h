@@ -15,8 +15,8 @@ namespace flarestock {
 
 class Rational {
 public:
-    Rational() : Rational(Decimal(0)) {}
-    explicit Rational(Decimal number) : m_numerator(std::move(number)), m_denominator(1) {}
+    Rational() : m_denominator(1) {} ///< Zero.
+    explicit Rational(const Decimal &number) : Rational(number, Decimal(1)) {}
     /// The denominator is not zero (asserted). Reduced to lowest whole terms.
     Rational(const Decimal &numerator, const Decimal &denominator);
 
