@@ -3,6 +3,8 @@
 // Movement: so much of a part from one place to another; the only way that stock changes.
 // Immutable: a mistake is taken back by a movement that points at the wrong one.
 //
+// Beside it stands what was seen in a part's box. What storage hashes of both is canonical_bytes.h.
+//
 // Quantities are whole smallest units (pieces, or lengths of 125 nm), values whole 10^-6 of the
 // shop's currency: integers, so that a sum is a sum.
 
@@ -23,12 +25,15 @@ namespace flarestock {
 /// once.
 class MovementId {
 public:
-    /// From the time (milliseconds since 1970, UTC) and ten random bytes.
+    /// From the time (milliseconds since 1970, UTC; 0 to 2^48 - 1, asserted) and ten random bytes,
+    /// of which the first two give rand_a and the others rand_b (RFC 9562, 5.7).
     [[nodiscard]] static MovementId make(std::int64_t milliseconds,
                                          const std::array<std::uint8_t, 10> &random);
+    /// Any UUID, whatever its version: a client's id has to be unique, no more.
     /// Problem: not a UUID as RFC 9562 writes it.
     [[nodiscard]] static Result<MovementId> parse(std::string_view text);
-    [[nodiscard]] std::string text() const;
+    [[nodiscard]] static MovementId ofBytes(const std::array<std::uint8_t, 16> &bytes) noexcept;
+    [[nodiscard]] std::string text() const; ///< Lower case, as RFC 9562 prefers it.
     [[nodiscard]] const std::array<std::uint8_t, 16> &bytes() const noexcept { return m_bytes; }
     friend bool operator==(const MovementId &, const MovementId &) = default;
     friend auto operator<=>(const MovementId &, const MovementId &) = default;
@@ -52,6 +57,9 @@ enum class PlaceKind : std::uint8_t {
 [[nodiscard]] Result<PlaceKind> parsePlaceKind(std::string_view text);
 /// Whether stock at such a place can be used: shelf, bin and drawer.
 [[nodiscard]] bool isStock(PlaceKind kind) noexcept;
+/// Whether value comes into the shop from there, so that a movement out of it says its own value:
+/// supplier and opening. Out of every other place the value is what lies there.
+[[nodiscard]] bool bringsValue(PlaceKind kind) noexcept;
 
 struct Place {
     std::string id; ///< "C4", "trailer-2", "car-2"
@@ -63,6 +71,7 @@ struct Place {
 enum class PieceCondition : std::uint8_t { New, UsedAndGood, ToBeChecked, NotToBeUsed };
 [[nodiscard]] std::string_view text(PieceCondition condition) noexcept;
 [[nodiscard]] Result<PieceCondition> parsePieceCondition(std::string_view text);
+[[nodiscard]] bool isFree(PieceCondition condition) noexcept; ///< New, or used and good.
 
 struct Movement {
     MovementId id;
@@ -80,8 +89,15 @@ struct Movement {
     std::int64_t at = 0; ///< Milliseconds since 1970, UTC, as the client's clock said.
 };
 
-/// The bytes that storage hashes into the chain: unambiguous, the same on every machine and for
-/// ever.
-[[nodiscard]] std::vector<std::uint8_t> canonicalBytes(const Movement &movement);
+/// Somebody looked into the box of a part (one lot of it) and wrote down what is not there. The
+/// newest look counts; one that misses nothing says that the box is complete now.
+struct BoxCheck {
+    MovementId id;
+    std::string part;
+    std::string lot;                  ///< Empty where none.
+    std::vector<std::string> missing; ///< Part numbers, one for each piece.
+    std::string who;
+    std::int64_t at = 0; ///< Milliseconds since 1970, UTC.
+};
 
 } // namespace flarestock
