@@ -24,7 +24,8 @@ struct ExpandRequest {
 
 /// Problem: unknown template; an answer to no question, or not one of its choices, or outside its
 /// bounds; a pick of an unknown part or slot; templates nested in a circle (the path is named);
-/// more than 100,000 stations; a quantity beyond what a journal can hold.
+/// or deeper than 200; more than 100,000 stations; a text of the template that its answers make
+/// unreadable; a quantity beyond what a journal can hold.
 [[nodiscard]] Result<Expansion> expand(const ExpandRequest &request);
 
 /// The complete answers of a template: those given, checked and spelt as the template does, and

@@ -21,13 +21,16 @@ struct PlacedStation {
 };
 
 struct PlacedJoint {
-    std::string id;         ///< "supply.start", "supply.end", "plug:tee.gauge"
-    std::string at;         ///< "pump inlet", as said: station title and port.
-    std::string run;        ///< Id of its run.
-    std::string station;    ///< Id of its station.
-    Port from;              ///< The station's port.
-    Port to;                ///< Cut hose end, tube end or the other station's port.
-    std::optional<Way> way; ///< Nothing: open.
+    std::string id;      ///< "supply.start", "supply.end", "plug:tee.gauge"
+    std::string at;      ///< "pump inlet", as said: station title and port.
+    std::string run;     ///< Id of its run.
+    std::string station; ///< Id of its station.
+    Port from; ///< The station's port. Its size is empty where there is none to name: no part
+               ///< stands there, or the part has no port of that name.
+    Port to;   ///< Cut hose end, tube end or the other station's port (empty size as above); of a
+               ///< plugged port the plug's, or the port's own where nothing plugs it.
+    std::optional<Way> way; ///< Nothing: open. A plug is its way's last piece: as many links as
+                            ///< pieces.
     bool picked = false;
     std::vector<Way> others; ///< Other ways, best first, the chosen one left out.
 };

@@ -99,7 +99,7 @@ struct Module {
     std::string id;
     std::string templateId;
     std::map<std::string, Varying, std::less<>>
-        answers; ///< For its questions; others keep defaults.
+        answers; ///< For its questions; others keep defaults, but its fluid is the outer one's.
     Condition when;
 };
 

@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: MIT
+
+#include "model/systems/answers.h"
+#include "model/exact/case_fold.h"
+#include "model/systems/expand.h"
+
+namespace flarestock {
+
+namespace {
+
+template <class Texts>
+std::string listed(const Texts &texts)
+{
+    std::string all;
+    for (const std::string &text : texts)
+        all += (all.empty() ? "" : ", ") + text;
+    return all;
+}
+
+Result<std::string> oneOf(const Question &question, const std::vector<std::string> &choices,
+                          const std::string &given)
+{
+    for (const std::string &choice : choices)
+        if (sameFolded(choice, given))
+            return choice;
+    return problem(question.id, "\"" + given + "\" is no answer to it",
+                   "Answer one of: " + listed(choices) + ".");
+}
+
+Result<std::string> measured(const Question &question, const std::string &given)
+{
+    const auto measure = Measure::parse(given, question.dimension);
+    if (!measure)
+        return problem(question.id,
+                       "\"" + given + "\" is no answer to it: " + measure.error().wrong,
+                       measure.error().remedy);
+    // A bound typed in another unit may differ in the last bit of its double.
+    const double slack = 1e-12;
+    if (question.least && measure->si < question.least->si * (1 - slack))
+        return problem(question.id, "\"" + given + "\" is below " + question.least->typed,
+                       "Answer at least that.");
+    if (question.most && measure->si > question.most->si * (1 + slack))
+        return problem(question.id, "\"" + given + "\" is above " + question.most->typed,
+                       "Answer at most that.");
+    return measure->typed;
+}
+
+Result<std::string> spelt(const Question &question, std::string_view typed)
+{
+    const std::string given = std::string(trimmed(typed));
+    switch (question.form) {
+    case Question::Form::Choice:
+        return oneOf(question, question.choices, given);
+    case Question::Form::YesNo:
+        return oneOf(question, {"yes", "no"}, given);
+    case Question::Form::Measured:
+        break;
+    }
+    return measured(question, given);
+}
+
+} // namespace
+
+Result<Answers> completed(const Template &form, const Answers &given)
+{
+    for (const auto &[id, answer] : given) {
+        if (form.question(id))
+            continue;
+        std::vector<std::string> ids;
+        for (const Question &question : form.questions)
+            ids.push_back(question.id);
+        return problem(id, "is no question of template " + form.id,
+                       ids.empty() ? "It asks nothing." : "It asks: " + listed(ids) + ".");
+    }
+    Answers complete;
+    for (const Question &question : form.questions) {
+        const auto found = given.find(question.id);
+        auto answer = found == given.end() ? Result<std::string>(question.standard)
+                                           : spelt(question, found->second);
+        if (!answer)
+            return tl::unexpected(answer.error());
+        complete[question.id] = std::move(*answer);
+    }
+    // A question that is not asked keeps its default, whatever was answered before: in the order
+    // of the template, so that a question may depend on those above it.
+    for (const Question &question : form.questions)
+        if (!question.when.holds(complete))
+            complete[question.id] = question.standard;
+    return complete;
+}
+
+} // namespace flarestock

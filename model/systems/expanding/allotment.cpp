@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: MIT
+
+#include "model/systems/expanding/allotment.h"
+
+#include <algorithm>
+
+namespace flarestock {
+
+Allotment::Allotment(const Catalogue &catalogue, const Shelf *shelf)
+    : m_catalogue(catalogue), m_shelf(shelf)
+{
+}
+
+Allotment::Entry &Allotment::entry(const Part &part)
+{
+    const auto [found, isNew] = m_entries.try_emplace(&part);
+    Entry &made = found->second;
+    if (!isNew || !m_shelf)
+        return made;
+    const auto on = m_shelf->find(part.number);
+    if (on == m_shelf->end())
+        return made;
+    made.stock = &on->second;
+    if (!isLength(part.unit))
+        return made;
+    for (const Quantity &piece : made.stock->pieces)
+        if (const auto length = piece.exactlyIn(part.unit))
+            made.pieces.push_back(length->amount);
+    if (made.stock->pieces.empty() && made.stock->free.amount.sign() > 0)
+        made.pieces.push_back(made.stock->free.amount);
+    std::sort(made.pieces.begin(), made.pieces.end());
+    return made;
+}
+
+Decimal Allotment::left(const Part &part)
+{
+    const Entry &of = entry(part);
+    if (!of.stock)
+        return {};
+    Decimal rest = of.stock->free.amount - of.taken;
+    return rest.sign() > 0 ? rest : Decimal();
+}
+
+void Allotment::take(const Part &part, const Decimal &count)
+{
+    entry(part).taken += count;
+}
+
+bool Allotment::holds(const Part &part, const Decimal &length)
+{
+    const std::vector<Decimal> &pieces = entry(part).pieces;
+    return !pieces.empty() && pieces.back() >= length;
+}
+
+void Allotment::cut(const Part &part, const Decimal &length)
+{
+    Entry &of = entry(part);
+    const auto piece = std::lower_bound(of.pieces.begin(), of.pieces.end(), length);
+    if (piece == of.pieces.end())
+        return;
+    *piece -= length;
+    of.taken += length;
+    std::sort(of.pieces.begin(), of.pieces.end());
+}
+
+void Allotment::take(const Way &way)
+{
+    for (const Piece &piece : way.pieces)
+        take(*piece.part, 1);
+    for (const WayAid &aid : way.aids) {
+        if (!aid.part)
+            continue;
+        if (aid.part->kind != Kind::Sealant || entry(*aid.part).taken.isZero())
+            take(*aid.part, countOf(aid));
+    }
+}
+
+std::optional<Decimal> Allotment::cost(const Part &part, const Decimal &count, bool here)
+{
+    const FreeStock *stock = entry(part).stock;
+    if (here && stock && stock->onHand.amount.sign() > 0)
+        return stock->carriedUnitCost().times(count).toDecimal(6, Rounding::HalfEven);
+    const Offer *offer = m_catalogue.bestOffer(part, count);
+    if (!offer)
+        return std::nullopt;
+    return (offer->priceEach(count) * count).rescaled(6, Rounding::HalfEven);
+}
+
+const FreeStock *Allotment::stock(const Part &part)
+{
+    return entry(part).stock;
+}
+
+Decimal countOf(const WayAid &aid)
+{
+    return aid.need.aid == Aid::Sealant ? Decimal(1) : Decimal(aid.need.count);
+}
+
+} // namespace flarestock

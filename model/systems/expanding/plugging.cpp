@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: MIT
+
+#include "model/systems/expanding/plugging.h"
+
+#include "model/systems/expanding/fluid_allowed.h"
+
+#include <algorithm>
+
+namespace flarestock {
+
+namespace {
+
+bool comesBefore(const Way &a, const Way &b, Preference preference)
+{
+    const auto buy = a.toBuy <=> b.toBuy;
+    const auto pieces = a.pieces.size() <=> b.pieces.size();
+    const auto cost = a.priced != b.priced ? b.priced <=> a.priced : a.cost <=> b.cost;
+    std::array<std::strong_ordering, 3> order = {buy, pieces, cost};
+    if (preference == Preference::Joints)
+        order = {pieces, buy, cost};
+    if (preference == Preference::Money)
+        order = {cost, buy, pieces};
+    for (const auto one : order)
+        if (one != 0)
+            return one < 0;
+    return a.key() < b.key();
+}
+
+} // namespace
+
+Plugging::Plugging(const JointCloser &closer, const Shelf &shelf, Allotment &allotment)
+    : m_closer(closer), m_shelf(shelf), m_allotment(allotment),
+      m_left([&allotment](const Part &part) { return allotment.left(part); })
+{
+}
+
+std::vector<Way> Plugging::ways(const JointRequest &request) const
+{
+    std::vector<Way> found;
+    find(request, 0, found);
+    if (found.empty())
+        find(request, 1, found);
+    std::sort(found.begin(), found.end(),
+              [&](const Way &a, const Way &b) { return comesBefore(a, b, request.preference); });
+    if (found.size() > request.best)
+        found.resize(request.best);
+    return found;
+}
+
+void Plugging::find(const JointRequest &request, std::size_t adaptersMax,
+                    std::vector<Way> &found) const
+{
+    for (const Kind kind : {Kind::Plug, Kind::Cap})
+        for (const Part *plug : m_allotment.catalogue().ofKind(kind)) {
+            if (plug->ports.empty() || !allowsFluid(*plug, request.fluid))
+                continue;
+            const Port &end = plug->ports.front().port;
+            if (adaptersMax == 0 && !fits(mating(request.from, end).verdict))
+                continue;
+            JointRequest toPlug = request;
+            toPlug.to = end;
+            toPlug.best = 1;
+            toPlug.piecesMax = adaptersMax;
+            for (Way &way : m_closer.ways(toPlug, m_shelf, m_left))
+                found.push_back(withPlug(std::move(way), *plug));
+        }
+}
+
+Way Plugging::withPlug(Way way, const Part &plug) const
+{
+    const bool here = m_allotment.left(plug) >= Decimal(1);
+    const auto cost = m_allotment.cost(plug, 1, here);
+    way.pieces.push_back({&plug, plug.ports.front().name, ""});
+    way.toBuy += here ? 0 : 1;
+    way.priced = way.priced && cost;
+    if (cost)
+        way.cost += *cost;
+    return way;
+}
+
+Result<Way> Plugging::judged(const JointRequest &request, std::vector<std::string> numbers) const
+{
+    const Part *plug = numbers.empty() ? nullptr : m_allotment.catalogue().find(numbers.back());
+    if (!plug || plug->ports.empty())
+        return problem(numbers.empty() ? "plug" : numbers.back(), "cannot close a port",
+                       "Pick a plug or cap of the catalogue.");
+    numbers.pop_back();
+    JointRequest toPlug = request;
+    toPlug.to = plug->ports.front().port;
+    auto way = m_closer.judged(toPlug, numbers, m_shelf, m_left);
+    if (!way)
+        return way;
+    return withPlug(std::move(*way), *plug);
+}
+
+} // namespace flarestock

@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: MIT
+
+#include "model/systems/expanding/ranking.h"
+
+#include <algorithm>
+
+namespace flarestock {
+
+namespace {
+
+/// Less than zero where a is cheaper; what has no price comes last.
+int comparedByCost(const Ranked &a, const Ranked &b)
+{
+    if (a.cost && b.cost)
+        return *a.cost < *b.cost ? -1 : (*b.cost < *a.cost ? 1 : 0);
+    return a.cost ? -1 : (b.cost ? 1 : 0);
+}
+
+bool comesBefore(const Ranked &a, const Ranked &b, Preference preference)
+{
+    if (preference == Preference::Joints && a.misfits != b.misfits)
+        return a.misfits < b.misfits;
+    if (preference != Preference::Money && a.here != b.here)
+        return a.here;
+    if (const int cost = comparedByCost(a, b); cost != 0)
+        return cost < 0;
+    if (a.here != b.here)
+        return a.here;
+    return a.part->number < b.part->number;
+}
+
+} // namespace
+
+void rank(std::vector<Ranked> &parts, Preference preference)
+{
+    std::sort(parts.begin(), parts.end(), [preference](const Ranked &a, const Ranked &b) {
+        return comesBefore(a, b, preference);
+    });
+}
+
+std::string supplyText(const Part &part, Allotment &allotment)
+{
+    const Decimal left = allotment.left(part);
+    if (left.sign() > 0)
+        return Quantity{left.stripped(), part.unit}.spoken() + " on the shelf";
+    const auto price = allotment.cost(part, 1, false);
+    return price ? "to be bought, " + price->rescaled(2, Rounding::HalfEven).text()
+                 : "to be bought, without a price";
+}
+
+} // namespace flarestock

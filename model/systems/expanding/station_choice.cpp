@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: MIT
+
+#include "model/systems/expanding/station_choice.h"
+
+#include <algorithm>
+
+namespace flarestock {
+
+namespace {
+
+int misfitsOf(const Part &part, const std::vector<PortWish> &wishes)
+{
+    return static_cast<int>(std::count_if(wishes.begin(), wishes.end(), [&](const PortWish &wish) {
+        const PartPort *port = part.port(wish.port);
+        return wish.dash > 0 && port && dash(port->port) != wish.dash;
+    }));
+}
+
+std::vector<const Part *> bestFirst(const StationDemand &demand, const StationWish &wish,
+                                    Preference preference, Allotment &allotment)
+{
+    std::vector<Ranked> ranked;
+    for (const Part *part : allotment.catalogue().ofKind(demand.as->kind)) {
+        if (lackOf(*part, demand) != Lack::Nothing)
+            continue;
+        const bool here = allotment.left(*part) >= Decimal(1);
+        ranked.push_back(
+            {part, here, allotment.cost(*part, 1, here), misfitsOf(*part, wish.ports)});
+    }
+    rank(ranked, preference);
+    std::vector<const Part *> parts;
+    parts.reserve(ranked.size());
+    for (const Ranked &one : ranked)
+        parts.push_back(one.part);
+    return parts;
+}
+
+std::string joined(std::initializer_list<std::string> texts)
+{
+    std::string all;
+    for (const std::string &text : texts)
+        if (!text.empty())
+            all += (all.empty() ? "" : "; ") + text;
+    return all;
+}
+
+} // namespace
+
+Result<PlacedStation> chooseStation(const StationWish &wish, Preference preference,
+                                    Allotment &allotment, std::vector<std::string> &notes)
+{
+    auto demand = demandOf(*wish.station);
+    if (!demand)
+        return tl::unexpected(demand.error());
+    for (const PortWish &port : wish.ports)
+        demand->ports.push_back(port.port);
+
+    PlacedStation placed;
+    placed.id = wish.station->id;
+    placed.station = wish.station->station;
+    const auto parts = bestFirst(*demand, wish, preference, allotment);
+    const Part *own = demand->part.empty() ? nullptr : allotment.catalogue().find(demand->part);
+    if (!own && !demand->part.empty())
+        notes.push_back("Station " + placed.id + ": " + demand->part +
+                        ", which the template names, is not in the catalogue.");
+    const Part *programs = own ? own : (parts.empty() ? nullptr : parts.front());
+    placed.picked = wish.pick != nullptr;
+    placed.part = wish.pick ? wish.pick : programs;
+    if (wish.pick && programs != wish.pick)
+        placed.better = programs;
+    for (const Part *part : parts)
+        if (part != placed.part)
+            placed.others.push_back(part);
+    if (!placed.part) {
+        placed.why = "nothing in the catalogue meets the demand";
+        return placed;
+    }
+    const Lack lack = lackOf(*placed.part, *demand);
+    placed.why = joined(
+        {wish.pick ? "your pick" : (own ? "named by the template" : ""),
+         lack == Lack::Nothing ? meritOf(*placed.part, *demand) : text(lack, *placed.part, *demand),
+         supplyText(*placed.part, allotment)});
+    allotment.take(*placed.part, 1);
+    return placed;
+}
+
+} // namespace flarestock
