@@ -105,6 +105,7 @@ private:
             auto placed = chooseStation(wish, m_request.preference, m_allotment, m_made.notes);
             if (!placed)
                 return tl::unexpected(placed.error());
+            placed->answers = m_system.stations[i].scope->answers;
             m_made.stations.push_back(std::move(*placed));
         }
         return {};
