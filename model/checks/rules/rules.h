@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: MIT
+//
+// Rules: each looks at one thing in an expanded build and adds what it finds. A rule stands in the
+// file of its name; check() runs all of them, sorts what they say and drops what is said twice.
+
+#pragma once
+
+#include "model/checks/finding.h"
+#include "model/checks/rules/build_under_check.h"
+
+#include <vector>
+
+namespace flarestock::rules {
+
+using Findings = std::vector<Finding>;
+
+/// Seals, liners and makers' lists of fluids against the fluid of the build.
+void fluidAndMaterial(const BuildUnderCheck &build, Findings &found);
+/// Stations and runs for which the catalogue has nothing; joints that nothing closes, that leak,
+/// jam, strip or want knowing.
+void emptyPlaces(const BuildUnderCheck &build, Findings &found);
+void jointVerdicts(const BuildUnderCheck &build, Findings &found);
+/// Whether it can be screwed together at all.
+void assembly(const BuildUnderCheck &build, Findings &found);
+/// Regulators that cannot hold the pressure, users that want another, parts rated too low.
+void pressures(const BuildUnderCheck &build, Findings &found);
+/// Ports by their maker's mark against the flow.
+void direction(const BuildUnderCheck &build, Findings &found);
+/// A filter before and one after an electric pump, coarse before fine, grades for what follows.
+void pumpFilters(const BuildUnderCheck &build, Findings &found);
+void filterGrades(const BuildUnderCheck &build, Findings &found);
+/// What each filter protects, and what none does.
+void unprotected(const BuildUnderCheck &build, Findings &found);
+/// Pumps and filters that pass less than is wanted.
+void flows(const BuildUnderCheck &build, Findings &found);
+/// Boxes found incomplete, picks that something else would now better, lines that are short.
+void boxContents(const BuildUnderCheck &build, Findings &found);
+void outdonePicks(const BuildUnderCheck &build, Findings &found);
+void shortLines(const BuildUnderCheck &build, Findings &found);
+
+} // namespace flarestock::rules

@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: MIT
+//
+// What each filter protects, as one note, and what stands behind no filter at all. A filter whose
+// maker says nothing of its rating is named.
+
+#include "model/checks/check.h"
+#include "model/checks/rules/rules.h"
+
+namespace flarestock::rules {
+
+namespace {
+
+std::string titles(const BuildUnderCheck &build, const std::vector<std::string> &ids)
+{
+    std::string said;
+    for (std::size_t i = 0; i < ids.size(); ++i) {
+        const auto *station = build.expansion().station(ids[i]);
+        said += (i == 0                ? ""
+                 : i + 1 == ids.size() ? " and "
+                                       : ", ") +
+                (station != nullptr ? station->station->title : ids[i]);
+    }
+    return said;
+}
+
+void saysNothing(const PlacedStation &station, Findings &found)
+{
+    found.push_back({.severity = Severity::Caution,
+                     .matter = Matter::DirectionAndFilters,
+                     .about = BuildUnderCheck::capital(BuildUnderCheck::named(station)) +
+                              ": its rating is not known",
+                     .where = station.id,
+                     .text = "Without a rating nobody can say what it keeps back.",
+                     .source = "the catalogue",
+                     .remedy = "Enter the maker's rating with its basis.",
+                     .mend = {}});
+}
+
+} // namespace
+
+void unprotected(const BuildUnderCheck &build, Findings &found)
+{
+    if (build.expansion().filters == FilterRule::None)
+        return;
+    std::string chain;
+    for (const auto &protection : protections(build.expansion())) {
+        if (protection.station.empty()) {
+            for (const auto &id : protection.protects) {
+                const auto *station = build.expansion().station(id);
+                // An electric pump without a filter is said by pumpFilters().
+                if (station->part->kind == Kind::Pump)
+                    continue;
+                found.push_back({.severity = Severity::Stop,
+                                 .matter = Matter::DirectionAndFilters,
+                                 .about = BuildUnderCheck::capital(station->station->title) +
+                                          ": no filter stands before it",
+                                 .where = id,
+                                 .text = "Whatever is in the tank or the lines reaches it.",
+                                 .source = "common practice, no source",
+                                 .remedy = "Put a filter into the line before it.",
+                                 .mend = {}});
+            }
+            continue;
+        }
+        const auto *station = build.expansion().station(protection.station);
+        const auto stop = dirtStop(*station);
+        if (!stop->sock && !stop->rating)
+            saysNothing(*station, found);
+        if (!protection.protects.empty())
+            chain += BuildUnderCheck::capital(station->station->title) +
+                     (stop->rating ? " (" + stop->rating->text() + ")" : "") + " protects " +
+                     titles(build, protection.protects) + ". ";
+    }
+    if (chain.empty())
+        return;
+    chain.pop_back();
+    found.push_back({.severity = Severity::Note,
+                     .matter = Matter::DirectionAndFilters,
+                     .about = "What protects what",
+                     .where = {},
+                     .text = chain,
+                     .source = "the runs of the template, read along the flow",
+                     .remedy = "Look whether anything dear stands outside.",
+                     .mend = {}});
+}
+
+} // namespace flarestock::rules
