@@ -170,6 +170,10 @@ bool listsBefore(const Offer &a, const Offer &b)
 
 } // namespace
 
+Catalogue::Catalogue(Catalogue &&) noexcept = default;
+Catalogue &Catalogue::operator=(Catalogue &&) noexcept = default;
+Catalogue::~Catalogue() = default;
+
 Result<Catalogue> Catalogue::of(std::vector<Part> parts, std::vector<Supplier> suppliers,
                                 std::vector<Offer> offers)
 {

@@ -21,8 +21,9 @@ public:
     Catalogue() = default;
     Catalogue(const Catalogue &) = delete; ///< Parts are pointed at; share it instead.
     Catalogue &operator=(const Catalogue &) = delete;
-    Catalogue(Catalogue &&) noexcept = default;
-    Catalogue &operator=(Catalogue &&) noexcept = default;
+    Catalogue(Catalogue &&) noexcept;
+    Catalogue &operator=(Catalogue &&) noexcept;
+    ~Catalogue(); // Not inline: GCC 12 sees a free() inside Result<Catalogue> that is not there.
     /// References (box, fitting, element, substitutes, offers) are spelt as the part they name.
     /// Problem: an empty number; a part number or supplier id twice; a box, fitting, element,
     /// substitute or offer that names an unknown part or supplier, or the part itself; an element
