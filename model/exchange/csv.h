@@ -1,45 +1,67 @@
 // SPDX-License-Identifier: MIT
 //
-// CSV as RFC 4180 describes it, read in one pass without copying what needs no unquoting.
+// CSV as RFC 4180 describes it, read in one pass; only a field with a doubled quote is copied.
 //
-//   auto table = readCsv(text, "fittings.csv");   // first record is the header
-//   table->rows[0].cell("part")
+//   const auto table = readCsv(text, "fittings.csv");   // the first record is the header
+//   const auto part = table->column("part");
+//   table->record(0)[*part].text;                       // "AD-66"
 
 #pragma once
 
-#include "model/exact/problem.h"
+#include "model/exchange/text_place.h"
 
 #include <cstdint>
-#include <optional>
-#include <string>
-#include <string_view>
-#include <vector>
+#include <deque>
+#include <span>
 
 namespace flarestock {
 
-struct CsvRecord {
-    std::vector<std::string> fields;
-    std::uint32_t line = 0;             ///< Where it begins, 1-based.
-    std::vector<std::uint32_t> columns; ///< Where each field begins in its line, 1-based.
+struct CsvField {
+    std::string_view text; ///< Without its quotes.
+    std::size_t begin = 0; ///< Where it begins in the whole text: its quote where it has one.
 };
 
-struct CsvTable {
-    std::string file;
-    std::vector<std::string> header;
-    std::vector<CsvRecord> records;
-    std::string_view text; ///< The whole, for excerpts; must outlive the table.
+class CsvTable {
+public:
+    /// The whole text must outlive the table, whose fields point into it.
+    CsvTable(std::string_view whole, std::string file) : m_whole(whole), m_file(std::move(file)) {}
+    CsvTable(const CsvTable &) = delete;
+    CsvTable &operator=(const CsvTable &) = delete;
+    CsvTable(CsvTable &&) noexcept = default;
+    CsvTable &operator=(CsvTable &&) noexcept = default;
+    ~CsvTable() = default;
+
+    [[nodiscard]] const std::string &file() const noexcept { return m_file; }
+    [[nodiscard]] std::span<const CsvField> header() const noexcept
+    {
+        return std::span(m_fields).first(m_width);
+    }
+    [[nodiscard]] std::size_t recordCount() const noexcept ///< Without the header.
+    {
+        return m_width == 0 ? 0 : m_fields.size() / m_width - 1;
+    }
+    /// As many fields as the header has. index < recordCount() (asserted).
+    [[nodiscard]] std::span<const CsvField> record(std::size_t index) const noexcept;
 
     /// Index of a column, case folded; nothing where it is not there.
-    [[nodiscard]] std::optional<std::size_t> column(std::string_view name) const;
-    /// A Problem that points at a field, with the line as excerpt.
-    [[nodiscard]] Problem at(const CsvRecord &record, std::size_t field, std::string wrong,
-                             std::string remedy) const;
+    [[nodiscard]] std::optional<std::size_t> column(std::string_view name) const noexcept;
+    /// A Problem that points at a field, or at a byte of its text, with the line as excerpt.
+    [[nodiscard]] Problem at(const CsvField &field, TextFault fault, std::size_t within = 0) const;
+
+private:
+    friend class CsvReading;
+    std::string_view m_whole;
+    std::string m_file;
+    std::vector<CsvField> m_fields; ///< All, row by row; the header first.
+    std::size_t m_width = 0;
+    std::deque<std::string> m_unquoted; ///< Fields that had a doubled quote.
 };
 
 /// A byte-order mark is skipped; CRLF and LF both end a record; empty lines are skipped.
-/// Problem, with line and column: an endless quote, text after a closing quote, a record with more
-/// or fewer fields than the header, NUL, invalid UTF-8 (also UTF-16, by its mark), an empty file,
-/// the same heading twice, more than 10^6 fields in a record.
+/// Problem, with line and column: an endless quote, text after a closing quote, a quote inside a
+/// field that has none around it, a carriage return that ends no line, a record with more or fewer
+/// fields than the header, NUL, invalid UTF-8 (also UTF-16, by its mark), an empty file, the same
+/// heading twice (case folded), more than 10^6 fields in a record.
 [[nodiscard]] Result<CsvTable> readCsv(std::string_view text, std::string file);
 
 } // namespace flarestock
