@@ -2,11 +2,12 @@
 
 #include "model/fluids/compatibility.h"
 
+#include "model/fluids/table_cells.h"
+
 #include <algorithm>
 #include <cassert>
 #include <cctype>
 #include <map>
-#include <vector>
 
 namespace flarestock {
 
@@ -17,12 +18,12 @@ extern const std::string_view compatibilityCsv; // model/fluids/data/compatibili
 namespace {
 
 struct Row {
-    std::vector<std::string_view> cells;
+    TableRow cells; ///< One for each material.
     std::string_view source;
 };
 
 struct Table {
-    std::vector<std::string> materials;
+    TableRow materials;
     std::map<Fluid, Row> rows;
 };
 
@@ -34,37 +35,15 @@ std::string upperCase(std::string_view text)
     return upper;
 }
 
-/// The data is ours: cells without commas, then a source in quotation marks without any inside.
-std::vector<std::string_view> cellsOf(std::string_view line)
-{
-    std::vector<std::string_view> cells;
-    while (!line.empty()) {
-        const bool quoted = line.front() == '"';
-        const auto end = quoted ? line.find('"', 1) : line.find(',');
-        cells.push_back(line.substr(quoted ? 1 : 0, quoted ? end - 1 : end));
-        if (end == std::string_view::npos || quoted)
-            break;
-        line.remove_prefix(end + 1);
-    }
-    return cells;
-}
-
 Table readTable(std::string_view text)
 {
+    const auto rows = rowsOfTable(text);
     Table table;
-    while (!text.empty()) {
-        const auto end = std::min(text.find('\n'), text.size());
-        const auto cells = cellsOf(text.substr(0, end));
-        text.remove_prefix(std::min(end + 1, text.size()));
-        if (cells.size() < 3)
-            continue;
-        if (table.materials.empty()) {
-            table.materials.assign(cells.begin() + 1, cells.end() - 1);
-            continue;
-        }
-        const auto fluid = parseFluid(cells.front());
-        assert(fluid && cells.size() == table.materials.size() + 2);
-        table.rows.emplace(*fluid, Row{{cells.begin() + 1, cells.end() - 1}, cells.back()});
+    table.materials.assign(rows.front().begin() + 1, rows.front().end() - 1);
+    for (auto row = rows.begin() + 1; row != rows.end(); ++row) {
+        const auto fluid = parseFluid(row->front());
+        assert(fluid.has_value());
+        table.rows.emplace(*fluid, Row{{row->begin() + 1, row->end() - 1}, row->back()});
     }
     assert(table.rows.size() == FluidCount);
     return table;

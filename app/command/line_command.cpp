@@ -1,0 +1,217 @@
+// SPDX-License-Identifier: MIT
+//
+// `flarestock line`: velocity, Reynolds number and pressure drop of one line.
+
+#include "app/command/command.h"
+
+#include "model/fluids/line_flow.h"
+#include "model/fluids/liquid.h"
+#include "model/fluids/measure.h"
+
+#include <CLI/CLI.hpp>
+
+#include <cmath>
+#include <memory>
+#include <optional>
+
+namespace flarestock {
+
+namespace {
+
+/// As typed; empty where it was not.
+struct LineAsked {
+    std::string fluid = "gasoline";
+    std::string flow;
+    std::string bore;
+    std::string length;
+    std::string density;
+    std::string viscosity;
+    std::string roughness;
+    std::string lossCoefficient;
+    std::string rise;
+    bool json = false;
+};
+
+tl::unexpected<Problem> about(const char *option, Problem wrong)
+{
+    wrong.thing = option;
+    // Nothing to point into: what was typed stands in the sentence.
+    wrong.column = 0;
+    wrong.excerpt.clear();
+    return tl::unexpected<Problem>(std::move(wrong));
+}
+
+/// The value in SI; `otherwise` where nothing was typed.
+Result<double> siValue(const char *option, const std::string &typed, Dimension wanted,
+                       double otherwise = 0)
+{
+    if (typed.empty())
+        return otherwise;
+    const auto measure = Measure::parse(typed, wanted);
+    if (!measure)
+        return about(option, measure.error());
+    return measure->si;
+}
+
+/// Of two dimensions that both make sense; gives the SI value and which it was.
+Result<Measure> eitherMeasure(const char *option, const std::string &typed, Dimension first,
+                              Dimension second)
+{
+    const auto measure = Measure::parse(typed);
+    if (measure && (measure->dimension == first || measure->dimension == second))
+        return *measure;
+    // The complaint names the first of the two.
+    auto wrong = Measure::parse(typed, first);
+    return about(option, wrong.error());
+}
+
+/// Density and viscosity, of the fluid unless given.
+Result<LineFlow> liquidOf(const LineAsked &asked)
+{
+    const auto fluid = parseFluid(asked.fluid);
+    if (!fluid)
+        return about("--fluid", fluid.error());
+    const Liquid &liquid = liquidAt20C(*fluid);
+    const auto density =
+        siValue("--density", asked.density, Dimension::Density, liquid.densityKgM3);
+    if (!density)
+        return tl::unexpected<Problem>(density.error());
+    LineFlow line;
+    line.densityKgM3 = *density;
+    line.viscosityPaS = liquid.viscosityPaS;
+    if (!asked.viscosity.empty()) {
+        const auto viscosity =
+            eitherMeasure("--viscosity", asked.viscosity, Dimension::DynamicViscosity,
+                          Dimension::KinematicViscosity);
+        if (!viscosity)
+            return tl::unexpected<Problem>(viscosity.error());
+        line.viscosityPaS = viscosity->dimension == Dimension::KinematicViscosity
+                                ? viscosity->si * *density
+                                : viscosity->si;
+    }
+    return line;
+}
+
+Result<LineFlow> lineOf(const LineAsked &asked)
+{
+    auto line = liquidOf(asked);
+    if (!line)
+        return line;
+    const auto flow =
+        eitherMeasure("--flow", asked.flow, Dimension::VolumeFlow, Dimension::MassFlow);
+    if (!flow)
+        return tl::unexpected<Problem>(flow.error());
+    line->flowM3S =
+        flow->dimension == Dimension::MassFlow ? flow->si / line->densityKgM3 : flow->si;
+    struct Field {
+        const char *option;
+        const std::string &typed;
+        Dimension dimension;
+        double LineFlow::*field;
+    };
+    const Field fields[] = {
+        {"--bore", asked.bore, Dimension::Length, &LineFlow::boreM},
+        {"--length", asked.length, Dimension::Length, &LineFlow::lengthM},
+        {"--roughness", asked.roughness, Dimension::Length, &LineFlow::roughnessM},
+        {"--k", asked.lossCoefficient, Dimension::Count, &LineFlow::minorK},
+        {"--rise", asked.rise, Dimension::Length, &LineFlow::riseM},
+    };
+    for (const auto &[option, typed, dimension, field] : fields) {
+        const auto value = siValue(option, typed, dimension);
+        if (!value)
+            return tl::unexpected<Problem>(value.error());
+        (*line).*field = *value;
+    }
+    return line;
+}
+
+QJsonObject lineDocument(const LineLoss &loss)
+{
+    return {
+        {QStringLiteral("velocityMS"), loss.velocityMS},
+        {QStringLiteral("reynolds"), loss.reynolds},
+        {QStringLiteral("regime"), jsonText(text(loss.regime))},
+        {QStringLiteral("frictionFactor"), loss.frictionFactor},
+        {QStringLiteral("frictionPa"), loss.frictionPa},
+        {QStringLiteral("minorPa"), loss.minorPa},
+        {QStringLiteral("levelPa"), loss.levelPa},
+        {QStringLiteral("pressureDropPa"), loss.dropPa},
+    };
+}
+
+/// To about four figures, never with an exponent.
+std::string rounded(double number, const char *unit)
+{
+    const double size = std::abs(number);
+    const int decimals = size >= 1000 ? 0 : size >= 100 ? 1 : size >= 10 ? 2 : size >= 1 ? 3 : 4;
+    return QString::number(number, 'f', decimals).toStdString() + unit;
+}
+
+/// Where density and viscosity come from, so that an estimate is not taken for a measurement.
+std::string basisSentence(const LineAsked &asked, const LineFlow &line)
+{
+    const std::string values =
+        rounded(line.densityKgM3, " kg/m3, ") + rounded(line.viscosityPaS * 1000, " mPa.s");
+    if (!asked.density.empty() && !asked.viscosity.empty())
+        return "With " + values + " as given.";
+    const Fluid fluid = parseFluid(asked.fluid).value();
+    const Liquid &liquid = liquidAt20C(fluid);
+    return "With " + values + ", " + std::string(text(fluid)) + " at 20 C where not given (" +
+           std::string(liquid.status) + ": " + std::string(liquid.source) + ").";
+}
+
+void sayLine(const LineAsked &asked, const LineFlow &line, const LineLoss &loss,
+             CommandOutcome &outcome)
+{
+    outcome.print("pressure drop    " + rounded(loss.dropPa / 1000, " kPa (") +
+                  rounded(in({Dimension::Pressure, loss.dropPa, {}}, "psi"), " psi)"));
+    outcome.print("  friction       " + rounded(loss.frictionPa / 1000, " kPa"));
+    outcome.print("  ends and bends " + rounded(loss.minorPa / 1000, " kPa"));
+    outcome.print("  level          " + rounded(loss.levelPa / 1000, " kPa"));
+    outcome.print("velocity         " + rounded(loss.velocityMS, " m/s (") +
+                  rounded(in({Dimension::Velocity, loss.velocityMS, {}}, "ft/s"), " ft/s)"));
+    outcome.print("Reynolds number  " + rounded(loss.reynolds, ", ") +
+                  std::string(text(loss.regime)) + ", Darcy friction factor " +
+                  rounded(loss.frictionFactor, ""));
+    if (loss.regime == Regime::Uncertain)
+        outcome.print("Between 2040 and 4000 the flow may be either; the friction is the larger, "
+                      "turbulent one.");
+    outcome.print(basisSentence(asked, line));
+}
+
+void answerLine(const LineAsked &asked, CommandOutcome &outcome)
+{
+    const auto line = lineOf(asked);
+    if (!line)
+        return outcome.refuse(line.error());
+    const auto loss = lineLoss(*line);
+    if (!loss)
+        return outcome.refuse(loss.error());
+    if (asked.json)
+        return outcome.print(lineDocument(*loss));
+    sayLine(asked, *line, *loss, outcome);
+}
+
+} // namespace
+
+void addLineCommand(CLI::App &app, CommandOutcome &outcome)
+{
+    const auto asked = std::make_shared<LineAsked>();
+    CLI::App *command = app.add_subcommand("line", "Says what pressure a line takes from a flow.");
+    command->add_option("--fluid", asked->fluid, "gives density and viscosity at 20 C")
+        ->capture_default_str();
+    command->add_option("--flow", asked->flow, "\"255 L/h\", or by mass: \"300 lb/h\"")->required();
+    command->add_option("--bore", asked->bore, "the free bore: \"8.71 mm\"")->required();
+    command->add_option("--length", asked->length, "\"5 m\"")->required();
+    command->add_option("--density", asked->density, "instead of the fluid's: \"745 kg/m3\"");
+    command->add_option("--viscosity", asked->viscosity,
+                        "instead of the fluid's: \"0.41 mPa.s\" or \"0.55 mm2/s\"");
+    command->add_option("--roughness", asked->roughness, "\"1.5 um\"; smooth where it is not said");
+    command->add_option("--k", asked->lossCoefficient,
+                        "sum of the loss coefficients of ends and bends; 0 where it is not said");
+    command->add_option("--rise", asked->rise, "outlet above inlet: \"1 m\"; below: \"-1 m\"");
+    command->add_flag("--json", asked->json, JsonHelp);
+    command->callback([asked, &outcome] { answerLine(*asked, outcome); });
+}
+
+} // namespace flarestock
