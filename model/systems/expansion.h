@@ -18,7 +18,7 @@ struct PlacedStation {
     std::string why;                  ///< "100 µm before the pump; 1 on the shelf"
     const Part *better = nullptr;     ///< What the program would take now, where a pick stands.
     std::vector<const Part *> others; ///< Other parts that meet the demand, best first.
-    Answers answers;              ///< Those that hold where it stands (a module has its own).
+    Answers answers;                  ///< Those that hold where it stands (a module has its own).
 };
 
 struct PlacedJoint {

@@ -2,6 +2,8 @@
 
 #include "model/systems/expanding/fluid_allowed.h"
 
+#include "model/fluids/compatibility.h"
+
 #include <algorithm>
 
 namespace flarestock {
@@ -10,6 +12,11 @@ bool allowsFluid(const Part &part, std::optional<Fluid> fluid)
 {
     if (!fluid)
         return true;
+    if (compatibility(*fluid, part.seal).bears == Bears::Never)
+        return false;
+    if (const auto *hose = part.as<HoseFacts>();
+        hose && compatibility(*fluid, hose->liner).bears == Bears::Never)
+        return false;
     return part.suits.empty() ||
            std::find(part.suits.begin(), part.suits.end(), *fluid) != part.suits.end();
 }

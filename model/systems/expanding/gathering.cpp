@@ -34,7 +34,7 @@ public:
         if (!placed.part)
             return;
         add(*placed.part, 1, {placed.station->title, placed.id});
-        fitting(*placed.part, {placed.station->title, placed.id});
+        fitting(*placed.part, 1, {placed.station->title, placed.id});
         if (placed.station->spareElements > 0)
             spares(placed);
     }
@@ -46,7 +46,7 @@ public:
         const Reason reason{placed.at, placed.station};
         for (const Piece &piece : placed.way->pieces) {
             add(*piece.part, 1, reason);
-            fitting(*piece.part, reason);
+            fitting(*piece.part, 1, reason);
         }
         for (const WayAid &aid : placed.way->aids)
             if (aid.part)
@@ -76,9 +76,7 @@ public:
                                    flat.extra->why + "), is not in the catalogue.");
             return;
         }
-        Line &line = add(*part, flat.extra->count, {flat.extra->why, ""});
-        if (isLength(part->unit))
-            line.bill.cuts.push_back({flat.extra->count, part->unit});
+        add(*part, flat.extra->count, {flat.extra->why, ""});
     }
 
     /// The lines of all copies, checked.
@@ -152,41 +150,51 @@ private:
         return count;
     }
 
-    /// What fitting one more of a part takes that its box does not hold.
-    void fitting(const Part &part, const Reason &reason)
+    /// What fitting so many more of a part takes that their boxes do not hold.
+    void fitting(const Part &part, const Decimal &count, const Reason &reason)
     {
         if (part.fitting.empty())
             return;
-        const std::size_t soMany = ++m_fitted[&part];
+        const Decimal before = m_fitted[&part];
+        const Decimal after = m_fitted[&part] = before + count;
         for (const PartCount &used : part.fitting) {
             const Part *other = m_request.catalogue->find(used.part);
             if (!other)
                 continue;
             const Decimal inBox = countIn(part.box, used.part);
-            const Decimal missing = std::min(missingFrom(part, soMany, *other), inBox);
-            const Decimal wanted = used.count - inBox + missing;
-            if (wanted.sign() <= 0)
-                continue;
-            const std::string why = missing.sign() > 0 ? "missing from the box of " + part.number
-                                                       : "fitting " + part.number;
-            add(*other, wanted, {why + ", " + reason.why, reason.station});
+            const Decimal missing =
+                inBox.isZero() ? Decimal() : newlyMissing({part, *other, inBox}, before, after);
+            const Decimal wanted = std::max(used.count - inBox, Decimal()) * count + missing;
+            const std::string why = missing.sign() > 0 ? "missing from the box of " : "fitting ";
+            if (wanted.sign() > 0)
+                add(*other, wanted, {why + part.number + ", " + reason.why, reason.station});
         }
     }
 
-    /// How many of `other` were found missing from the box of the so-many-th of a part. The whole
+    /// One part that lies in the box of another, so many of it.
+    struct Boxed {
+        const Part &part;
+        const Part &inside;
+        Decimal count;
+    };
+
+    /// How many were found missing from the boxes of those between `before` and `after`. Whole
     /// boxes are used first; which of the others lacks what is not known, so that the worst counts.
-    Decimal missingFrom(const Part &part, std::size_t soMany, const Part &other)
+    Decimal newlyMissing(const Boxed &boxed, const Decimal &before, const Decimal &after)
     {
-        const FreeStock *stock = m_allotment.stock(part);
+        const FreeStock *stock = m_allotment.stock(boxed.part);
         if (!stock)
             return {};
-        const Decimal number(soMany);
-        const auto missing =
-            std::count_if(stock->missing.begin(), stock->missing.end(),
-                          [&](const std::string &one) { return sameFolded(one, other.number); });
-        const bool fromShelf = number <= stock->free.amount;
-        const bool fromWhole = number <= stock->free.amount - Decimal(missing);
-        return fromShelf && !fromWhole ? Decimal(missing) : Decimal();
+        const Decimal missing(std::count_if(
+            stock->missing.begin(), stock->missing.end(),
+            [&](const std::string &one) { return sameFolded(one, boxed.inside.number); }));
+        const Decimal &free = stock->free.amount;
+        const Decimal whole = std::max(free - missing, Decimal());
+        const auto lacking = [&](const Decimal &used) {
+            const Decimal boxes = std::max(std::min(used, free) - whole, Decimal());
+            return std::min(boxes * boxed.count, missing);
+        };
+        return lacking(after) - lacking(before);
     }
 
     void spares(const PlacedStation &placed)
@@ -224,9 +232,11 @@ private:
         const auto length = placed.length.in(Unit::Millimetre);
         const Decimal count =
             length->over(Rational(Decimal(placed.run->clampsEach))).toDecimal(0, Rounding::Ceiling);
-        add(*ranked.front().part, count,
-            {"holds " + way + ", one in " + std::to_string(placed.run->clampsEach) + " mm",
-             placed.from});
+        const Reason reason{"holds " + way + ", one in " + std::to_string(placed.run->clampsEach) +
+                                " mm",
+                            placed.from};
+        add(*ranked.front().part, count, reason);
+        fitting(*ranked.front().part, count, reason);
     }
 
     const ExpandRequest &m_request;
@@ -234,7 +244,7 @@ private:
     Allotment m_allotment; ///< Untouched: the shelf as it was.
     std::vector<Line> m_lines;
     std::unordered_map<const Part *, std::size_t> m_byPart;
-    std::unordered_map<const Part *, std::size_t> m_fitted;
+    std::unordered_map<const Part *, Decimal> m_fitted;
     std::unordered_map<std::string_view, const PlacedStation *> m_titles;
 };
 
