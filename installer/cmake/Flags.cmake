@@ -1,11 +1,14 @@
 # SPDX-License-Identifier: MIT
 #
 # Compiler flags of our own code, as an interface library; nothing here touches generated code of
-# other projects. -Wno-restrict: GCC 12 sees an overlap inside cpp_int::str() that is not there.
+# other projects. -Wshadow=local: GCC 12 takes a scoped enumerator for a declaration that shadows a
+# type of the same name; Clang, which does not, keeps the whole -Wshadow. -Wno-restrict: GCC 12 sees
+# an overlap inside cpp_int::str() that is not there.
 
 add_library(flarestock_flags INTERFACE)
 target_compile_options(flarestock_flags INTERFACE
-  -Wall -Wextra -Wpedantic -Wshadow -Wconversion -Wnon-virtual-dtor -Woverloaded-virtual
+  -Wall -Wextra -Wpedantic -Wconversion -Wnon-virtual-dtor -Woverloaded-virtual
+  $<IF:$<CXX_COMPILER_ID:GNU>,-Wshadow=local,-Wshadow>
   $<$<AND:$<CXX_COMPILER_ID:GNU>,$<VERSION_LESS:$<CXX_COMPILER_VERSION>,13>>:-Wno-restrict>
   $<$<BOOL:${FLARESTOCK_WERROR}>:-Werror>)
 target_compile_definitions(flarestock_flags INTERFACE

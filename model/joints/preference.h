@@ -12,7 +12,7 @@
 namespace flarestock {
 
 enum class Preference : std::uint8_t {
-    Shelf,  ///< Fewest pieces to buy, then fewest pieces, then least money.
+    Shelf,  ///< Fewest pieces and aids to buy, then fewest pieces, then least money.
     Joints, ///< Fewest pieces, then fewest to buy, then least money.
     Money,  ///< Least money, then fewest to buy, then fewest pieces.
 };

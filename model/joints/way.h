@@ -11,8 +11,11 @@
 
 #pragma once
 
+#include "model/joints/preference.h"
 #include "model/parts/catalogue.h"
 #include "model/ports/mating.h"
+
+#include <compare>
 
 namespace flarestock {
 
@@ -30,7 +33,10 @@ struct Link {
     Mating mating;
 };
 
-/// A ring, washer or sealant that a link needs, as a part where the catalogue has it.
+/// A ring, washer, sealant or clamp that a link needs, as a part where the catalogue has it. They
+/// stand in the order of the links, one for each link and need; sealant stands once for the whole
+/// way, because one bottle does all its threads. What a piece's `fitting` lists (the sleeve of a
+/// tube nut, the washer of a bulkhead) is not here: the bill takes it from the piece.
 struct WayAid {
     Need need;
     const Part *part = nullptr; ///< nullptr: nothing in the catalogue answers the need.
@@ -41,12 +47,27 @@ struct Way {
     std::vector<Link> links;   ///< One more than pieces.
     std::vector<WayAid> aids;
     int toBuy = 0;      ///< Pieces and aids that the shelf does not have.
-    Decimal cost;       ///< Carried cost of what is here plus best offer of the rest; exact
-                        ///< to 6 decimals. Pieces without any price count nothing.
-    bool priced = true; ///< False where some piece has no price.
+    Decimal cost;       ///< Carried cost of what is here plus best offer of the rest, for each part
+                        ///< rounded half-even to 6 decimals. Pieces without a price count nothing.
+    bool priced = true; ///< False where some piece or aid has no price.
 
     [[nodiscard]] Verdict verdict() const noexcept; ///< The worst of the links.
     [[nodiscard]] std::string key() const;          ///< Part numbers joined by " + "; "direct".
 };
+
+/// What a preference looks at. Before it, whatever the preference: needs that nothing in the
+/// catalogue answers. "Least money" puts what has no price behind what has one.
+struct WayRank {
+    int unanswered = 0; ///< Aids that the catalogue does not have.
+    int toBuy = 0;
+    int pieces = 0;
+    int unpriced = 0; ///< Pieces and aids to buy that nobody sells.
+    std::int64_t costMicro = 0;
+
+    friend bool operator==(const WayRank &, const WayRank &) = default;
+};
+/// less: `a` is to be preferred.
+[[nodiscard]] std::strong_ordering compare(const WayRank &a, const WayRank &b,
+                                           Preference preference) noexcept;
 
 } // namespace flarestock

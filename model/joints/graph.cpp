@@ -1,0 +1,199 @@
+// SPDX-License-Identifier: MIT
+
+#include "model/joints/graph.h"
+
+#include "model/fluids/compatibility.h"
+#include "model/joints/meeting.h"
+
+#include <algorithm>
+#include <cctype>
+
+namespace flarestock {
+
+namespace {
+
+bool isPieceOrAid(Kind kind)
+{
+    switch (kind) {
+    case Kind::Adapter:
+    case Kind::Bulkhead:
+    case Kind::HoseEnd:
+    case Kind::TubeNut:
+    case Kind::Ring:
+    case Kind::Washer:
+    case Kind::Sealant:
+    case Kind::Clamp:
+        return true;
+    default:
+        return false;
+    }
+}
+
+std::string upperCase(std::string_view text)
+{
+    std::string upper(text);
+    std::transform(upper.begin(), upper.end(), upper.begin(),
+                   [](unsigned char letter) { return static_cast<char>(std::toupper(letter)); });
+    return upper;
+}
+
+} // namespace
+
+bool isJoiningPiece(const Part &part) noexcept
+{
+    return part.kind == Kind::Adapter || part.kind == Kind::Bulkhead ||
+           part.kind == Kind::HoseEnd || part.kind == Kind::TubeNut;
+}
+
+std::uint16_t fluidsThatRuin(const Part &part)
+{
+    std::uint16_t ruin = 0;
+    for (const Fluid fluid : allFluids()) {
+        const bool listed =
+            std::find(part.suits.begin(), part.suits.end(), fluid) != part.suits.end();
+        const bool ruined = compatibility(fluid, part.seal).bears == Bears::Never;
+        if ((!part.suits.empty() && !listed) || ruined)
+            ruin = static_cast<std::uint16_t>(ruin | (1u << static_cast<unsigned>(fluid)));
+    }
+    return ruin;
+}
+
+std::vector<Port> portsOf(const Part &part, std::size_t place)
+{
+    const Port &port = part.ports[place].port;
+    const auto *facts = part.as<HoseEndFacts>();
+    if (port.family != Family::Hose || facts == nullptr)
+        return {port};
+    std::vector<Port> ports;
+    for (const std::string &construction : facts->constructions) {
+        ports.push_back(port);
+        ports.back().construction = upperCase(construction);
+    }
+    return ports;
+}
+
+JointGraph::JointGraph(const Catalogue &catalogue) : m_catalogue(&catalogue)
+{
+    internStocked();
+    internTypes();
+    layArcs();
+    m_links.emplace(m_stocked);
+    layHops();
+}
+
+std::optional<TypeIndex> JointGraph::find(const Port &port) const
+{
+    const auto found = m_typeOf.find(port);
+    return found == m_typeOf.end() ? std::nullopt : std::optional(found->second);
+}
+
+TypeIndex JointGraph::intern(const Port &port)
+{
+    const auto [found, isNew] = m_typeOf.try_emplace(port, static_cast<TypeIndex>(m_types.size()));
+    if (isNew)
+        m_types.push_back(port);
+    return found->second;
+}
+
+void JointGraph::internStocked()
+{
+    std::map<const Part *, StockedIndex> places;
+    for (const Part &part : m_catalogue->parts()) {
+        if (!isPieceOrAid(part.kind))
+            continue;
+        places.emplace(&part, static_cast<StockedIndex>(m_stocked.size()));
+        m_stocked.push_back({&part, BuyingPrice(*m_catalogue, part)});
+        m_ruinedBy.push_back(fluidsThatRuin(part));
+    }
+}
+
+void JointGraph::internTypes()
+{
+    for (const Part &part : m_catalogue->parts()) {
+        for (std::size_t place = 0; place < part.ports.size(); ++place) {
+            for (const Port &port : portsOf(part, place))
+                intern(port);
+        }
+    }
+}
+
+void JointGraph::addArcs(StockedIndex index, std::vector<std::vector<Arc>> &byIn)
+{
+    const Part &part = *m_stocked[index].part;
+    const auto *hoseEnd = part.as<HoseEndFacts>();
+    const auto angle = static_cast<std::int16_t>(hoseEnd == nullptr ? -1 : hoseEnd->angleDegrees);
+    for (const Port &first : portsOf(part, 0)) {
+        for (const Port &second : portsOf(part, 1)) {
+            const TypeIndex in = intern(first);
+            const TypeIndex out = intern(second);
+            byIn[in].push_back({index, in, out, m_ruinedBy[index], angle, 0, 1});
+            if (in != out) // Alike both ends: turned round it is the same way.
+                byIn[out].push_back({index, out, in, m_ruinedBy[index], angle, 1, 0});
+        }
+    }
+}
+
+void JointGraph::layArcs()
+{
+    std::vector<std::vector<Arc>> byIn(m_types.size());
+    for (std::size_t index = 0; index < m_stocked.size(); ++index) {
+        const Part &part = *m_stocked[index].part;
+        if (isJoiningPiece(part) && part.ports.size() == 2)
+            addArcs(static_cast<StockedIndex>(index), byIn);
+    }
+    for (const std::vector<Arc> &row : byIn) {
+        m_arcs.all.insert(m_arcs.all.end(), row.begin(), row.end());
+        m_arcs.close();
+    }
+}
+
+void JointGraph::layHops()
+{
+    std::vector<std::vector<Hop>> rows(m_types.size());
+    for (TypeIndex a = 0; a < m_types.size(); ++a) {
+        const bool cut = isCutEnd(m_types[a]);
+        if (cut)
+            rows[a].push_back({a, m_links->hold(m_types[a])});
+        for (TypeIndex b = cut ? 0 : a; b < m_types.size(); ++b) {
+            if (isCutEnd(m_types[b]))
+                continue;
+            const auto link = m_links->link(m_types[a], m_types[b]);
+            if (!link)
+                continue;
+            rows[a].push_back({b, *link});
+            if (!cut && a != b)
+                rows[b].push_back({a, *link});
+        }
+    }
+    for (const std::vector<Hop> &row : rows) {
+        m_hops.all.insert(m_hops.all.end(), row.begin(), row.end());
+        m_hops.close();
+    }
+}
+
+std::vector<std::uint8_t> JointGraph::distances(TypeIndex to, std::uint8_t most) const
+{
+    std::vector<std::uint8_t> far(m_types.size(), static_cast<std::uint8_t>(most + 1));
+    std::vector<TypeIndex> edge;
+    for (const Hop &hop : hops(to)) { // Those that meet it without a piece between.
+        far[hop.to] = 0;
+        edge.push_back(hop.to);
+    }
+    for (std::uint8_t pieces = 1; pieces <= most && !edge.empty(); ++pieces) {
+        std::vector<TypeIndex> next;
+        for (const TypeIndex out : edge) {
+            for (const Arc &arc : arcs(out)) { // Turned round: from its far port back.
+                for (const Hop &hop : hops(arc.out)) {
+                    if (far[hop.to] <= pieces)
+                        continue;
+                    far[hop.to] = pieces;
+                    next.push_back(hop.to);
+                }
+            }
+        }
+        edge = std::move(next);
+    }
+    return far;
+}
+
+} // namespace flarestock

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: MIT
+
+#include "model/joints/way.h"
+
+#include <algorithm>
+#include <array>
+
+namespace flarestock {
+
+Verdict Way::verdict() const noexcept
+{
+    Verdict worst = Verdict::Fits;
+    for (const Link &link : links)
+        worst = std::min(worst, link.mating.verdict);
+    return worst;
+}
+
+std::string Way::key() const
+{
+    if (pieces.empty())
+        return "direct";
+    std::string key;
+    for (const Piece &piece : pieces) {
+        if (!key.empty())
+            key += " + ";
+        key += piece.part->number;
+    }
+    return key;
+}
+
+std::strong_ordering compare(const WayRank &a, const WayRank &b, Preference preference) noexcept
+{
+    const auto order = [preference](const WayRank &rank) -> std::array<std::int64_t, 5> {
+        switch (preference) {
+        case Preference::Joints:
+            return {rank.unanswered, rank.pieces, rank.toBuy, rank.unpriced, rank.costMicro};
+        case Preference::Money:
+            return {rank.unanswered, rank.unpriced, rank.costMicro, rank.toBuy, rank.pieces};
+        case Preference::Shelf:
+            break;
+        }
+        return {rank.unanswered, rank.toBuy, rank.pieces, rank.unpriced, rank.costMicro};
+    };
+    return order(a) <=> order(b);
+}
+
+} // namespace flarestock
