@@ -147,7 +147,7 @@ struct Bench {
         }
     }
 
-    void add(Template form) { book[form.id] = std::make_shared<const Template>(std::move(form)); }
+    void add(const Template &form) { book[form.id] = std::make_shared<const Template>(form); }
 
     /// Once all parts are there; the order of parts and offers is drawn by `random`, if given.
     void close(std::mt19937_64 *random = nullptr) const
