@@ -165,7 +165,7 @@ void PythonDecimalTest::hundredThousandCasesAgree()
     python.write(input);
     python.closeWriteChannel();
     QVERIFY(python.waitForFinished(120'000));
-    QVERIFY2(python.exitCode() == 0, python.readAllStandardError().constData());
+    QVERIFY2(python.exitCode() == 0, python.readAllStandardError().toStdString().c_str());
     const QList<QByteArray> answers = python.readAllStandardOutput().trimmed().split('\n');
     QCOMPARE(answers.size(), CaseCount);
     for (int at = 0; at < CaseCount; ++at) {
