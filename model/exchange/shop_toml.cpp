@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: MIT
+
+#include "model/exchange/shop_toml.h"
+
+#include "model/exact/case_fold.h"
+#include "model/exchange/toml/fields.h"
+
+#include <algorithm>
+#include <array>
+
+namespace flarestock {
+
+namespace {
+
+constexpr std::array<std::string_view, 3> ShopKeys = {"title", "currency", "place"};
+constexpr std::array<std::string_view, 3> PlaceKeys = {"id", "title", "kind"};
+
+Place readShopPlace(const TomlFields &fields)
+{
+    Place place;
+    place.id = fields.required("id");
+    place.title = fields.required("title");
+    const std::string word = fields.required("kind");
+    if (const auto kind = parsePlaceKind(word))
+        place.kind = *kind;
+    else if (!word.empty())
+        fields.wrong("kind", {kind.error().wrong, kind.error().remedy});
+    return place;
+}
+
+} // namespace
+
+Result<ShopPlan> readShop(std::string_view text, std::string file)
+{
+    const auto document = TomlDocument::read(text, std::move(file));
+    if (!document)
+        return tl::unexpected(document.error());
+    Problems problems(1);
+    const TomlFields::Source source{&*document, &problems};
+    const TomlFields top(source, document->root(), "shop", ShopKeys);
+    const std::string title = top.required("title");
+    const std::string code = top.required("currency");
+    const auto currency = Currency::parse(code);
+    if (!currency)
+        top.wrong("currency", {currency.error().wrong, currency.error().remedy});
+    std::vector<Place> places;
+    for (const TomlValue *const table : top.tables("place")) {
+        const TomlFields fields(source, *table, "place", PlaceKeys);
+        Place place = readShopPlace(fields);
+        const bool isThere =
+            std::any_of(places.begin(), places.end(),
+                        [&place](const Place &other) { return sameFolded(other.id, place.id); });
+        if (isThere)
+            fields.wrong("id", {"the place \"" + place.id + "\" stands twice",
+                                "Give one of them another id."});
+        places.push_back(std::move(place));
+    }
+    if (!problems.isEmpty())
+        return tl::unexpected(std::move(problems.all().front()));
+    return ShopPlan{title, *currency, std::move(places)};
+}
+
+} // namespace flarestock
