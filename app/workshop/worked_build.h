@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: MIT
+//
+// WorkedBuild: a build worked out to the end: expanded, checked and priced. The commands and the
+// desk call the same function, so that they cannot differ.
+
+#pragma once
+
+#include "model/checks/check.h"
+#include "model/netting/priced_bill.h"
+#include "model/systems/expand.h"
+
+namespace flarestock {
+
+/// The bill points into the expansion: moved together, never copied. The catalogue and the shelf of
+/// the request must outlive it.
+struct WorkedBuild {
+    WorkedBuild(Expansion built, const ExpandRequest &request, const Currency &currency);
+    WorkedBuild(const WorkedBuild &) = delete;
+    WorkedBuild &operator=(const WorkedBuild &) = delete;
+    WorkedBuild(WorkedBuild &&) noexcept = default;
+    WorkedBuild &operator=(WorkedBuild &&) noexcept = default;
+    ~WorkedBuild() = default;
+
+    Expansion expansion;
+    PricedBill bill;
+    std::vector<Finding> findings;
+
+    [[nodiscard]] int stops() const noexcept; ///< Findings of that severity.
+};
+
+/// `currency` is the shop's. Problem: what expand() refuses.
+[[nodiscard]] Result<WorkedBuild> workBuild(const ExpandRequest &request, const Currency &currency);
+
+} // namespace flarestock
