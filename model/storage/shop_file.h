@@ -6,6 +6,11 @@
 // An action is acknowledged only after COMMIT came back. Repeating an action with the same id
 // changes nothing and says so. A file that looks wrong is never written and never repaired by
 // deleting.
+//
+//   auto shop = ShopFile::open("shop.flarestock", OpenMode::ReadWrite);
+//   if (!shop)
+//       return shop.error();
+//   const auto done = shop->append({movement});
 
 #pragma once
 
@@ -18,11 +23,24 @@
 
 namespace flarestock {
 
+class ShopConnection;
+
 enum class OpenMode : std::uint8_t { ReadWrite, ReadOnly };
 
 struct ShopSettings {
     std::string title;
     Currency currency;
+};
+
+/// What a shop begins with.
+struct NewShop {
+    ShopSettings settings;
+    std::vector<Place> places; ///< Nearest first.
+    TextFiles documents;
+    std::vector<Movement> opening; ///< The opening stock.
+    std::vector<BoxCheck> boxChecks;
+    std::string who;
+    std::int64_t now = 0; ///< Milliseconds since 1970, UTC.
 };
 
 struct Appended {
@@ -34,24 +52,22 @@ struct Appended {
 struct Verification {
     bool whole = false;
     std::int64_t movements = 0;
-    std::vector<std::string> heads; ///< "replica:sequence:sha256 in hex" of each replica.
-    std::vector<std::string> problems;
-    std::string lastGood; ///< Id of the last movement up to which the chain holds.
+    std::vector<std::string> heads;    ///< "replica:sequence:sha256", both in hex, of each replica.
+    std::vector<std::string> problems; ///< At most 20 of each kind.
+    std::string lastGood;              ///< Id of the last movement up to which the chain holds.
 };
 
 class ShopFile {
 public:
-    /// Makes a new file with its first documents. Problem: it exists already, the folder cannot be
-    /// written, the disk is full.
+    /// Makes a new file with all that it begins with, or none. Problem: it exists already, the
+    /// folder cannot be written, the disk is full, a movement is refused.
     [[nodiscard]] static Result<ShopFile> create(const std::filesystem::path &path,
-                                                 const ShopSettings &settings,
-                                                 const std::vector<Place> &places,
-                                                 const TextFiles &documents, std::int64_t now);
+                                                 const NewShop &shop);
     /// Problem: not there, not a shop file, of a newer program, damaged, locked; the file is
     /// unchanged.
     [[nodiscard]] static Result<ShopFile> open(const std::filesystem::path &path, OpenMode mode);
-    /// The same checks, the whole chain and every balance against the fold. Problem: cannot be
-    /// read.
+    /// The same checks, the whole chain, every balance against the fold, and SQLite's own check.
+    /// Never writes. Problem: cannot be read as a shop file at all.
     [[nodiscard]] static Result<Verification> verify(const std::filesystem::path &path);
 
     ShopFile(ShopFile &&) noexcept;
@@ -63,24 +79,31 @@ public:
 
     /// The newest version of every document, by name.
     [[nodiscard]] Result<TextFiles> documents() const;
-    /// Adds a version of a document. Problem: read-only, disk full.
+    /// Adds a version of a document; none where it is the newest already. Problem: read-only, disk
+    /// full.
     [[nodiscard]] Result<void> putDocument(const std::string &name, const std::string &text,
                                            const std::string &who, std::int64_t now);
 
+    [[nodiscard]] Result<std::vector<Place>> places() const; ///< Nearest first.
     /// The fold of the whole journal.
     [[nodiscard]] Result<Ledger> ledger() const;
-    /// Appends all of them or none, in one transaction. The value of a movement out of a stock
-    /// place is set here (its `value` is ignored); out of any other place it is taken as given.
+    /// Appends all of them or none, in one transaction. The value of a movement is set here by
+    /// Ledger::valueOf(): only out of a supplier or the opening is it taken as given.
     /// Problem: a refusal of the ledger said as a sentence, an id that was used for something else,
-    /// read-only, disk full.
+    /// read-only, disk full; it names the movement.
     [[nodiscard]] Result<std::vector<Appended>> append(const std::vector<Movement> &movements);
-    /// The movements of a part (or all, where empty), oldest first.
+    /// The movements of a part (or all, where empty), in the order of the fold.
     [[nodiscard]] Result<std::vector<Movement>> movements(std::string_view part = {}) const;
 
+    /// Writes down what was seen in a box. Problem: as append().
+    [[nodiscard]] Result<Appended> record(const BoxCheck &check);
+    /// All of them, oldest first.
+    [[nodiscard]] Result<std::vector<BoxCheck>> boxChecks() const;
+
 private:
-    struct Connection;
-    explicit ShopFile(std::unique_ptr<Connection> connection);
-    std::unique_ptr<Connection> m_connection;
+    ShopFile(std::unique_ptr<ShopConnection> connection, ShopSettings settings);
+    std::unique_ptr<ShopConnection> m_connection;
+    ShopSettings m_settings;
 };
 
 } // namespace flarestock

@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: MIT
+//
+// How a problem travels inside this folder: thrown where it happens, caught at the public function,
+// so that a transaction is rolled back on the way. No exception leaves the folder.
+
+#pragma once
+
+#include "model/exact/problem.h"
+
+#include <functional>
+#include <type_traits>
+
+namespace flarestock {
+
+struct StorageFailure {
+    Problem problem;
+    int nativeCode = 0; ///< SQLite's extended code; 0 where it was not SQLite.
+};
+
+/// Runs `action` and turns a StorageFailure into its Problem.
+template <class Action>
+[[nodiscard]] auto guarded(Action &&action) -> Result<std::invoke_result_t<Action>>
+{
+    try {
+        if constexpr (std::is_void_v<std::invoke_result_t<Action>>) {
+            std::invoke(action);
+            return {};
+        } else {
+            return std::invoke(action);
+        }
+    } catch (StorageFailure &failure) {
+        return tl::unexpected(std::move(failure.problem));
+    }
+}
+
+} // namespace flarestock

@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: MIT
+//
+// File header: what the first hundred bytes of a file say before SQLite may touch it, so that a
+// wrong file is refused without being changed (SQLite file format, "The Database Header").
+//
+// The bytes are read by plain means, which closes the file again, and closing drops the locks that
+// SQLite holds on it in this process. So nobody may have it open here: see ShopConnection.
+
+#pragma once
+
+#include <cstdint>
+#include <filesystem>
+
+namespace flarestock {
+
+/// The newest schema that this program knows.
+inline constexpr std::int64_t SchemaVersion = 1;
+
+/// Throws StorageFailure: not there, not a file, cannot be read, empty, not SQLite, of another
+/// program, of a newer schema, longer or shorter than its header says (where no -wal waits).
+void throwUnlessShopFile(const std::filesystem::path &path);
+
+/// The same judgement of the two marks, wherever they were read.
+void throwUnlessOurMarks(const std::filesystem::path &path, std::int64_t applicationId,
+                         std::int64_t schemaVersion);
+
+} // namespace flarestock

@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: MIT
+//
+// Every SQL text of the shop file, and nothing else: constant, with values bound by position.
+//
+// The journal, the documents, the places and the box checks are only added to: the database itself
+// refuses UPDATE and DELETE on them, and an INSERT that would take the place of a row (REPLACE
+// deletes without asking the delete trigger, so the insert trigger asks). `balance` is a cache of
+// the fold, and `replica` holds the head of each chain, so that a lost last movement is noticed.
+
+#pragma once
+
+#include <cstdint>
+#include <span>
+#include <string_view>
+
+namespace flarestock::sql {
+
+/// "Flst": marks the file as ours (application_id).
+inline constexpr std::int64_t ApplicationId = 0x466C'7374;
+
+/// The tables, indexes and triggers of schema version 1, in order.
+[[nodiscard]] std::span<const std::string_view> schemaOne() noexcept;
+
+inline constexpr std::string_view InsertShop =
+    "INSERT INTO shop (only, title, currency, made_at, seal) VALUES (1, ?, ?, ?, ?)";
+inline constexpr std::string_view SelectShop =
+    "SELECT title, currency, made_at, seal FROM shop WHERE only = 1";
+
+inline constexpr std::string_view InsertPlace =
+    "INSERT INTO place (sequence, id, title, kind, seal) VALUES (?, ?, ?, ?, ?)";
+inline constexpr std::string_view SelectPlaces =
+    "SELECT sequence, id, title, kind, seal FROM place ORDER BY sequence";
+
+inline constexpr std::string_view InsertDocument =
+    "INSERT INTO document (sequence, name, version, content, who, at, seal)"
+    " VALUES (?, ?, ?, ?, ?, ?, ?)";
+inline constexpr std::string_view SelectEveryDocument =
+    "SELECT sequence, name, version, content, who, at, seal FROM document ORDER BY sequence";
+inline constexpr std::string_view SelectNewestDocuments =
+    "SELECT name, content FROM document AS d WHERE version ="
+    " (SELECT max(version) FROM document WHERE name = d.name)";
+inline constexpr std::string_view SelectNewestDocument =
+    "SELECT version, content FROM document WHERE name = ? ORDER BY version DESC LIMIT 1";
+inline constexpr std::string_view SelectLastDocument =
+    "SELECT sequence, seal FROM document ORDER BY sequence DESC LIMIT 1";
+
+inline constexpr std::string_view InsertReplica =
+    "INSERT INTO replica (number, id, movements, lamport, head) VALUES (1, ?, 0, 0, ?)";
+inline constexpr std::string_view SelectReplicas =
+    "SELECT number, id, movements, lamport, head FROM replica ORDER BY number";
+inline constexpr std::string_view UpdateReplica =
+    "UPDATE replica SET movements = ?, lamport = ?, head = ? WHERE number = ?";
+
+inline constexpr std::string_view InsertMovement =
+    "INSERT INTO movement (replica, sequence, lamport, hash, id, part, quantity, value,"
+    " from_place, to_place, lot, condition, who, why, document, reverses, at)"
+    " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
+inline constexpr std::string_view SelectMovements =
+    "SELECT replica, sequence, lamport, hash, id, part, quantity, value, from_place, to_place,"
+    " lot, condition, who, why, document, reverses, at FROM movement"
+    " ORDER BY lamport, replica, sequence";
+inline constexpr std::string_view SelectMovementsOfPart =
+    "SELECT replica, sequence, lamport, hash, id, part, quantity, value, from_place, to_place,"
+    " lot, condition, who, why, document, reverses, at FROM movement WHERE part = ?"
+    " ORDER BY lamport, replica, sequence";
+inline constexpr std::string_view SelectMovement =
+    "SELECT replica, sequence, lamport, hash, id, part, quantity, value, from_place, to_place,"
+    " lot, condition, who, why, document, reverses, at FROM movement WHERE id = ?";
+inline constexpr std::string_view SelectReversal = "SELECT 1 FROM movement WHERE reverses = ?";
+
+inline constexpr std::string_view SelectBalances =
+    "SELECT part, place, lot, condition, quantity, value, is_stock FROM balance";
+inline constexpr std::string_view SelectBalance =
+    "SELECT quantity, value FROM balance"
+    " WHERE part = ? AND place = ? AND lot = ? AND condition = ?";
+inline constexpr std::string_view PutBalance =
+    "INSERT INTO balance (part, place, lot, condition, is_stock, quantity, value)"
+    " VALUES (?, ?, ?, ?, ?, ?, ?) ON CONFLICT (part, place, lot, condition)"
+    " DO UPDATE SET quantity = excluded.quantity, value = excluded.value";
+inline constexpr std::string_view DropBalance =
+    "DELETE FROM balance WHERE part = ? AND place = ? AND lot = ? AND condition = ?";
+
+inline constexpr std::string_view InsertBoxCheck =
+    "INSERT INTO box_check (sequence, id, part, lot, missing, who, at, seal)"
+    " VALUES (?, ?, ?, ?, ?, ?, ?, ?)";
+inline constexpr std::string_view SelectBoxChecks =
+    "SELECT sequence, id, part, lot, missing, who, at, seal FROM box_check ORDER BY sequence";
+
+inline constexpr std::string_view SelectSchema =
+    "SELECT type, name, tbl_name, sql FROM sqlite_schema ORDER BY type, name";
+
+} // namespace flarestock::sql
