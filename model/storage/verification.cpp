@@ -113,7 +113,7 @@ private:
         std::int64_t movements = 0;
         QByteArray head;
         std::int64_t seen = 0;
-        QByteArray reached;
+        QByteArray reached = QByteArray(32, '\0'); ///< The head that a chain begins with.
     };
 
     void checkJournal()

@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: MIT
+//
+// `flarestock stock`: what lies where, and what of it is free.
+
+#include "app/command/command.h"
+
+#include "app/workshop/workshop.h"
+#include "model/exact/case_fold.h"
+
+#include <CLI/CLI.hpp>
+#include <QJsonArray>
+
+#include <memory>
+
+namespace flarestock {
+
+namespace {
+
+struct StockAsked {
+    std::string shop;
+    std::string find;
+    bool json = false;
+};
+
+struct StockLine {
+    const Part *part = nullptr;
+    BalanceKey key;
+    Quantity onHand;
+    Quantity free;
+};
+
+/// Every word that is looked for stands somewhere in the part's number, description, kind, words,
+/// ports or place.
+bool answers(const StockLine &line, std::string_view wanted)
+{
+    std::string all = line.part->number + " " + line.part->description + " " +
+                      std::string(text(line.part->kind)) + " " + line.key.place + " " +
+                      line.key.lot;
+    for (const auto &port : line.part->ports)
+        all += " " + port.port.text();
+    all = folded(all);
+    while (!(wanted = trimmed(wanted)).empty()) {
+        const auto blank = std::min(wanted.find(' '), wanted.size());
+        if (all.find(folded(wanted.substr(0, blank))) == std::string::npos)
+            return false;
+        wanted.remove_prefix(blank);
+    }
+    return true;
+}
+
+std::vector<StockLine> linesOf(const Workshop &workshop, const std::string &find)
+{
+    std::vector<StockLine> lines;
+    for (const auto &[key, balance] : workshop.ledger.balances()) {
+        const Part *part = workshop.catalogue.find(key.part);
+        const Place *place = workshop.ledger.place(key.place);
+        if (part == nullptr || place == nullptr || !isStock(place->kind) || balance.quantity <= 0)
+            continue;
+        const auto here = Quantity::ofSmallest(balance.quantity, part->unit);
+        StockLine line{part, key, here, isFree(key.condition) ? here : Quantity{0, part->unit}};
+        if (answers(line, find))
+            lines.push_back(std::move(line));
+    }
+    return lines;
+}
+
+QJsonObject stockDocument(const std::vector<StockLine> &lines)
+{
+    QJsonArray stock;
+    for (const auto &line : lines)
+        stock.append(QJsonObject{
+            {QStringLiteral("part"), jsonText(line.part->number)},
+            {QStringLiteral("place"), jsonText(line.key.place)},
+            {QStringLiteral("onHand"), jsonText(line.onHand.amount.text())},
+            {QStringLiteral("promised"), QStringLiteral("0")},
+            {QStringLiteral("free"), jsonText(line.free.amount.text())},
+            {QStringLiteral("unit"), jsonText(text(line.part->unit))},
+            {QStringLiteral("lot"), line.key.lot.empty() ? QJsonValue() : jsonText(line.key.lot)},
+            {QStringLiteral("condition"), jsonText(text(line.key.condition))}});
+    return {{QStringLiteral("stock"), stock}};
+}
+
+std::string padded(std::string text, std::size_t width)
+{
+    text.resize(std::max(width, text.size()), ' ');
+    return text;
+}
+
+void answerStock(const StockAsked &asked, CommandOutcome &outcome)
+{
+    const auto workshop = Workshop::open(asked.shop);
+    if (!workshop)
+        return outcome.refuse(workshop.error());
+    const auto lines = linesOf(**workshop, asked.find);
+    if (asked.json)
+        return outcome.print(stockDocument(lines));
+    for (const auto &line : lines)
+        outcome.print(padded(line.part->number, 14) + padded(line.key.place, 12) +
+                      padded(line.onHand.spoken(), 12) +
+                      padded(isFree(line.key.condition) ? std::string("free")
+                                                        : std::string(text(line.key.condition)),
+                             16) +
+                      line.part->description +
+                      (line.key.lot.empty() ? "" : "  [" + line.key.lot + "]"));
+    outcome.print(std::to_string(lines.size()) + " lines");
+}
+
+} // namespace
+
+void addStockCommand(CLI::App &app, CommandOutcome &outcome)
+{
+    const auto asked = std::make_shared<StockAsked>();
+    CLI::App *command =
+        app.add_subcommand("stock", "Lists what lies where, and what of it is free.");
+    command->add_option("--shop", asked->shop, "the shop file")->required();
+    command->add_option("--find", asked->find,
+                        "words, all of which must stand in the line: \"orb -8\"");
+    command->add_flag("--json", asked->json, JsonHelp);
+    command->callback([asked, &outcome] { answerStock(*asked, outcome); });
+}
+
+} // namespace flarestock
