@@ -2,6 +2,8 @@
 
 #include "model/joints/way_search.h"
 
+#include "model/joints/meeting.h"
+
 #include <algorithm>
 #include <map>
 #include <tuple>
@@ -14,6 +16,13 @@ bool comesBefore(const FoundWay &a, const FoundWay &b, Preference preference)
 {
     const auto order = compare(a.rank, b.rank, preference);
     return order != 0 ? order < 0 : a.key < b.key;
+}
+
+/// A cut end takes a line and a weld end is welded, so that neither joins two pieces of a way:
+/// between two tube nuts there would be no tube.
+bool standsOnlyAtAnEnd(const Port &port)
+{
+    return isCutEnd(port) || port.family == Family::Weld;
 }
 
 } // namespace
@@ -58,6 +67,8 @@ void WaySearch::extend(TypeIndex at, TypeIndex target, std::size_t piecesLeft)
             const bool stoodThere =
                 std::find(m_stood.begin(), m_stood.end(), arc.out) != m_stood.end();
             if (stoodThere || m_far[arc.out] > piecesLeft - 1 || !isAllowed(arc))
+                continue;
+            if (piecesLeft > 1 && standsOnlyAtAnEnd(m_graph.type(arc.out)))
                 continue;
             m_path.arcs.push_back(&arc);
             m_stood.push_back(arc.out);

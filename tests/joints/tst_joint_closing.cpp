@@ -80,6 +80,7 @@ private Q_SLOTS:
     void isOpenWhereNothingLeadsThere();
     void prefersTheShelf();
     void judgesAPickAsItIs();
+    void joinsNoTwoPiecesByATubeThatIsNotThere();
     void equalsBruteForce();
 };
 
@@ -247,6 +248,25 @@ std::vector<std::string> byBruteForce(const Catalogue &catalogue, const JointReq
 }
 
 } // namespace
+
+void JointClosingTest::joinsNoTwoPiecesByATubeThatIsNotThere()
+{
+    const auto catalogue =
+        Catalogue::of({body("A", "AN -6 male"), body("B", "AN -6 male"), body("T", "TUBE 3/8"),
+                       body("W", "WELD -8"),
+                       piece("NUT", Kind::TubeNut, "TUBE 3/8", "AN -6 female swivel"),
+                       piece("BUNG", Kind::Adapter, "WELD -8", "AN -6 female swivel")},
+                      {}, {})
+            .value();
+    const JointCloser closer(catalogue);
+    const Port flare = Port::parse("AN -6 male").value();
+    QVERIFY(closer.ways({flare, flare, {}, {}}, {}, NothingLeft).empty());
+    // At the end of a way they are what they are for.
+    for (const auto &[end, piece] : {std::pair("TUBE 3/8", "NUT"), std::pair("WELD -8", "BUNG")}) {
+        const auto ways = closer.ways({flare, Port::parse(end).value(), {}, {}}, {}, NothingLeft);
+        QCOMPARE(keys(ways), std::vector<std::string>{piece});
+    }
+}
 
 void JointClosingTest::equalsBruteForce()
 {
