@@ -16,11 +16,11 @@ bool stepsAwayFromZero(Rounding mode, std::strong_ordering half, bool odd, bool 
 {
     switch (mode) {
     case Rounding::HalfEven:
-        return half > 0 || (half == 0 && odd);
+        return std::is_gt(half) || (std::is_eq(half) && odd);
     case Rounding::HalfUp:
-        return half >= 0;
+        return std::is_gteq(half);
     case Rounding::HalfDown:
-        return half > 0;
+        return std::is_gt(half);
     case Rounding::Down:
         return false;
     case Rounding::Up:

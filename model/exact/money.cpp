@@ -110,6 +110,7 @@ std::vector<Money> shares(const Money &total, const std::vector<Decimal> &weight
         amounts[*next] += minorUnit;
 
     std::vector<Money> result;
+    result.reserve(amounts.size());
     for (const Decimal &amount : amounts)
         result.push_back({total.amount.sign() < 0 ? -amount : amount, total.currency});
     return result;

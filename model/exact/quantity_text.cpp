@@ -159,7 +159,7 @@ Result<Quantity> Quantity::parse(std::string_view text)
     auto quantity = takePart(words);
     if (!quantity || words.empty())
         return quantity;
-    const auto inches = takePart(words);
+    auto inches = takePart(words);
     if (!inches)
         return inches;
     if (!words.empty() || quantity->unit != Unit::Foot || inches->unit != Unit::Inch ||

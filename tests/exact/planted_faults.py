@@ -15,9 +15,9 @@ RUNNER = ["run_vectors.cpp", "vector_check.cpp", "vector_file.cpp"]
 # What is wrong, the file, what stands there, what is planted instead.
 FAULTS = [
     ("half-even as half-up", "decimal.cpp",
-     "return half > 0 || (half == 0 && odd);", "return half >= 0;"),
+     "return std::is_gt(half) || (std::is_eq(half) && odd);", "return std::is_gteq(half);"),
     ("half-up as half-even", "decimal.cpp",
-     "return half >= 0;", "return half > 0 || (half == 0 && odd);"),
+     "return std::is_gteq(half);", "return std::is_gt(half) || (std::is_eq(half) && odd);"),
     ("floor as truncation", "decimal.cpp", "return negative;", "return false;"),
     ("a product drops trailing zeros", "decimal.cpp",
      "return {left.m_coefficient * right.m_coefficient, addedScales(left.m_scale, right.m_scale)};",
