@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/desk/build/answer_rows.h"
+
+#include "app/desk/words/spoken.h"
+
+#include <QCoreApplication>
+#include <QRegularExpression>
+
+namespace flarestock {
+
+namespace {
+
+struct AnswerWords {
+    Q_DECLARE_TR_FUNCTIONS(Answers)
+};
+
+QString formOf(const Question &question)
+{
+    switch (question.form) {
+    case Question::Form::Choice:
+        return QStringLiteral("choice");
+    case Question::Form::YesNo:
+        return QStringLiteral("yes/no");
+    case Question::Form::Measured:
+        break;
+    }
+    return QStringLiteral("measure");
+}
+
+QStringList choicesOf(const Question &question)
+{
+    QStringList choices;
+    if (question.form == Question::Form::YesNo)
+        return {QStringLiteral("yes"), QStringLiteral("no")};
+    for (const std::string &choice : question.choices)
+        choices.append(said(choice));
+    return choices;
+}
+
+QStringList preferences()
+{
+    return {QStringLiteral("shelf"), QStringLiteral("joints"), QStringLiteral("money")};
+}
+
+Row preferenceRow(const BuildPlan &plan)
+{
+    const QStringList spoken{AnswerWords::tr("from the shelf"), AnswerWords::tr("fewest pieces"),
+                             AnswerWords::tr("least money")};
+    const auto at = std::max<qsizetype>(0, preferences().indexOf(said(plan.preference)));
+    return {
+        preferenceField(),
+        {AnswerWords::tr("prefer"), QStringLiteral("choice"), spoken, spoken.at(at), QString()}};
+}
+
+/// The unit of "43.5 psi"; empty where there is none, or more than one number ("5 ft 6 in").
+QString unitBeside(const QString &answer)
+{
+    static const QRegularExpression one(QStringLiteral("^\\s*[-+]?[0-9.]+\\s*([^0-9.\\s].*)$"));
+    const auto found = one.match(answer);
+    const QString unit = found.hasMatch() ? found.captured(1).trimmed() : QString();
+    static const QRegularExpression digit(QStringLiteral("\\s[0-9]"));
+    return unit.contains(digit) ? QString() : unit;
+}
+
+Result<std::string> withinBounds(const Question &question, const Measure &measure)
+{
+    if (question.least && measure.si < question.least->si)
+        return problem(question.title, "is less than " + question.least->typed,
+                       "Give " + question.least->typed + " or more.");
+    if (question.most && measure.si > question.most->si)
+        return problem(question.title, "is more than " + question.most->typed,
+                       "Give " + question.most->typed + " or less.");
+    return measure.typed;
+}
+
+} // namespace
+
+QString preferenceField()
+{
+    return QStringLiteral("what the builder prefers");
+}
+
+std::string preferenceOf(int choice)
+{
+    return preferences().value(choice, QStringLiteral("shelf")).toStdString();
+}
+
+QStringList answerCells()
+{
+    return {QStringLiteral("title"), QStringLiteral("form"), QStringLiteral("choices"),
+            QStringLiteral("answer"), QStringLiteral("problem")};
+}
+
+std::vector<Row> answerRows(const WorkedOut &worked, const BuildPlan &plan,
+                            const RefusedAnswers &refused)
+{
+    std::vector<Row> rows;
+    const Answers &answers = worked.expansion->answers;
+    for (const Question &question : worked.form->questions) {
+        if (!question.when.holds(answers))
+            continue;
+        const auto answer = answers.find(question.id);
+        const auto wrong = refused.constFind(said(question.id));
+        const bool isRefused = wrong != refused.constEnd();
+        const std::string &now = answer == answers.end() ? question.standard : answer->second;
+        rows.push_back({said(question.id),
+                        {said(question.title), formOf(question), choicesOf(question),
+                         isRefused ? wrong->typed : localised(said(now)),
+                         isRefused ? wrong->problem : QString()}});
+    }
+    rows.push_back(preferenceRow(plan));
+    return rows;
+}
+
+Result<std::string> meant(const Question &question, const QString &typed, const std::string &now)
+{
+    QString text = unlocalised(typed.trimmed());
+    if (question.form != Question::Form::Measured)
+        return text.toStdString();
+    if (question.dimension != Dimension::Count && Decimal::parse(text.toStdString()))
+        text = QString(text + u' ' + unitBeside(said(now))).trimmed();
+    const auto measure = Measure::parse(text.toStdString(), question.dimension);
+    if (!measure) {
+        Problem wrong = measure.error();
+        wrong.thing = question.title;
+        return tl::unexpected(std::move(wrong));
+    }
+    return withinBounds(question, *measure);
+}
+
+} // namespace flarestock

@@ -1,0 +1,228 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/desk/build/build_desk.h"
+
+#include "app/desk/build/find_rows.h"
+#include "app/desk/build/finding_rows.h"
+#include "app/desk/words/spoken.h"
+
+namespace flarestock {
+
+namespace {
+
+constexpr std::size_t StepsKept = 200;
+
+} // namespace
+
+BuildDesk::BuildDesk(QObject *parent)
+    : QObject(parent), m_answers(answerCells()), m_bill(billCells()), m_findings(findingCells()),
+      m_found(foundCells())
+{
+}
+
+Result<void> BuildDesk::open(const BuildPlan &plan, const QString &carTitle, WorkOut workOut)
+{
+    auto worked = workOut(plan);
+    if (!worked)
+        return tl::unexpected(worked.error());
+    m_workOut = std::move(workOut);
+    m_plan = plan;
+    m_carTitle = carTitle;
+    m_worked = std::move(*worked);
+    m_steps.clear();
+    m_refused.clear();
+    m_lastStep = tr("%1 is on the bench.").arg(title());
+    m_found.become({});
+    m_opened.show({}, {});
+    show();
+    openStop(worstStop());
+    return {};
+}
+
+void BuildDesk::close()
+{
+    m_worked = {};
+    m_steps.clear();
+    m_refused.clear();
+    m_lastStep.clear();
+    for (Rows *rows : {&m_answers, &m_bill, &m_findings, &m_found})
+        rows->become({});
+    m_opened.show({}, {});
+    Q_EMIT changed();
+}
+
+void BuildDesk::show()
+{
+    m_answers.become(answerRows(m_worked, m_plan, m_refused));
+    m_bill.become(billRows(m_worked, m_grouping));
+    m_findings.become(findingRows(m_worked));
+    m_map.show(m_worked);
+    refreshOpened();
+    Q_EMIT changed();
+}
+
+void BuildDesk::setByKind(bool byKind)
+{
+    m_grouping = byKind ? Grouping::Kind : Grouping::Station;
+    if (isOpen())
+        m_bill.become(billRows(m_worked, m_grouping));
+    Q_EMIT changed();
+}
+
+const Question *BuildDesk::question(const QString &id) const
+{
+    return m_worked.form == nullptr ? nullptr : m_worked.form->question(id.toStdString());
+}
+
+void BuildDesk::refuse(const QString &question, const QString &typed, const Problem &problem)
+{
+    m_refused.insert(question, {typed, said(problem.sentence())});
+    m_answers.become(answerRows(m_worked, m_plan, m_refused));
+    Q_EMIT changed();
+}
+
+bool BuildDesk::answer(const QString &id, const QString &typed)
+{
+    const Question *asked = question(id);
+    if (asked == nullptr)
+        return false;
+    const std::string now = m_worked.expansion->answers.at(asked->id);
+    const auto wanted = meant(*asked, typed, now);
+    if (!wanted) {
+        refuse(id, typed, wanted.error());
+        return false;
+    }
+    const bool wasRefused = m_refused.remove(id) > 0;
+    if (*wanted == now) {
+        if (wasRefused)
+            show();
+        return true;
+    }
+    BuildPlan plan = m_plan;
+    plan.answers.insert_or_assign(asked->id, *wanted);
+    const QString what =
+        tr("%1 from %2 to %3")
+            .arg(said(asked->title), localised(said(now)), localised(said(*wanted)));
+    return take(std::move(plan), what);
+}
+
+void BuildDesk::giveUp(const QString &id)
+{
+    if (m_refused.remove(id) == 0 || !isOpen())
+        return;
+    m_answers.become(answerRows(m_worked, m_plan, m_refused));
+    Q_EMIT changed();
+}
+
+bool BuildDesk::choose(const QString &id, int choice)
+{
+    if (!isOpen() || choice < 0)
+        return false;
+    if (id == preferenceField()) {
+        BuildPlan plan = m_plan;
+        plan.preference = preferenceOf(choice);
+        if (plan.preference == m_plan.preference)
+            return true;
+        const QStringList choices =
+            m_answers.cell(m_answers.rowOf(id), QStringLiteral("choices")).toStringList();
+        return take(std::move(plan), tr("ways to make joints: %1").arg(choices.value(choice)));
+    }
+    const QStringList choices =
+        m_answers.cell(m_answers.rowOf(id), QStringLiteral("choices")).toStringList();
+    return choice < choices.size() && answer(id, choices.at(choice));
+}
+
+bool BuildDesk::take(BuildPlan plan, const QString &what)
+{
+    auto worked = m_workOut(plan);
+    if (!worked) {
+        m_lastStep = tr("Not done: %1").arg(said(worked.error().sentence()));
+        Q_EMIT changed();
+        return false;
+    }
+    const int lines = changedLines(*m_worked.bill, *worked->bill);
+    QString sentence = lines == 0   ? tr("%1: no line changed").arg(what)
+                       : lines == 1 ? tr("%1: 1 line changed").arg(what)
+                                    : tr("%1: %2 lines changed").arg(what).arg(lines);
+    const Money before = m_worked.bill->total;
+    const Money after = worked->bill->total;
+    if (!(before == after))
+        sentence += tr(", total %1 → %2").arg(saidNumber(before.amount), saidMoney(after));
+    m_steps.push_back({m_plan, m_lastStep});
+    if (m_steps.size() > StepsKept)
+        m_steps.erase(m_steps.begin());
+    m_plan = std::move(plan);
+    m_worked = std::move(*worked);
+    sentence[0] = sentence[0].toUpper();
+    m_lastStep = sentence;
+    show();
+    Q_EMIT planChanged();
+    return true;
+}
+
+void BuildDesk::takeBack()
+{
+    if (m_steps.empty())
+        return;
+    auto worked = m_workOut(m_steps.back().plan);
+    if (!worked) {
+        m_lastStep = tr("Not taken back: %1").arg(said(worked.error().sentence()));
+        Q_EMIT changed();
+        return;
+    }
+    const QString undone = m_lastStep.section(u':', 0, 0);
+    m_plan = std::move(m_steps.back().plan);
+    m_steps.pop_back();
+    m_worked = std::move(*worked);
+    m_refused.clear();
+    m_lastStep = tr("Taken back: %1").arg(undone);
+    show();
+    Q_EMIT planChanged();
+}
+
+QString BuildDesk::nameOf(const std::string &slot) const
+{
+    if (const PlacedJoint *joint = m_worked.expansion->joint(slot))
+        return said(joint->at);
+    const PlacedStation *station = m_worked.expansion->station(slot);
+    if (station != nullptr && station->station != nullptr)
+        return said(station->station->title);
+    return said(slot);
+}
+
+bool BuildDesk::pick(const QString &slot, const QString &value)
+{
+    if (!isOpen() || slot.isEmpty())
+        return false;
+    BuildPlan plan = m_plan;
+    plan.picks.insert_or_assign(slot.toStdString(), value.toStdString());
+    return take(std::move(plan), tr("%1: %2 picked").arg(nameOf(slot.toStdString()), value));
+}
+
+bool BuildDesk::letGo(const QString &slot)
+{
+    BuildPlan plan = m_plan;
+    if (!isOpen() || plan.picks.erase(slot.toStdString()) == 0)
+        return false;
+    return take(std::move(plan), tr("%1: pick let go").arg(nameOf(slot.toStdString())));
+}
+
+bool BuildDesk::mend(int finding)
+{
+    if (!isOpen() || finding < 0 || finding >= static_cast<int>(m_worked.findings->size()))
+        return false;
+    const Finding mended = m_worked.findings->at(static_cast<std::size_t>(finding));
+    if (mended.mend.empty())
+        return false;
+    BuildPlan plan = m_plan;
+    for (const auto &[slot, number] : mended.mend) {
+        if (number.empty())
+            plan.picks.erase(slot);
+        else
+            plan.picks.insert_or_assign(slot, number);
+    }
+    const QString button = m_findings.cell(finding, QStringLiteral("mend")).toString();
+    return take(std::move(plan), tr("%1: %2").arg(nameOf(mended.mend.begin()->first), button));
+}
+
+} // namespace flarestock

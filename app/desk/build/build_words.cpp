@@ -1,0 +1,174 @@
+// SPDX-License-Identifier: MIT
+//
+// What the build desk says about the build as a whole, and what is open on its map.
+
+#include "app/desk/build/build_desk.h"
+#include "app/desk/build/find_rows.h"
+#include "app/desk/build/finding_rows.h"
+#include "app/desk/words/spoken.h"
+
+#include <algorithm>
+
+namespace flarestock {
+
+namespace {
+
+constexpr int FoundMost = 12;
+
+} // namespace
+
+QString BuildDesk::id() const
+{
+    return said(m_plan.id);
+}
+
+QString BuildDesk::title() const
+{
+    if (!m_plan.title.empty())
+        return said(m_plan.title);
+    return m_worked.form == nullptr ? QString() : said(m_worked.form->title);
+}
+
+QString BuildDesk::about() const
+{
+    if (!isOpen())
+        return {};
+    QStringList parts;
+    if (!m_carTitle.isEmpty())
+        parts.append(m_carTitle);
+    if (!m_plan.by.empty())
+        parts.append(tr("build by %1").arg(saidDate(m_plan.by)));
+    parts.append(m_plan.title.empty() ? tr("template tried out, not planned")
+                                      : tr("template “%1”").arg(said(m_worked.form->title)));
+    return parts.join(QStringLiteral("  ·  "));
+}
+
+bool BuildDesk::isEverythingHere() const
+{
+    return isOpen() && m_worked.bill->complete;
+}
+
+QString BuildDesk::everythingHere() const
+{
+    if (!isOpen())
+        return {};
+    const int all = static_cast<int>(m_worked.bill->lines.size());
+    const int open = static_cast<int>(
+        std::count_if(m_worked.expansion->joints.begin(), m_worked.expansion->joints.end(),
+                      [](const PlacedJoint &joint) { return !joint.way; }));
+    const int lacking = shortLines(*m_worked.bill);
+    if (lacking == 0)
+        return open == 0 ? tr("all %1 lines are here").arg(all)
+                         : tr("all %1 lines, %2 joints open").arg(all).arg(open);
+    return tr("%1 of %2 lines short").arg(lacking).arg(all);
+}
+
+QString BuildDesk::anythingStopped() const
+{
+    if (!isOpen())
+        return {};
+    const int stops = count(*m_worked.findings, Severity::Stop);
+    const int cautions = count(*m_worked.findings, Severity::Caution);
+    if (stops == 0 && cautions == 0)
+        return tr("no finding stops it");
+    QStringList parts;
+    parts.append(stops == 0   ? tr("no stop")
+                 : stops == 1 ? tr("1 stop")
+                              : tr("%1 stops").arg(stops));
+    if (cautions > 0)
+        parts.append(cautions == 1 ? tr("1 caution") : tr("%1 cautions").arg(cautions));
+    return parts.join(QStringLiteral(", "));
+}
+
+int BuildDesk::stoppedMark() const
+{
+    if (!isOpen())
+        return Standing::Note;
+    if (count(*m_worked.findings, Severity::Stop) > 0)
+        return Standing::Trap;
+    return count(*m_worked.findings, Severity::Caution) > 0 ? Standing::Caution : Standing::Note;
+}
+
+QString BuildDesk::total() const
+{
+    return isOpen() ? saidMoney(m_worked.bill->total) : QString();
+}
+
+QString BuildDesk::billFoot() const
+{
+    if (!isOpen())
+        return {};
+    const auto &joints = m_worked.expansion->joints;
+    const auto closed = std::count_if(joints.begin(), joints.end(), [](const PlacedJoint &joint) {
+        return joint.way.has_value();
+    });
+    QString foot = tr("%1 lines  ·  %2 of %3 joints closed")
+                       .arg(m_worked.bill->lines.size())
+                       .arg(closed)
+                       .arg(joints.size());
+    const auto unpriced = m_worked.bill->unpriced.size();
+    if (unpriced > 0)
+        foot += tr("  ·  %1 without a price, not in the total").arg(unpriced);
+    return foot;
+}
+
+QString BuildDesk::answerProblem() const
+{
+    return m_refused.isEmpty() ? QString() : m_refused.first().problem;
+}
+
+QString BuildDesk::worstStop() const
+{
+    const PlacedJoint *worst = nullptr;
+    for (const PlacedJoint &joint : m_worked.expansion->joints) {
+        if (worst == nullptr || gravity(standing(joint)) > gravity(standing(*worst)))
+            worst = &joint;
+    }
+    return worst == nullptr ? QString() : QString(QStringLiteral("joint|") + said(worst->id));
+}
+
+void BuildDesk::openStop(const QString &stop)
+{
+    const QString kind = stop.section(u'|', 0, 0);
+    const std::string id = stop.section(u'|', 1).toStdString();
+    if (!isOpen())
+        return;
+    if (const PlacedJoint *joint = m_worked.expansion->joint(id);
+        joint != nullptr && kind == QStringLiteral("joint"))
+        m_opened.show(stop, jointDetail(m_worked, *joint));
+    else if (const PlacedStation *station = m_worked.expansion->station(id);
+             station != nullptr && kind == QStringLiteral("station"))
+        m_opened.show(stop, stationDetail(m_worked, *station));
+}
+
+void BuildDesk::openAt(const QString &id)
+{
+    if (!isOpen() || id.isEmpty())
+        return;
+    const std::string where = id.toStdString();
+    if (m_worked.expansion->joint(where) != nullptr)
+        openStop(QString(QStringLiteral("joint|") + id));
+    else if (m_worked.expansion->station(where) != nullptr)
+        openStop(QString(QStringLiteral("station|") + id));
+    else if (const PlacedRun *run = m_worked.expansion->run(where);
+             run != nullptr && !run->joints.empty())
+        openStop(QString(QStringLiteral("joint|") + said(run->joints.front())));
+}
+
+void BuildDesk::refreshOpened()
+{
+    const QString stop = m_opened.stop();
+    const std::string id = stop.section(u'|', 1).toStdString();
+    const bool there =
+        m_worked.expansion->joint(id) != nullptr || m_worked.expansion->station(id) != nullptr;
+    if (stop.isEmpty())
+        return;
+    openStop(there ? stop : worstStop());
+}
+
+void BuildDesk::find(const QString &typed)
+{
+    m_found.become(isOpen() ? foundRows(m_worked, typed, FoundMost) : std::vector<Row>());
+}
+
+} // namespace flarestock

@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/desk/build/find_rows.h"
+
+#include "app/desk/words/spoken.h"
+#include "app/desk/words/standing.h"
+
+#include <algorithm>
+
+namespace flarestock {
+
+namespace {
+
+/// What is typed and what is searched, brought to one spelling: "10 micron" finds "10 µm".
+QString folded(const QString &text)
+{
+    QString result = text.toCaseFolded();
+    result.replace(QStringLiteral("µm"), QStringLiteral("micron"));
+    result.replace(QStringLiteral("μm"), QStringLiteral("micron"));
+    return result;
+}
+
+class Search {
+public:
+    Search(const QString &typed, int most)
+        : m_words(folded(typed).split(u' ', Qt::SkipEmptyParts)),
+          m_most(static_cast<std::size_t>(most))
+    {
+    }
+    [[nodiscard]] bool isBlank() const { return m_words.isEmpty(); }
+
+    struct Found {
+        QString kind;
+        QString title;
+        QString detail;
+        QString target;
+    };
+    void offer(const Found &found, const QString &further)
+    {
+        if (m_rows.size() >= m_most)
+            return;
+        const QString text = folded(QStringList{found.title, found.detail, further}.join(u' '));
+        const bool all = std::all_of(m_words.begin(), m_words.end(),
+                                     [&text](const QString &word) { return text.contains(word); });
+        if (all)
+            m_rows.push_back({QString(found.kind + u'|' + found.target),
+                              {found.kind, found.title, found.detail, found.target}});
+    }
+    [[nodiscard]] std::vector<Row> take() { return std::move(m_rows); }
+
+private:
+    QStringList m_words;
+    std::size_t m_most;
+    std::vector<Row> m_rows;
+};
+
+QString portsOf(const Part &part)
+{
+    QStringList ports;
+    for (const PartPort &port : part.ports)
+        ports.append(said(port.port.text()));
+    return ports.join(u' ');
+}
+
+QString piecesOf(const PlacedJoint &joint)
+{
+    QStringList pieces;
+    if (joint.way) {
+        for (const Piece &piece : joint.way->pieces)
+            pieces.append(said(piece.part->number));
+    }
+    return pieces.join(QStringLiteral(" + "));
+}
+
+void offerStations(Search &search, const Expansion &expansion)
+{
+    for (const PlacedStation &station : expansion.stations) {
+        const QString title =
+            said(station.station != nullptr ? station.station->title : station.id);
+        if (station.part == nullptr)
+            search.offer({QStringLiteral("station"), title, QString(), said(station.id)}, {});
+        else
+            search.offer({QStringLiteral("station"), title,
+                          QString(said(station.part->number) + QStringLiteral(" · ") +
+                                  said(station.part->description)),
+                          said(station.id)},
+                         portsOf(*station.part));
+    }
+}
+
+} // namespace
+
+QStringList foundCells()
+{
+    return {QStringLiteral("kind"), QStringLiteral("title"), QStringLiteral("detail"),
+            QStringLiteral("target")};
+}
+
+std::vector<Row> foundRows(const WorkedOut &worked, const QString &typed, int most)
+{
+    Search search(typed, most);
+    if (search.isBlank())
+        return {};
+    offerStations(search, *worked.expansion);
+    for (const PlacedJoint &joint : worked.expansion->joints)
+        search.offer({QStringLiteral("joint"), said(joint.at),
+                      QString(saidPort(joint.from) + QStringLiteral(" → ") + saidPort(joint.to)),
+                      said(joint.id)},
+                     QString(piecesOf(joint) + u' ' + saidStanding(joint)));
+    for (const BillLine &line : worked.expansion->lines)
+        search.offer({QStringLiteral("line"), said(line.part->number), said(line.part->description),
+                      said(line.part->number)},
+                     QString(portsOf(*line.part) + u' ' + said(text(line.part->kind))));
+    return search.take();
+}
+
+} // namespace flarestock

@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/desk/build/finding_rows.h"
+
+#include "app/desk/words/spoken.h"
+#include "app/desk/words/standing.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace flarestock {
+
+namespace {
+
+struct FindingWords {
+    Q_DECLARE_TR_FUNCTIONS(Findings)
+};
+
+/// What the button does, in three words: "use AD-66", "let the pick go".
+QString mendOf(const Finding &finding)
+{
+    if (finding.mend.empty())
+        return {};
+    const std::string &number = finding.mend.begin()->second;
+    if (number.empty())
+        return FindingWords::tr("let the pick go");
+    return FindingWords::tr("use %1").arg(said(number));
+}
+
+QString saysOf(const Finding &finding)
+{
+    return QStringList{said(text(finding.severity)), said(finding.about), said(finding.text),
+                       FindingWords::tr("source: %1").arg(said(finding.source)),
+                       said(finding.remedy)}
+        .join(QStringLiteral(". "));
+}
+
+} // namespace
+
+QStringList findingCells()
+{
+    return {QStringLiteral("mark"), QStringLiteral("severity"), QStringLiteral("about"),
+            QStringLiteral("why"),  QStringLiteral("source"),   QStringLiteral("remedy"),
+            QStringLiteral("mend"), QStringLiteral("where"),    QStringLiteral("says")};
+}
+
+std::vector<Row> findingRows(const WorkedOut &worked)
+{
+    std::vector<Row> rows;
+    QMap<QString, int> seen;
+    for (const Finding &finding : *worked.findings) {
+        const QString about = said(finding.about);
+        QString key = QString(said(finding.where) + u'|' + about);
+        const int again = seen[key]++;
+        if (again > 0)
+            key += QString::number(again);
+        rows.push_back({key,
+                        {static_cast<int>(standing(finding)), said(text(finding.severity)), about,
+                         said(finding.text), said(finding.source), said(finding.remedy),
+                         mendOf(finding), said(finding.where), saysOf(finding)}});
+    }
+    return rows;
+}
+
+int count(const std::vector<Finding> &findings, Severity severity)
+{
+    return static_cast<int>(
+        std::count_if(findings.begin(), findings.end(),
+                      [severity](const Finding &finding) { return finding.severity == severity; }));
+}
+
+} // namespace flarestock

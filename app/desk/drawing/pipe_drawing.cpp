@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/desk/drawing/pipe_drawing.h"
+
+#include <QPainter>
+#include <QPainterPath>
+
+#include <algorithm>
+#include <cmath>
+
+namespace flarestock {
+
+namespace {
+
+constexpr double BendRadius = 16;
+
+double lengthOf(const QPointF &step)
+{
+    return std::hypot(step.x(), step.y());
+}
+
+/// The line with its corners rounded, as a hose lies.
+QPainterPath bent(const QPolygonF &line)
+{
+    QPainterPath path(line.first());
+    for (int at = 1; at + 1 < line.size(); ++at) {
+        const QPointF in = line[at] - line[at - 1];
+        const QPointF out = line[at + 1] - line[at];
+        const double radius = std::min({BendRadius, lengthOf(in) / 2, lengthOf(out) / 2});
+        if (radius < 0.5) {
+            path.lineTo(line[at]);
+            continue;
+        }
+        path.lineTo(line[at] - in / lengthOf(in) * radius);
+        path.quadTo(line[at], line[at] + out / lengthOf(out) * radius);
+    }
+    path.lineTo(line.last());
+    return path;
+}
+
+} // namespace
+
+PipeDrawing::PipeDrawing(QQuickItem *parent) : QQuickPaintedItem(parent)
+{
+    setAntialiasing(true);
+    for (const auto changed :
+         {&PipeDrawing::pipeChanged, &PipeDrawing::rimChanged, &PipeDrawing::arrowChanged})
+        connect(this, changed, this, [this] { update(); });
+}
+
+void PipeDrawing::setMap(LineMap *map)
+{
+    if (m_map == map)
+        return;
+    if (m_map != nullptr)
+        m_map->disconnect(this);
+    m_map = map;
+    if (m_map != nullptr)
+        connect(m_map, &LineMap::drawn, this, [this] { update(); });
+    Q_EMIT mapChanged();
+    update();
+}
+
+void PipeDrawing::paintStroke(QPainter *painter, const MapStroke &stroke) const
+{
+    const double thickness = stroke.direct ? 4 : strokeThickness(stroke.boreMm);
+    QPen pen(m_pipe, thickness, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin);
+    const bool unknown = !stroke.direct && !(stroke.boreMm > 0);
+    if (unknown)
+        pen.setDashPattern({4, 3});
+    const QPainterPath path = bent(stroke.line);
+    painter->setBrush(Qt::NoBrush);
+    if (!unknown && thickness > 5) { // The rim keeps two runs apart where they cross.
+        painter->setPen(QPen(m_rim, thickness + 3, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin));
+        painter->drawPath(path);
+    }
+    painter->setPen(pen);
+    painter->drawPath(path);
+    if (stroke.direct || stroke.middleLength < 24)
+        return;
+    const double sense = stroke.leftward ? -1 : 1;
+    const double half = std::clamp(thickness * 0.42, 4.0, 6.5);
+    const QPointF tip = stroke.middle + QPointF(sense * half * 0.7, 0);
+    const QColor colour = thickness >= 7 ? m_arrow : m_pipe;
+    painter->setPen(QPen(colour, 1.8, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    painter->drawPolyline(
+        QPolygonF({tip - QPointF(sense * half, half), tip, tip - QPointF(sense * half, -half)}));
+}
+
+void PipeDrawing::paint(QPainter *painter)
+{
+    if (m_map == nullptr)
+        return;
+    painter->setRenderHint(QPainter::Antialiasing);
+    painter->setPen(QPen(m_pipe, 4, Qt::SolidLine, Qt::FlatCap));
+    for (const QLineF &stub : m_map->layout().stubs)
+        painter->drawLine(stub);
+    for (const MapStroke &stroke : m_map->layout().strokes)
+        paintStroke(painter, stroke);
+}
+
+} // namespace flarestock

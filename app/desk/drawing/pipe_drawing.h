@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: MIT
+//
+// PipeDrawing: the runs of a line map as strokes as thick as their bore, with rounded bends and the
+// flow's arrow. A line that is not found, or whose bore is not published, is a thin broken stroke;
+// two ports that join directly a short thin one. Colours come from the screen.
+
+#pragma once
+
+#include "app/desk/map/line_map.h"
+
+#include <QColor>
+#include <QPointer>
+#include <QQuickPaintedItem>
+
+namespace flarestock {
+
+class PipeDrawing : public QQuickPaintedItem {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(flarestock::LineMap *map READ map WRITE setMap NOTIFY mapChanged)
+    Q_PROPERTY(QColor pipe MEMBER m_pipe NOTIFY pipeChanged)
+    Q_PROPERTY(QColor rim MEMBER m_rim NOTIFY rimChanged)
+    Q_PROPERTY(QColor arrow MEMBER m_arrow NOTIFY arrowChanged)
+public:
+    explicit PipeDrawing(QQuickItem *parent = nullptr);
+    [[nodiscard]] LineMap *map() const { return m_map; }
+    void setMap(LineMap *map);
+    void paint(QPainter *painter) override;
+
+Q_SIGNALS:
+    void mapChanged();
+    void pipeChanged();
+    void rimChanged();
+    void arrowChanged();
+
+private:
+    void paintStroke(QPainter *painter, const MapStroke &stroke) const;
+
+    QPointer<LineMap> m_map;
+    QColor m_pipe;
+    QColor m_rim;
+    QColor m_arrow;
+};
+
+} // namespace flarestock

@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/workshop/worked_build.h"
+#include "app/workshop/workshop.h"
+
+#include "app/desk/launch/open_shop.h"
+#include "app/desk/shop/shop_on_desk.h"
+#include "app/workshop/demo_shop.h"
+
+#include <algorithm>
+
+namespace flarestock {
+
+namespace {
+
+constexpr auto BuildsDocument = "builds.toml";
+constexpr auto AtTheDesk = "desk";
+
+/// A worked-out build with the snapshot that it points into.
+struct Worked {
+    std::shared_ptr<const Workshop> workshop;
+    WorkedBuild built;
+};
+
+Result<WorkedOut> workOutIn(const std::shared_ptr<const Workshop> &workshop, const BuildPlan &plan)
+{
+    const auto preference = parsePreference(plan.preference);
+    if (!preference)
+        return tl::unexpected(preference.error());
+    ExpandRequest request;
+    request.templateId = plan.templateId;
+    request.book = workshop->templates;
+    request.catalogue = &workshop->catalogue;
+    request.closer = workshop->closer.get();
+    request.shelf = &workshop->shelf;
+    request.answers = plan.answers;
+    request.picks = plan.picks;
+    request.preference = *preference;
+    auto built = workBuild(request, workshop->settings.currency);
+    if (!built)
+        return tl::unexpected(built.error());
+    const auto worked = std::make_shared<Worked>(Worked{workshop, std::move(*built)});
+    WorkedOut out;
+    out.alive = worked;
+    out.form = workshop->templates->at(plan.templateId).get();
+    out.expansion = &worked->built.expansion;
+    out.bill = &worked->built.bill;
+    out.findings = &worked->built.findings;
+    out.catalogue = &workshop->catalogue;
+    out.shelf = &workshop->shelf;
+    return out;
+}
+
+/// The newest builds of the file with this one changed: another seat may have changed the others.
+Result<void> keepIn(const std::filesystem::path &path, const BuildPlan &plan)
+{
+    auto file = ShopFile::open(path, OpenMode::ReadWrite);
+    if (!file)
+        return tl::unexpected(file.error());
+    const auto documents = file->documents();
+    if (!documents)
+        return tl::unexpected(documents.error());
+    const auto text = documents->find(BuildsDocument);
+    auto builds =
+        readBuilds(text == documents->end() ? std::string() : text->second, BuildsDocument);
+    if (!builds)
+        return tl::unexpected(builds.error());
+    const auto found =
+        std::find_if(builds->begin(), builds->end(),
+                     [&plan](const BuildPlan &other) { return other.id == plan.id; });
+    if (found == builds->end())
+        builds->push_back(plan);
+    else
+        *found = plan;
+    return file->putDocument(BuildsDocument, writeBuilds(*builds), AtTheDesk, nowMilliseconds());
+}
+
+std::string placeTitle(const Workshop &workshop, const std::string &id)
+{
+    const Place *place = workshop.ledger.place(id);
+    return place == nullptr ? id : place->title;
+}
+
+} // namespace
+
+Result<ShopOnDesk> openShopFile(const std::string &file)
+{
+    const auto opened = Workshop::open(file);
+    if (!opened)
+        return tl::unexpected(opened.error());
+    const std::shared_ptr<const Workshop> workshop = *opened;
+    ShopOnDesk shop;
+    shop.title = workshop->settings.title;
+    shop.file = workshop->path.string();
+    shop.builds = workshop->builds;
+    for (const auto &[id, form] : *workshop->templates)
+        shop.templates.push_back({id, form->title});
+    shop.workOut = [workshop](const BuildPlan &plan) { return workOutIn(workshop, plan); };
+    shop.placeTitle = [workshop](const std::string &id) { return placeTitle(*workshop, id); };
+    shop.keep = [path = workshop->path](const BuildPlan &plan) { return keepIn(path, plan); };
+    return shop;
+}
+
+Result<ShopOnDesk> makeDemoFile(const std::string &file)
+{
+    {
+        const auto made = makeDemoShop(file, nowMilliseconds());
+        if (!made)
+            return tl::unexpected(made.error());
+    } // Closed again, so that it is opened as any other shop file is.
+    return openShopFile(file);
+}
+
+} // namespace flarestock

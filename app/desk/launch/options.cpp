@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/desk/launch/options.h"
+
+#include <QCommandLineParser>
+#include <QRegularExpression>
+
+namespace flarestock {
+
+namespace {
+
+Result<QSize> readSize(const QString &text)
+{
+    static const QRegularExpression form(QStringLiteral("^(\\d{3,5})x(\\d{3,5})$"));
+    const auto found = form.match(text);
+    if (!found.hasMatch())
+        return problem("--size", "is no size", "Write it like 1440x900.");
+    return QSize(found.captured(1).toInt(), found.captured(2).toInt());
+}
+
+} // namespace
+
+Result<DeskOptions> readOptions(const QStringList &words)
+{
+    const QCommandLineOption shop(QStringLiteral("shop"), {}, QStringLiteral("FILE"));
+    const QCommandLineOption build(QStringLiteral("build"), {}, QStringLiteral("ID"));
+    const QCommandLineOption theme(QStringLiteral("theme"), {}, QStringLiteral("light|dark"));
+    const QCommandLineOption selfTest(QStringLiteral("self-test"));
+    const QCommandLineOption screenshot(QStringLiteral("screenshot"), {}, QStringLiteral("FILE"));
+    const QCommandLineOption size(QStringLiteral("size"), {}, QStringLiteral("WxH"),
+                                  QStringLiteral("1440x900"));
+    const QCommandLineOption scale(QStringLiteral("scale"), {}, QStringLiteral("NUMBER"));
+    const QCommandLineOption help(QStringLiteral("help"));
+    const QCommandLineOption version(QStringLiteral("version"));
+    QCommandLineParser parser;
+    parser.addOptions({shop, build, theme, selfTest, screenshot, size, scale, help, version});
+    if (!parser.parse(words))
+        return problem("flarestock-desk", parser.errorText().toStdString(), "See --help.");
+    if (!parser.positionalArguments().isEmpty())
+        return problem(parser.positionalArguments().constFirst().toStdString(),
+                       "is not an option of flarestock-desk", "See --help.");
+    DeskOptions options;
+    options.shop = parser.value(shop);
+    options.build = parser.value(build);
+    options.theme = parser.value(theme);
+    options.selfTest = parser.isSet(selfTest);
+    options.screenshot = parser.value(screenshot);
+    options.help = parser.isSet(help);
+    options.version = parser.isSet(version);
+    const auto wanted = readSize(parser.value(size));
+    if (!wanted)
+        return tl::unexpected(wanted.error());
+    options.size = *wanted;
+    if (!options.theme.isEmpty() && options.theme != QStringLiteral("light") &&
+        options.theme != QStringLiteral("dark"))
+        return problem("--theme", "is neither light nor dark", "Write one of them.");
+    if (parser.isSet(scale)) {
+        options.scale = parser.value(scale).toDouble();
+        if (!(options.scale >= 0.5 && options.scale <= 4))
+            return problem("--scale", "is no scale", "Write a number from 0.5 to 4, like 1.5.");
+    }
+    return options;
+}
+
+QString optionsHelp()
+{
+    return QStringLiteral(
+        "flarestock-desk: the screens of a shop file\n"
+        "\n"
+        "  --shop FILE          the shop to open; without it the last one\n"
+        "  --build ID           the build to put on the bench\n"
+        "  --theme light|dark   paper or dark screen; without it as last time\n"
+        "  --scale NUMBER       1 to 2: everything so much larger\n"
+        "  --screenshot FILE    writes a picture of the screen as PNG and ends\n"
+        "  --size WxH           the size of that picture before scaling, 1440x900\n"
+        "  --self-test          loads every screen and ends; exit status 1 at any warning\n"
+        "  --version, --help\n");
+}
+
+} // namespace flarestock

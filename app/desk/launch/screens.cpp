@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/desk/launch/screens.h"
+
+#include <QFont>
+#include <QGuiApplication>
+#include <QQmlError>
+#include <QQuickStyle>
+#include <QQuickWindow>
+
+namespace flarestock {
+
+void prepareScreens()
+{
+    if (!qEnvironmentVariableIsSet("QT_QUICK_CONTROLS_STYLE"))
+        QQuickStyle::setStyle(QStringLiteral("Fusion"));
+    // One family and hinting whatever the desktop prefers: figures of equal width, no boxes.
+    QGuiApplication::setFont(QFont(QStringLiteral("DejaVu Sans")));
+    QQuickWindow::setTextRenderType(QQuickWindow::NativeTextRendering);
+}
+
+Screens::Screens()
+{
+    QObject::connect(&m_engine, &QQmlEngine::warnings, &m_engine,
+                     [this](const QList<QQmlError> &errors) {
+                         for (const QQmlError &error : errors)
+                             m_warnings.append(error.toString());
+                     });
+    m_engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
+}
+
+bool Screens::load()
+{
+    m_engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Flarestock/Screens/Main.qml")));
+    return window() != nullptr;
+}
+
+QQuickWindow *Screens::window() const
+{
+    const auto roots = m_engine.rootObjects();
+    return roots.isEmpty() ? nullptr : qobject_cast<QQuickWindow *>(roots.constFirst());
+}
+
+} // namespace flarestock

@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: MIT
+//
+// Screens: the engine with its window, and what it complains about.
+
+#pragma once
+
+#include <QQmlApplicationEngine>
+#include <QStringList>
+
+class QQuickWindow;
+
+namespace flarestock {
+
+/// Fonts, style and import path; call after the application is made and before the first engine.
+void prepareScreens();
+
+class Screens {
+public:
+    Screens();
+    /// Whether the window is there.
+    [[nodiscard]] bool load();
+    [[nodiscard]] QQuickWindow *window() const;
+    [[nodiscard]] QQmlApplicationEngine &engine() { return m_engine; }
+    /// Every warning of the engine so far.
+    [[nodiscard]] const QStringList &warnings() const { return m_warnings; }
+
+private:
+    QStringList m_warnings;
+    QQmlApplicationEngine m_engine;
+};
+
+} // namespace flarestock

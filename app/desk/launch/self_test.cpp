@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/desk/launch/self_test.h"
+
+#include "app/desk/launch/picture.h"
+
+#include <QFontDatabase>
+#include <QQuickWindow>
+
+#include <cstdio>
+
+namespace flarestock {
+
+namespace {
+
+QStringList heardWarnings;
+
+void hear(QtMsgType type, const QMessageLogContext &, const QString &message)
+{
+    if (type != QtDebugMsg && type != QtInfoMsg)
+        heardWarnings.append(message);
+    std::fprintf(stderr, "%s\n", qPrintable(message));
+}
+
+bool isOneColour(const QImage &image)
+{
+    const QRgb first = image.pixel(0, 0);
+    for (int y = 0; y < image.height(); y += 3) {
+        for (int x = 0; x < image.width(); x += 3) {
+            if (image.pixel(x, y) != first)
+                return false;
+        }
+    }
+    return true;
+}
+
+/// Opens each stop of the map, the groupings and a search, as hands would.
+void walkThrough(BuildDesk &build)
+{
+    QString stop = build.map()->step({}, LineMap::First);
+    for (QString before; stop != before; stop = build.map()->step(stop, LineMap::On)) {
+        build.openStop(stop);
+        before = stop;
+        if (build.map()->step(stop, LineMap::On) == stop)
+            break;
+    }
+    build.setByKind(true);
+    build.find(QStringLiteral("-6"));
+    build.setByKind(false);
+    build.find({});
+}
+
+} // namespace
+
+void listenToWarnings()
+{
+    qInstallMessageHandler(hear);
+}
+
+QStringList selfTest(Screens &screens, Desk &desk, Look &look)
+{
+    QStringList wrong;
+    QQuickWindow &window = *screens.window();
+    if (QFontDatabase::families().isEmpty())
+        wrong.append(QStringLiteral("no font is installed; install fonts-dejavu-core"));
+    if (desk.builds()->count() == 0)
+        wrong.append(QStringLiteral("the shop has neither a build nor a template"));
+    const bool wasDark = look.isDark();
+    for (int row = 0; row < desk.builds()->count(); ++row) {
+        const QString key = desk.builds()->cell(row, QStringLiteral("key")).toString();
+        if (!desk.openBuild(key)) {
+            wrong.append(QString(key + QStringLiteral(": ") + desk.problem()));
+            continue;
+        }
+        look.setDark(row % 2 == 0);
+        const QSize size = row % 3 == 2 ? QSize(1024, 640) : QSize(1440, 900);
+        if (isOneColour(pictureOf(window, size)))
+            wrong.append(QString(key + QStringLiteral(": the screen is empty")));
+        walkThrough(*desk.build());
+    }
+    look.setDark(wasDark);
+    wrong += screens.warnings();
+    wrong += heardWarnings;
+    wrong.removeDuplicates();
+    return wrong;
+}
+
+} // namespace flarestock

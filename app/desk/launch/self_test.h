@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: MIT
+//
+// Self-test: every screen with every build of the shop, light and dark, large and small; whatever
+// the engine or Qt warns about is a failure.
+
+#pragma once
+
+#include "app/desk/launch/screens.h"
+#include "app/desk/shop/desk.h"
+#include "app/desk/shop/look.h"
+
+namespace flarestock {
+
+/// What went wrong, a sentence each; empty where nothing did.
+[[nodiscard]] QStringList selfTest(Screens &screens, Desk &desk, Look &look);
+
+/// From here on every warning that Qt prints is remembered too.
+void listenToWarnings();
+
+} // namespace flarestock

@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: MIT
+//
+// What the desk remembers from one start to the next: the last shop and the look.
+
+#pragma once
+
+#include <QString>
+
+namespace flarestock {
+
+[[nodiscard]] QString lastShop();
+void rememberShop(const QString &file);
+[[nodiscard]] bool wasDark();
+void rememberDark(bool dark);
+
+} // namespace flarestock

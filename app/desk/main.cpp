@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: MIT
+//
+// flarestock-desk: puts a shop file on the desk and shows the screens.
+
+#include "app/desk/launch/open_shop.h"
+#include "app/desk/launch/options.h"
+#include "app/desk/launch/picture.h"
+#include "app/desk/launch/screens.h"
+#include "app/desk/launch/self_test.h"
+#include "app/desk/launch/settings.h"
+
+#include <QDir>
+#include <QFile>
+#include <QGuiApplication>
+#include <QQuickWindow>
+#include <QTemporaryDir>
+
+#include <cstdio>
+
+using namespace flarestock;
+
+namespace {
+
+constexpr int Done = 0;
+constexpr int Failed = 1;
+constexpr int InputProblem = 2;
+
+int refuse(const Problem &problem)
+{
+    std::fprintf(stderr, "%s\n", problem.sentence().c_str());
+    return InputProblem;
+}
+
+/// Whatever has to be in the environment before the application is made.
+void prepareEnvironment(const DeskOptions &options)
+{
+    if (options.scale > 0)
+        qputenv("QT_SCALE_FACTOR", QByteArray::number(options.scale));
+    // A picture or a self-test looks the same wherever it runs, so neither asks for a display.
+    if (!options.isSeen() && !qEnvironmentVariableIsSet("QT_QPA_PLATFORM"))
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+}
+
+/// The shop that the options name, the last one, or for a self-test a demo shop of its own.
+bool putShopOnDesk(Desk &desk, const DeskOptions &options, const QString &folder)
+{
+    if (!options.shop.isEmpty())
+        return desk.openShopFile(options.shop);
+    if (!options.isSeen())
+        return desk.makeDemoIn(QDir(folder).filePath(QStringLiteral("demo.flarestock")));
+    const QString last = lastShop();
+    return !last.isEmpty() && QFile::exists(last) && desk.openShopFile(last);
+}
+
+int test(Screens &screens, Desk &desk, Look &look)
+{
+    const QStringList wrong = selfTest(screens, desk, look);
+    for (const QString &sentence : wrong)
+        std::fprintf(stderr, "self-test: %s\n", qPrintable(sentence));
+    std::printf("self-test: %d builds and templates shown, %d things wrong\n",
+                desk.builds()->count(), static_cast<int>(wrong.size()));
+    return wrong.isEmpty() ? Done : Failed;
+}
+
+int runDesk(QGuiApplication &application, const DeskOptions &options)
+{
+    prepareScreens();
+    const QTemporaryDir folder;
+    Look look(nullptr);
+    Desk desk(nullptr);
+    desk.setDeeds({openShopFile, makeDemoFile});
+    const bool opened = putShopOnDesk(desk, options, folder.path());
+    if (!opened && (!options.shop.isEmpty() || !options.isSeen())) {
+        std::fprintf(stderr, "%s\n", qPrintable(desk.problem()));
+        return InputProblem;
+    }
+    if (opened && !options.build.isEmpty() && !desk.openBuild(options.build)) {
+        std::fprintf(stderr, "%s\n", qPrintable(desk.problem()));
+        return InputProblem;
+    }
+    Screens screens;
+    look.setDark(options.theme.isEmpty() ? options.isSeen() && wasDark()
+                                         : options.theme == QStringLiteral("dark"));
+    if (!screens.load())
+        return Failed;
+    if (options.selfTest)
+        return test(screens, desk, look);
+    if (!options.screenshot.isEmpty()) {
+        const auto written = writePicture(*screens.window(), options.size, options.screenshot);
+        return written ? Done : refuse(written.error());
+    }
+    QObject::connect(&look, &Look::darkChanged, &look, [&look] { rememberDark(look.isDark()); });
+    QObject::connect(&desk, &Desk::shopChanged, &desk, [&desk] { rememberShop(desk.shopPath()); });
+    if (opened)
+        rememberShop(desk.shopPath());
+    return application.exec();
+}
+
+} // namespace
+
+int main(int argc, char **argv)
+{
+    QStringList words;
+    for (int at = 0; at < argc; ++at)
+        words.append(QString::fromLocal8Bit(argv[at]));
+    const auto options = readOptions(words);
+    if (!options)
+        return refuse(options.error());
+    if (options->help || options->version) {
+        std::fputs(options->help ? qPrintable(optionsHelp())
+                                 : "flarestock-desk " FLARESTOCK_VERSION "\n",
+                   stdout);
+        return Done;
+    }
+    prepareEnvironment(*options);
+    if (options->selfTest)
+        listenToWarnings();
+    QGuiApplication application(argc, argv);
+    QGuiApplication::setApplicationName(QStringLiteral("flarestock"));
+    QGuiApplication::setApplicationVersion(QStringLiteral(FLARESTOCK_VERSION));
+    return runDesk(application, *options);
+}

@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: MIT
+//
+// LineMap: the line map as QML sees it. It lays the build out for the width that the screen gives
+// it, and knows which mark or plate lies near a finger and which one an arrow key leads to.
+//
+// A stop is a place on the map that can be opened, written "joint|supply.start" or
+// "station|pump".
+
+#pragma once
+
+#include "app/desk/build/worked_out.h"
+#include "app/desk/map/map_layout.h"
+#include "app/desk/rows/rows.h"
+
+#include <QObject>
+#include <QtQml/qqmlregistration.h>
+
+namespace flarestock {
+
+class LineMap : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the desk")
+    Q_PROPERTY(double width READ width WRITE setWidth NOTIFY drawn)
+    Q_PROPERTY(double height READ height NOTIFY drawn)
+    Q_PROPERTY(flarestock::Rows *plates READ plates CONSTANT)
+    Q_PROPERTY(flarestock::Rows *marks READ marks CONSTANT)
+    Q_PROPERTY(flarestock::Rows *runs READ runs CONSTANT)
+    Q_PROPERTY(flarestock::Rows *bands READ bands CONSTANT)
+public:
+    enum Way { Back, On, Up, Down, First, Last };
+    Q_ENUM(Way)
+
+    explicit LineMap(QObject *parent = nullptr);
+
+    [[nodiscard]] double width() const { return m_width; }
+    void setWidth(double width);
+    [[nodiscard]] double height() const { return m_layout.height; }
+    [[nodiscard]] const MapLayout &layout() const { return m_layout; }
+    [[nodiscard]] Rows *plates() { return &m_plates; }
+    [[nodiscard]] Rows *marks() { return &m_marks; }
+    [[nodiscard]] Rows *runs() { return &m_runs; }
+    [[nodiscard]] Rows *bands() { return &m_bands; }
+
+    void show(const WorkedOut &worked);
+
+    /// The stop under or near a point; empty where none is within a finger's width.
+    Q_INVOKABLE QString near(double x, double y) const;
+    /// The stop that a key leads to. From no stop or an unknown one: the first.
+    Q_INVOKABLE QString step(const QString &from, flarestock::LineMap::Way way) const;
+    /// Where a stop lies; an empty rectangle where it is not on the map.
+    Q_INVOKABLE QRectF place(const QString &stop) const;
+
+Q_SIGNALS:
+    void drawn();
+
+private:
+    void layOut();
+
+    WorkedOut m_worked;
+    MapLayout m_layout;
+    double m_width = 960;
+    struct Stop {
+        QString name;
+        QRectF box;
+    };
+    std::vector<Stop> m_stops; ///< In flow order.
+    Rows m_plates;
+    Rows m_marks;
+    Rows m_runs;
+    Rows m_bands;
+};
+
+} // namespace flarestock

@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/desk/map/map_grid.h"
+
+#include <cassert>
+
+namespace flarestock {
+
+namespace {
+
+Level levelOf(const PlacedStation &station)
+{
+    return station.station != nullptr ? station.station->level : Level::Pressure;
+}
+
+/// The stations of one level in rows of equal length, none longer than the columns allow.
+void placeLevel(MapGrid &grid, const Expansion &expansion, Level level, int columnsMax)
+{
+    std::vector<const PlacedStation *> here;
+    for (const PlacedStation &station : expansion.stations) {
+        if (levelOf(station) == level)
+            here.push_back(&station);
+    }
+    if (here.empty())
+        return;
+    const int count = static_cast<int>(here.size());
+    const int rows = (count + columnsMax - 1) / columnsMax;
+    const int inRow = (count + rows - 1) / rows;
+    grid.columns = std::max(grid.columns, inRow);
+    const int first = static_cast<int>(grid.rows.size());
+    for (int at = 0; at < count; ++at) {
+        GridPlate plate;
+        plate.station = here[static_cast<std::size_t>(at)]->id;
+        plate.row = first + at / inRow;
+        plate.column = at % inRow;
+        grid.ofStation.emplace(plate.station, grid.plates.size());
+        grid.plates.push_back(std::move(plate));
+    }
+    grid.rows.insert(grid.rows.end(), static_cast<std::size_t>(rows), level);
+}
+
+/// Runs that lead back, or to themselves: each gets a row with an echo of where it ends.
+void placeEchoes(MapGrid &grid, const Expansion &expansion)
+{
+    std::map<std::string, std::size_t, std::less<>> order;
+    for (std::size_t at = 0; at < expansion.stations.size(); ++at)
+        order.emplace(expansion.stations[at].id, at);
+    for (const PlacedRun &run : expansion.runs) {
+        const auto from = order.find(run.from);
+        const auto to = order.find(run.to);
+        if (from == order.end() || to == order.end() || to->second > from->second)
+            continue;
+        GridPlate plate;
+        plate.station = run.to;
+        plate.row = static_cast<int>(grid.rows.size());
+        plate.echo = true;
+        grid.rows.push_back(Level::Return);
+        grid.echoOfRun.emplace(run.id, grid.plates.size());
+        grid.plates.push_back(std::move(plate));
+    }
+}
+
+void fillEdges(MapGrid &grid, const Expansion &expansion)
+{
+    for (const PlacedRun &run : expansion.runs) {
+        const auto begins = grid.begins(run);
+        const auto ends = grid.ends(run);
+        if (!begins || !ends)
+            continue;
+        grid.plates[*begins].right.push_back(run.id);
+        GridPlate &end = grid.plates[*ends];
+        (end.echo ? end.right : end.left).push_back(run.id);
+    }
+    for (const PlacedJoint &joint : expansion.joints) {
+        const auto station = grid.ofStation.find(joint.station);
+        if (expansion.run(joint.run) == nullptr && station != grid.ofStation.end())
+            grid.plates[station->second].bottom.push_back(joint.id);
+    }
+}
+
+} // namespace
+
+std::optional<std::size_t> MapGrid::begins(const PlacedRun &run) const
+{
+    const auto found = ofStation.find(run.from);
+    return found == ofStation.end() ? std::nullopt : std::optional(found->second);
+}
+
+std::optional<std::size_t> MapGrid::ends(const PlacedRun &run) const
+{
+    const auto echo = echoOfRun.find(run.id);
+    if (echo != echoOfRun.end())
+        return echo->second;
+    const auto found = ofStation.find(run.to);
+    return found == ofStation.end() ? std::nullopt : std::optional(found->second);
+}
+
+MapGrid gridOf(const Expansion &expansion, int columnsMax)
+{
+    assert(columnsMax >= 1);
+    MapGrid grid;
+    for (const Level level : {Level::Suction, Level::Pressure, Level::Return})
+        placeLevel(grid, expansion, level, columnsMax);
+    placeEchoes(grid, expansion);
+    fillEdges(grid, expansion);
+    return grid;
+}
+
+} // namespace flarestock

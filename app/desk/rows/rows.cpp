@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/desk/rows/rows.h"
+
+#include <QSet>
+
+#include <algorithm>
+#include <cassert>
+
+namespace flarestock {
+
+namespace {
+
+constexpr int KeyRole = Qt::UserRole;
+constexpr int FirstCellRole = Qt::UserRole + 1;
+
+} // namespace
+
+Rows::Rows(const QStringList &names, QObject *parent) : QAbstractListModel(parent)
+{
+    m_names.insert(KeyRole, QByteArrayLiteral("key"));
+    for (int at = 0; at < names.size(); ++at)
+        m_names.insert(FirstCellRole + at, names.at(at).toLatin1());
+}
+
+int Rows::rowCount(const QModelIndex &parent) const
+{
+    return parent.isValid() ? 0 : count();
+}
+
+QVariant Rows::data(const QModelIndex &index, int role) const
+{
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
+        return {};
+    const Row &row = m_rows.at(static_cast<std::size_t>(index.row()));
+    if (role == KeyRole)
+        return row.key;
+    const int cell = role - FirstCellRole;
+    return cell >= 0 && cell < row.cells.size() ? row.cells.at(cell) : QVariant();
+}
+
+QVariant Rows::cell(int row, const QString &name) const
+{
+    const int role = m_names.key(name.toLatin1(), -1);
+    if (role < 0 || row < 0 || row >= count())
+        return {};
+    return data(index(row), role);
+}
+
+int Rows::rowOf(const QString &key) const
+{
+    const auto found = std::find_if(m_rows.begin(), m_rows.end(),
+                                    [&key](const Row &row) { return row.key == key; });
+    return found == m_rows.end() ? -1 : static_cast<int>(found - m_rows.begin());
+}
+
+void Rows::become(std::vector<Row> rows)
+{
+    if (rows == m_rows)
+        return;
+    const int before = count();
+    int steps = 0;
+    for (std::size_t at = 0; at < std::max(rows.size(), m_rows.size()); ++at)
+        steps += at >= rows.size() || at >= m_rows.size() || rows[at] != m_rows[at] ? 1 : 0;
+    if (steps > StepsMax) {
+        beginResetModel();
+        m_rows = std::move(rows);
+        endResetModel();
+    } else {
+        dropMissing(rows);
+        for (std::size_t at = 0; at < rows.size(); ++at)
+            place(static_cast<int>(at), std::move(rows[at]));
+    }
+    if (count() != before)
+        Q_EMIT countChanged();
+}
+
+void Rows::dropMissing(const std::vector<Row> &rows)
+{
+    QSet<QString> keys;
+    for (const Row &row : rows) {
+        assert(row.cells.size() + 1 == m_names.size());
+        assert(!keys.contains(row.key));
+        keys.insert(row.key);
+    }
+    for (int at = count() - 1; at >= 0; --at) {
+        if (keys.contains(m_rows.at(static_cast<std::size_t>(at)).key))
+            continue;
+        beginRemoveRows({}, at, at);
+        m_rows.erase(m_rows.begin() + at);
+        endRemoveRows();
+    }
+}
+
+void Rows::place(int at, Row row)
+{
+    const int was = rowOf(row.key);
+    if (was < 0) {
+        beginInsertRows({}, at, at);
+        m_rows.insert(m_rows.begin() + at, std::move(row));
+        endInsertRows();
+        return;
+    }
+    if (was != at) {
+        assert(was > at); // Everything before `at` is in place already.
+        beginMoveRows({}, was, was, {}, at);
+        std::rotate(m_rows.begin() + at, m_rows.begin() + was, m_rows.begin() + was + 1);
+        endMoveRows();
+    }
+    Row &shown = m_rows.at(static_cast<std::size_t>(at));
+    if (shown == row)
+        return;
+    shown = std::move(row);
+    Q_EMIT dataChanged(index(at), index(at));
+}
+
+} // namespace flarestock

@@ -1,0 +1,209 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/desk/shop/desk.h"
+
+#include "app/desk/words/spoken.h"
+
+#include <QDir>
+#include <QFile>
+#include <QJSEngine>
+#include <QStandardPaths>
+#include <QTime>
+
+#include <algorithm>
+#include <cassert>
+
+namespace flarestock {
+
+namespace {
+
+Desk *theDesk = nullptr;
+
+/// A few changes in a row are one version of the build, not one each.
+constexpr int KeepAfterMs = 900;
+
+QString templateKey(const std::string &id)
+{
+    return QString(QStringLiteral("template|") + said(id));
+}
+
+QString buildDetail(const ShopOnDesk &shop, const BuildPlan &plan)
+{
+    QStringList parts;
+    if (shop.placeTitle && !plan.car.empty())
+        parts.append(said(shop.placeTitle(plan.car)));
+    if (!plan.by.empty())
+        parts.append(Desk::tr("by %1").arg(saidDate(plan.by)));
+    return parts.join(QStringLiteral("  ·  "));
+}
+
+std::vector<Row> buildRows(const ShopOnDesk &shop)
+{
+    std::vector<Row> rows;
+    for (const BuildPlan &plan : shop.builds)
+        rows.push_back({said(plan.id),
+                        {said(plan.title), buildDetail(shop, plan), Desk::tr("planned builds")}});
+    for (const ShopOnDesk::Form &form : shop.templates)
+        rows.push_back({templateKey(form.id),
+                        {said(form.title), Desk::tr("tried out with its own answers"),
+                         Desk::tr("templates")}});
+    return rows;
+}
+
+} // namespace
+
+Desk::Desk(QObject *parent)
+    : QObject(parent),
+      m_builds({QStringLiteral("title"), QStringLiteral("detail"), QStringLiteral("section")})
+{
+    assert(theDesk == nullptr);
+    theDesk = this;
+    m_keepSoon.setSingleShot(true);
+    m_keepSoon.setInterval(KeepAfterMs);
+    connect(&m_keepSoon, &QTimer::timeout, this, &Desk::keepNow);
+    connect(&m_build, &BuildDesk::planChanged, this, [this] {
+        const bool isPlanned = !m_build.plan().id.empty();
+        if (!m_shop.keep || !isPlanned)
+            return say(isPlanned ? tr("on this screen only") : tr("tried out, not kept"));
+        say(tr("writing to the file"));
+        m_keepSoon.start();
+    });
+}
+
+Desk::~Desk()
+{
+    keepNow();
+    theDesk = nullptr;
+}
+
+Desk *Desk::create(QQmlEngine *, QJSEngine *)
+{
+    assert(theDesk != nullptr);
+    QJSEngine::setObjectOwnership(theDesk, QJSEngine::CppOwnership);
+    return theDesk;
+}
+
+void Desk::show(ShopOnDesk shop)
+{
+    keepNow();
+    m_shop = std::move(shop);
+    m_hasShop = true;
+    m_problem.clear();
+    m_builds.become(buildRows(m_shop));
+    m_build.close();
+    Q_EMIT shopChanged();
+    Q_EMIT problemChanged();
+    say(tr("nothing unsaved"));
+    if (m_builds.count() > 0)
+        openBuild(m_builds.cell(0, QStringLiteral("key")).toString());
+}
+
+QString Desk::shopTitle() const
+{
+    return said(m_shop.title);
+}
+
+QString Desk::shopPath() const
+{
+    return said(m_shop.file);
+}
+
+QString Desk::shopFile() const
+{
+    return shopPath().section(u'/', -1);
+}
+
+void Desk::say(const QString &kept)
+{
+    m_kept = kept;
+    Q_EMIT keptChanged();
+}
+
+void Desk::refuse(const Problem &problem)
+{
+    m_problem = said(problem.sentence());
+    Q_EMIT problemChanged();
+}
+
+bool Desk::openBuild(const QString &key)
+{
+    keepNow();
+    BuildPlan plan;
+    const auto planned =
+        std::find_if(m_shop.builds.begin(), m_shop.builds.end(),
+                     [&key](const BuildPlan &other) { return said(other.id) == key; });
+    if (planned != m_shop.builds.end()) {
+        plan = *planned;
+    } else if (key.startsWith(QStringLiteral("template|"))) {
+        plan.templateId = key.section(u'|', 1).toStdString();
+    } else {
+        refuse({key.toStdString(), "is no build of this shop", "Choose one of its builds."});
+        return false;
+    }
+    const QString car =
+        m_shop.placeTitle && !plan.car.empty() ? said(m_shop.placeTitle(plan.car)) : QString();
+    const auto opened = m_build.open(plan, car, m_shop.workOut);
+    if (!opened) {
+        refuse(opened.error());
+        return false;
+    }
+    m_problem.clear();
+    Q_EMIT problemChanged();
+    return true;
+}
+
+bool Desk::openWith(const OpenShop &deed, const QString &file)
+{
+    if (!deed)
+        return false;
+    auto shop = deed(file.toStdString());
+    if (!shop) {
+        refuse(shop.error());
+        return false;
+    }
+    show(std::move(*shop));
+    return true;
+}
+
+bool Desk::openShopFile(const QString &file)
+{
+    return openWith(m_deeds.open, file);
+}
+
+bool Desk::openShop(const QUrl &file)
+{
+    return openShopFile(file.toLocalFile());
+}
+
+bool Desk::makeDemoIn(const QString &file)
+{
+    return openWith(m_deeds.makeDemo, file);
+}
+
+bool Desk::makeDemo()
+{
+    const QString folder = QStandardPaths::writableLocation(QStandardPaths::AppDataLocation);
+    QDir().mkpath(folder);
+    const QString file = QDir(folder).filePath(QStringLiteral("demo-shop.flarestock"));
+    return QFile::exists(file) ? openShopFile(file) : makeDemoIn(file);
+}
+
+void Desk::keepNow()
+{
+    if (!m_keepSoon.isActive())
+        return;
+    m_keepSoon.stop();
+    const auto kept = m_shop.keep(m_build.plan());
+    if (!kept) {
+        say(tr("not kept: %1").arg(said(kept.error().sentence())));
+        return;
+    }
+    for (BuildPlan &plan : m_shop.builds) {
+        if (plan.id == m_build.plan().id)
+            plan = m_build.plan();
+    }
+    say(tr("kept in the file, %1")
+            .arg(QLocale().toString(QTime::currentTime(), QLocale::ShortFormat)));
+}
+
+} // namespace flarestock

@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: MIT
+//
+// Desk: the shop that is open and the build on the bench; the one object from which all screens
+// start. There is one in a program; main() makes it and hands it to QML.
+
+#pragma once
+
+#include "app/desk/build/build_desk.h"
+#include "app/desk/shop/shop_on_desk.h"
+
+#include <QTimer>
+#include <QUrl>
+
+class QQmlEngine;
+class QJSEngine;
+
+namespace flarestock {
+
+class Desk : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_SINGLETON
+    Q_PROPERTY(bool hasShop READ hasShop NOTIFY shopChanged)
+    Q_PROPERTY(QString shopTitle READ shopTitle NOTIFY shopChanged)
+    Q_PROPERTY(QString shopFile READ shopFile NOTIFY shopChanged)
+    Q_PROPERTY(QString kept READ kept NOTIFY keptChanged)
+    Q_PROPERTY(QString problem READ problem NOTIFY problemChanged)
+    Q_PROPERTY(flarestock::Rows *builds READ builds CONSTANT)
+    Q_PROPERTY(flarestock::BuildDesk *build READ build CONSTANT)
+public:
+    struct Deeds {
+        OpenShop open;
+        OpenShop makeDemo;
+    };
+
+    /// Not default-constructible: QML would otherwise make a second, empty desk of its own.
+    explicit Desk(QObject *parent);
+    ~Desk() override;
+    /// The desk that exists (asserted: main() or the test has made it).
+    static Desk *create(QQmlEngine *engine, QJSEngine *);
+
+    void setDeeds(Deeds deeds) { m_deeds = std::move(deeds); }
+    /// Puts a shop on the desk, with its first build. Problem: none of it can be worked out.
+    void show(ShopOnDesk shop);
+
+    [[nodiscard]] bool hasShop() const { return m_hasShop; }
+    [[nodiscard]] QString shopTitle() const;
+    [[nodiscard]] QString shopFile() const;
+    [[nodiscard]] QString shopPath() const; ///< With its folder.
+    /// Whether what the screen shows is in the file: "kept in the file, 14:02".
+    [[nodiscard]] QString kept() const { return m_kept; }
+    /// What the outside world refused last, as a sentence; empty where nothing.
+    [[nodiscard]] QString problem() const { return m_problem; }
+    [[nodiscard]] Rows *builds() { return &m_builds; }
+    [[nodiscard]] BuildDesk *build() { return &m_build; }
+
+    /// A planned build by its id, or a template by "template|id". Whether it is on the bench now.
+    Q_INVOKABLE bool openBuild(const QString &key);
+    Q_INVOKABLE bool openShop(const QUrl &file);
+    /// Makes the demo shop in the person's documents and opens it.
+    Q_INVOKABLE bool makeDemo();
+    bool openShopFile(const QString &file);
+    bool makeDemoIn(const QString &file);
+    /// Writes what waits to be kept, now.
+    Q_INVOKABLE void keepNow();
+
+Q_SIGNALS:
+    void shopChanged();
+    void keptChanged();
+    void problemChanged();
+
+private:
+    [[nodiscard]] bool openWith(const OpenShop &deed, const QString &file);
+    void refuse(const Problem &problem);
+    void say(const QString &kept);
+
+    Deeds m_deeds;
+    ShopOnDesk m_shop;
+    bool m_hasShop = false;
+    QString m_kept;
+    QString m_problem;
+    QTimer m_keepSoon;
+    Rows m_builds;
+    BuildDesk m_build;
+};
+
+} // namespace flarestock

@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/desk/words/spoken.h"
+
+#include <QDate>
+#include <QRegularExpression>
+
+namespace flarestock {
+
+QString said(std::string_view utf8)
+{
+    return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size()));
+}
+
+QString localised(const QString &text, const QLocale &locale)
+{
+    static const QRegularExpression point(QStringLiteral("(?<=\\d)\\.(?=\\d)"));
+    QString result = text;
+    return result.replace(point, locale.decimalPoint());
+}
+
+QString unlocalised(const QString &text, const QLocale &locale)
+{
+    const QString sign = locale.decimalPoint();
+    if (sign == QStringLiteral("."))
+        return text;
+    const QRegularExpression between(
+        QStringLiteral("(?<=\\d)%1(?=\\d)").arg(QRegularExpression::escape(sign)));
+    QString result = text;
+    return result.replace(between, QStringLiteral("."));
+}
+
+QString saidNumber(const Decimal &number, const QLocale &locale)
+{
+    const QString plain = said(number.text());
+    const qsizetype sign = plain.startsWith(u'-') ? 1 : 0;
+    const qsizetype point = plain.indexOf(u'.');
+    QString whole = plain.mid(sign, (point < 0 ? plain.size() : point) - sign);
+    for (qsizetype at = whole.size() - 3; at > 0; at -= 3)
+        whole.insert(at, locale.groupSeparator());
+    QString result = sign != 0 ? locale.negativeSign() : QString();
+    result += whole;
+    if (point >= 0)
+        result += locale.decimalPoint() + plain.mid(point + 1);
+    return result;
+}
+
+QString saidMoney(const Money &money, const QLocale &locale)
+{
+    return QString(saidNumber(money.amount, locale) + u' ' + said(money.currency.code()));
+}
+
+QString saidQuantity(const Quantity &quantity, const QLocale &locale)
+{
+    return localised(said(quantity.spoken()), locale);
+}
+
+QString saidDate(std::string_view iso, const QLocale &locale)
+{
+    const QDate date = QDate::fromString(said(iso), Qt::ISODate);
+    if (!date.isValid())
+        return said(iso);
+    return locale.toString(date, QStringLiteral("ddd d MMM yyyy"));
+}
+
+} // namespace flarestock

@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: MIT
+//
+// Spoken: the model's exact values as a person reads them on the desk, in that person's locale.
+//
+// The model prints in the C locale; only here do numbers get grouping and the person's decimal
+// sign. Digits are moved as text, so that nothing passes through a double on the way.
+//
+//   saidMoney(bill.total)   // "1,184.36 USD", "1.184,36 USD" under de_DE
+
+#pragma once
+
+#include "model/exact/money.h"
+#include "model/exact/quantity.h"
+
+#include <QLocale>
+#include <QString>
+
+#include <string_view>
+
+namespace flarestock {
+
+/// UTF-8 of the model as a QString.
+[[nodiscard]] QString said(std::string_view utf8);
+
+/// The decimals of a text such as "43.5 psi" with the person's decimal sign.
+[[nodiscard]] QString localised(const QString &text, const QLocale &locale = QLocale());
+/// The inverse, for what was typed: "43,5 psi" becomes "43.5 psi" where the comma is the sign.
+[[nodiscard]] QString unlocalised(const QString &text, const QLocale &locale = QLocale());
+
+/// Every digit of the number, whole part grouped in threes.
+[[nodiscard]] QString saidNumber(const Decimal &number, const QLocale &locale = QLocale());
+[[nodiscard]] QString saidMoney(const Money &money, const QLocale &locale = QLocale());
+/// "5 ft 6 in", "3": as the bench says it.
+[[nodiscard]] QString saidQuantity(const Quantity &quantity, const QLocale &locale = QLocale());
+/// "Sat 12 Dec 2026" of an ISO date; the text itself where it is none.
+[[nodiscard]] QString saidDate(std::string_view iso, const QLocale &locale = QLocale());
+
+} // namespace flarestock
