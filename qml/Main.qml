@@ -1,0 +1,159 @@
+// SPDX-License-Identifier: MIT
+//
+// The window: areas at the left, find and whereabouts above, the screen, the last step below.
+
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import QtQuick.Controls
+import QtQuick.Dialogs
+import QtQuick.Layouts
+import Flarestock.Desk
+import Flarestock.Screens
+
+ApplicationWindow {
+    id: root
+
+    property string notice: ""
+
+    readonly property BuildDesk build: Desk.build
+
+    width: 1440
+    height: 900
+    minimumWidth: 1024
+    minimumHeight: 640
+    visible: true
+    title: build.isOpen ? qsTr("%1 — Flarestock").arg(build.title) : "Flarestock"
+    color: Theme.window
+    font.family: Theme.family
+    font.pixelSize: Theme.text
+    palette {
+        window: Theme.window
+        windowText: Theme.ink
+        base: Theme.surface
+        alternateBase: Theme.stripe
+        text: Theme.ink
+        placeholderText: Theme.quiet
+        button: Theme.side
+        buttonText: Theme.ink
+        highlight: Theme.accent
+        highlightedText: Theme.onAccent
+        light: Theme.surface
+        midlight: Theme.stripe
+        mid: Theme.rule
+        dark: Theme.ruleStrong
+        toolTipBase: Theme.surface
+        toolTipText: Theme.ink
+    }
+    onClosing: Desk.keepNow()
+
+    function askArea(area: int) {
+        const name = areas.areas[area];
+        notice = area === 0 ? "" : qsTr("%1 is not built yet; only Builds is.").arg(name);
+    }
+
+    Connections {
+        target: root.build
+
+        function onChanged() {
+            root.notice = "";
+        }
+    }
+    Repeater {
+        model: 6
+
+        Item {
+            id: key
+
+            required property int index
+
+            Shortcut {
+                sequence: "Alt+" + (key.index + 1)
+                onActivated: root.askArea(key.index)
+            }
+        }
+    }
+    Shortcut {
+        sequences: [StandardKey.Find] // qmllint disable unqualified
+        onActivated: strip.findField.forceActiveFocus(Qt.ShortcutFocusReason)
+    }
+    Shortcut {
+        sequence: "Ctrl+B"
+        enabled: Desk.hasShop
+        onActivated: chooser.open()
+    }
+    Shortcut {
+        sequence: "Ctrl+Z"
+        enabled: root.build.canTakeBack
+        onActivated: root.build.takeBack()
+    }
+
+    RowLayout {
+        anchors.fill: parent
+        spacing: 0
+
+        AreaColumn {
+            id: areas
+
+            Layout.fillHeight: true
+            onAsked: area => root.askArea(area)
+        }
+        ColumnLayout {
+            spacing: 0
+
+            TopStrip {
+                id: strip
+
+                found: root.build.found
+                shopTitle: Desk.shopTitle
+                shopFile: Desk.shopFile
+                kept: Desk.kept
+                Layout.fillWidth: true
+                onSought: typed => root.build.find(typed)
+                onChosen: (kind, target) => {
+                    if (kind === "line")
+                        screen.showPart(target);
+                    else
+                        screen.showOnMap(target);
+                }
+            }
+            BuildsScreen {
+                id: screen
+
+                visible: root.build.isOpen
+                focus: true
+                build: root.build
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+                onOtherBuild: chooser.open()
+            }
+            EmptyDesk {
+                visible: !root.build.isOpen
+                problem: Desk.problem
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+                onMakeDemo: Desk.makeDemo()
+                onOpenFile: fileDialog.open()
+            }
+            BottomLine {
+                sentence: root.notice || Desk.problem || root.build.lastStep
+                canTakeBack: root.build.canTakeBack
+                Layout.fillWidth: true
+                onTakeBack: root.build.takeBack()
+            }
+        }
+    }
+    BuildChooser {
+        id: chooser
+
+        builds: Desk.builds
+        onChosen: key => Desk.openBuild(key)
+    }
+    FileDialog {
+        id: fileDialog
+
+        title: qsTr("Open a shop file")
+        nameFilters: [qsTr("Shop files (*.flarestock)"), qsTr("All files (*)")]
+        onAccepted: Desk.openShop(selectedFile)
+    }
+}

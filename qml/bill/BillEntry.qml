@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: MIT
+//
+// One line of the bill, as a line of the ledger.
+
+import QtQuick
+import QtQuick.Controls
+import Flarestock.Screens
+
+AbstractButton {
+    id: root
+
+    required property int index
+    required property string part
+    required property string what
+    required property string why
+    required property string need
+    required property string free
+    required property string shortBy
+    required property bool isShort
+    required property string each
+    required property string cost
+    required property bool tool
+    required property string says
+    required property LedgerColumns columns
+    property bool current: false
+
+    component Figure: Words {
+        height: Theme.target
+        horizontalAlignment: Text.AlignRight
+        verticalAlignment: Text.AlignVCenter
+        elide: Text.ElideLeft
+    }
+
+    implicitHeight: Theme.target
+    focusPolicy: Qt.NoFocus
+    padding: 0
+    Accessible.role: Accessible.Row
+    Accessible.name: says
+
+    background: Rectangle {
+        color: root.current ? Theme.accentFill : root.index % 2 ? Theme.stripe : Theme.surface
+
+        Rectangle {
+            anchors.bottom: parent.bottom
+            width: parent.width
+            height: 1
+            color: Theme.rule
+        }
+    }
+    contentItem: Row {
+        leftPadding: 12
+
+        Column {
+            anchors.verticalCenter: parent.verticalCenter
+            width: root.columns.part
+            rightPadding: 12
+            spacing: 1
+
+            Words {
+                width: parent.width - 12
+                text: root.tool ? qsTr("%1  ·  tool, comes back").arg(root.part) : root.part
+                strong: true
+                elide: Text.ElideRight
+            }
+            Words {
+                width: parent.width - 12
+                text: root.what
+                small: true
+                quiet: true
+                elide: Text.ElideRight
+            }
+        }
+        Words {
+            width: root.columns.why - 8
+            height: root.height
+            verticalAlignment: Text.AlignVCenter
+            text: root.why
+            small: true
+            quiet: true
+            wrapMode: Text.Wrap
+            maximumLineCount: 2
+            elide: Text.ElideRight
+        }
+        Item {
+            width: 8
+            height: 1
+        }
+        Figure {
+            width: root.columns.figure
+            text: root.need
+        }
+        Figure {
+            width: root.columns.figure
+            text: root.free
+        }
+        Item {
+            width: root.columns.shortage
+            height: root.height
+
+            ShortTag {
+                visible: root.isShort
+                anchors.right: parent.right
+                anchors.rightMargin: -7
+                anchors.verticalCenter: parent.verticalCenter
+                width: Math.min(implicitWidth, parent.width)
+                text: qsTr("short %1").arg(root.shortBy)
+            }
+        }
+        Figure {
+            width: root.columns.money
+            text: root.each
+            quiet: true
+        }
+        Figure {
+            width: root.columns.money
+            text: root.cost
+        }
+    }
+}

@@ -1,0 +1,154 @@
+// SPDX-License-Identifier: MIT
+//
+// The bill of materials: by station or by kind, each line with its reason; the total stands still.
+
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import QtQuick.Layouts
+import Flarestock.Desk
+import Flarestock.Screens
+
+FocusScope {
+    id: root
+
+    required property Rows bill
+    required property bool byKind
+    required property string foot
+    required property string total
+
+    signal grouped(bool byKind)
+    signal shown(string where)
+
+    function showPart(part: string) {
+        const row = bill.rowOf(part);
+        if (row < 0)
+            return;
+        list.currentIndex = row;
+        list.positionViewAtIndex(row, ListView.Center);
+        list.forceActiveFocus(Qt.OtherFocusReason);
+    }
+    function showShort() {
+        for (let row = 0; row < bill.count; ++row) {
+            if (bill.cell(row, "isShort")) {
+                root.showPart(bill.cell(row, "key"));
+                return;
+            }
+        }
+        list.forceActiveFocus(Qt.OtherFocusReason);
+    }
+
+    ColumnLayout {
+        anchors.fill: parent
+        anchors.margins: 1
+        spacing: 0
+
+        RowLayout {
+            spacing: 2
+            Layout.leftMargin: 12
+            Layout.rightMargin: 8
+
+            Words {
+                text: qsTr("Bill of materials")
+                strong: true
+                font.pixelSize: Theme.headText
+            }
+            Item {
+                implicitWidth: 12
+            }
+            GroupButton {
+                objectName: "byStation"
+                text: qsTr("by station")
+                checked: !root.byKind
+                onClicked: root.grouped(false)
+            }
+            GroupButton {
+                objectName: "byKind"
+                text: qsTr("by kind")
+                checked: root.byKind
+                onClicked: root.grouped(true)
+            }
+            Item {
+                Layout.fillWidth: true
+            }
+        }
+        BillHead {
+            columns: widths
+        }
+        Rectangle {
+            implicitHeight: 1
+            color: Theme.ruleStrong
+            Layout.fillWidth: true
+        }
+        GroupedList {
+            id: list
+
+            objectName: "billList"
+            model: root.bill
+            focus: true
+            Accessible.role: Accessible.Table
+            Accessible.name: qsTr("bill of materials")
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            Keys.onReturnPressed: root.shown(root.bill.cell(currentIndex, "at"))
+            section.property: "group"
+            delegate: BillEntry {
+                required property string at
+
+                width: list.width
+                columns: widths
+                current: ListView.isCurrentItem && list.activeFocus
+                onClicked: {
+                    list.currentIndex = index;
+                    list.forceActiveFocus(Qt.MouseFocusReason);
+                    root.shown(at);
+                }
+            }
+        }
+        // A ledger closes its column with a double line.
+        Rectangle {
+            implicitHeight: 1
+            color: Theme.ruleStrong
+            Layout.fillWidth: true
+        }
+        Rectangle {
+            implicitHeight: 1
+            color: Theme.ruleStrong
+            Layout.topMargin: 2
+            Layout.fillWidth: true
+        }
+        RowLayout {
+            spacing: Theme.wideGap
+            Layout.leftMargin: 12
+            Layout.rightMargin: 12
+            Layout.preferredHeight: 42
+
+            Words {
+                text: root.foot
+                small: true
+                quiet: true
+                elide: Text.ElideRight
+                Layout.fillWidth: true
+            }
+            Words {
+                text: qsTr("total")
+                small: true
+                quiet: true
+            }
+            Words {
+                objectName: "total"
+                text: root.total
+                strong: true
+                font.pixelSize: 18
+            }
+        }
+    }
+    LedgerColumns {
+        id: widths
+
+        width: list.width
+    }
+    FocusFrame {
+        visible: list.activeFocus
+    }
+}

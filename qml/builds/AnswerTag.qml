@@ -1,0 +1,159 @@
+// SPDX-License-Identifier: MIT
+//
+// One answer, as a tag that is written on: a measure is typed with its unit, anything else chosen.
+// What was refused stays as it was typed, in a broken outline, until it is put right or Escape.
+
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import QtQuick.Controls
+import Flarestock.Desk
+import Flarestock.Screens
+
+Item {
+    id: root
+
+    required property string title
+    required property string form
+    required property var choices
+    required property string answer
+    required property string problem
+
+    readonly property bool isTyped: form === "measure"
+    readonly property bool refused: problem !== ""
+    readonly property bool active: field.activeFocus || box.activeFocus
+
+    signal typed(string text)
+    signal picked(int choice)
+    signal givenUp()
+
+    function sync() {
+        if (!root.choices)
+            return; // The row is not complete yet.
+        field.text = root.answer;
+        box.currentIndex = root.choices.indexOf(root.answer);
+    }
+
+    implicitHeight: 52
+    implicitWidth: Math.max(74, label.implicitWidth + 32,
+                            isTyped ? field.contentWidth + 38 : box.textWidth + 52)
+    onAnswerChanged: sync()
+    onChoicesChanged: sync()
+    Component.onCompleted: sync()
+
+    TagDrawing {
+        anchors.fill: parent
+        fill: root.refused ? Theme.stopFill : Theme.surface
+        edge: root.refused ? Theme.stop : root.active ? Theme.accent : Theme.ruleStrong
+        edgeWidth: root.refused || root.active ? Theme.ring : 1
+        broken: root.refused
+        hole: Theme.window
+    }
+    Words {
+        id: label
+
+        x: 22
+        y: 7
+        text: root.refused ? qsTr("%1: not understood").arg(root.title) : root.title
+        small: true
+        color: root.refused ? Theme.stop : Theme.quiet
+    }
+    TextField {
+        id: field
+
+        objectName: "measure"
+        visible: root.isTyped
+        anchors.fill: parent
+        topPadding: 20
+        bottomPadding: 4
+        leftPadding: 22
+        rightPadding: 8
+        verticalAlignment: Text.AlignVCenter
+        font.family: Theme.family
+        font.pixelSize: Theme.text
+        font.bold: true
+        color: Theme.ink
+        selectByMouse: true
+        background: null
+        Accessible.name: root.title
+        Accessible.description: root.problem
+        onEditingFinished: {
+            if (text !== root.answer)
+                root.typed(text);
+        }
+        onActiveFocusChanged: {
+            if (activeFocus)
+                selectAll();
+        }
+        Keys.onEscapePressed: {
+            root.sync();
+            root.givenUp();
+        }
+    }
+    ComboBox {
+        id: box
+
+        property real textWidth: metrics.width
+
+        objectName: "choice"
+        visible: !root.isTyped
+        anchors.fill: parent
+        model: root.choices
+        font.family: Theme.family
+        font.pixelSize: Theme.text
+        Accessible.name: root.title
+        background: null
+        onActivated: index => {
+            root.picked(index);
+            Qt.callLater(root.sync);
+        }
+        Keys.onReturnPressed: popup.open()
+        contentItem: Words {
+            leftPadding: 22
+            topPadding: 16
+            rightPadding: 6
+            text: box.displayText
+            strong: true
+            verticalAlignment: Text.AlignVCenter
+        }
+        indicator: Words {
+            x: box.width - width - 10
+            y: 26
+            text: "▾"
+            small: true
+            quiet: true
+        }
+        delegate: ItemDelegate {
+            id: line
+
+            required property string modelData
+            required property int index
+
+            width: Math.max(180, box.width)
+            height: Theme.target
+            highlighted: box.highlightedIndex === index
+            Accessible.name: modelData
+            background: Rectangle {
+                color: line.highlighted ? Theme.accentFill : Theme.surface
+            }
+            contentItem: Words {
+                text: line.modelData
+                strong: line.index === box.currentIndex
+                verticalAlignment: Text.AlignVCenter
+            }
+        }
+        popup.width: Math.max(180, box.width)
+        popup.background: Sheet {
+            border.color: Theme.ruleStrong
+        }
+
+        TextMetrics {
+            id: metrics
+
+            font.family: Theme.family
+            font.pixelSize: Theme.text
+            font.bold: true
+            text: box.displayText
+        }
+    }
+}

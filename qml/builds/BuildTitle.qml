@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: MIT
+//
+// Which build is on the bench, whose, by when and after which template; and the two questions.
+
+import QtQuick
+import QtQuick.Layouts
+import Flarestock.Desk
+import Flarestock.Screens
+
+RowLayout {
+    id: root
+
+    required property BuildDesk build
+
+    signal otherBuild()
+    signal showShort()
+    signal showFindings()
+
+    spacing: Theme.wideGap
+
+    ColumnLayout {
+        spacing: 3
+        Layout.fillWidth: true
+
+        Words {
+            objectName: "buildTitle"
+            text: root.build.title
+            strong: true
+            font.pixelSize: Theme.titleText
+            elide: Text.ElideRight
+            Layout.fillWidth: true
+        }
+        Words {
+            text: root.build.about
+            quiet: true
+            elide: Text.ElideRight
+            Layout.fillWidth: true
+        }
+    }
+    DeskButton {
+        objectName: "otherBuild"
+        text: qsTr("Other build…")
+        Accessible.description: qsTr("Ctrl+B")
+        onClicked: root.otherBuild()
+    }
+    QuestionTag {
+        objectName: "everythingHere"
+        question: qsTr("Is everything here?")
+        answer: root.build.everythingHere
+        mark: root.build.isEverythingHere ? Standing.Made : Standing.Short
+        onClicked: root.showShort()
+    }
+    QuestionTag {
+        objectName: "anythingStopped"
+        question: qsTr("Is anything stopped?")
+        answer: root.build.anythingStopped
+        mark: root.build.stoppedMark
+        onClicked: root.showFindings()
+    }
+}

@@ -1,0 +1,147 @@
+// SPDX-License-Identifier: MIT
+//
+// Builds: one build with its answers, its line map, its bill and its findings. A roomy window shows
+// all at once; a small one folds map, bill and findings into three parts, one at a time.
+
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import QtQuick.Layouts
+import Flarestock.Desk
+import Flarestock.Screens
+
+FocusScope {
+    id: root
+
+    required property BuildDesk build
+    readonly property bool roomy: width >= 1120 && height >= 620
+    property int part: 0
+
+    readonly property real sideWidth: Math.max(300, Math.min(400, width * 0.27))
+
+    signal otherBuild()
+
+    function showPart(part: string) {
+        root.part = 1;
+        ledger.showPart(part);
+    }
+    function showShort() {
+        root.part = 1;
+        ledger.showShort();
+    }
+    function showFindings() {
+        root.part = 2;
+        slips.forceActiveFocus(Qt.OtherFocusReason);
+    }
+    function showOnMap(where: string) {
+        if (where === "")
+            return;
+        root.part = 0;
+        root.build.openAt(where);
+    }
+
+    ColumnLayout {
+        anchors.fill: parent
+        anchors.leftMargin: Theme.wideGap
+        anchors.rightMargin: Theme.wideGap
+        anchors.topMargin: root.roomy ? 12 : 8
+        anchors.bottomMargin: root.roomy ? 12 : 8
+        spacing: root.roomy ? 10 : 6
+
+        BuildTitle {
+            build: root.build
+            Layout.fillWidth: true
+            onOtherBuild: root.otherBuild()
+            onShowShort: root.showShort()
+            onShowFindings: root.showFindings()
+        }
+        AnswerStrip {
+            build: root.build
+            Layout.fillWidth: true
+        }
+        PartTabs {
+            visible: !root.roomy
+            part: root.part
+            findings: root.build.anythingStopped
+            onChosen: part => root.part = part
+        }
+        Item {
+            id: board
+
+            readonly property real mapWanted: Math.min(mapView.wantedHeight + 8, height * 0.52)
+            readonly property real mapHeight: root.roomy ? mapWanted : height
+            readonly property real panelHeight: root.roomy ? Math.max(mapHeight, height * 0.48)
+                                                           : height
+            readonly property real mainWidth: width - root.sideWidth - 12
+
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+
+            Sheet {
+                visible: root.roomy || root.part === 0
+                width: board.mainWidth
+                height: board.mapHeight
+
+                LineMapView {
+                    id: mapView
+
+                    anchors.fill: parent
+                    map: root.build.map
+                    stop: root.build.opened.stop
+                    showsKey: root.roomy
+                    onOpened: stop => root.build.openStop(stop)
+                    onEntered: panel.forceActiveFocus(Qt.TabFocusReason)
+                }
+            }
+            Sheet {
+                visible: root.roomy || root.part === 0
+                x: board.mainWidth + 12
+                width: root.sideWidth
+                height: board.panelHeight
+
+                OpenedPanel {
+                    id: panel
+
+                    anchors.fill: parent
+                    opened: root.build.opened
+                    onPicked: (slot, value) => root.build.pick(slot, value)
+                    onLetGo: slot => root.build.letGo(slot)
+                }
+            }
+            Sheet {
+                visible: root.roomy || root.part === 1
+                y: root.roomy ? board.mapHeight + 12 : 0
+                width: root.roomy ? board.mainWidth : board.width
+                height: board.height - y
+
+                BillLedger {
+                    id: ledger
+
+                    anchors.fill: parent
+                    bill: root.build.bill
+                    byKind: root.build.byKind
+                    foot: root.build.billFoot
+                    total: root.build.total
+                    onGrouped: byKind => root.build.byKind = byKind
+                    onShown: where => root.showOnMap(where)
+                }
+            }
+            Sheet {
+                visible: root.roomy || root.part === 2
+                x: root.roomy ? board.mainWidth + 12 : 0
+                y: root.roomy ? board.panelHeight + 12 : 0
+                width: root.roomy ? root.sideWidth : board.width
+                height: board.height - y
+
+                FindingList {
+                    id: slips
+
+                    anchors.fill: parent
+                    findings: root.build.findings
+                    onShown: where => root.showOnMap(where)
+                    onMended: finding => root.build.mend(finding)
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: MIT
+//
+// Before you build: the findings in order of danger.
+
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import QtQuick.Controls
+import QtQuick.Layouts
+import Flarestock.Desk
+import Flarestock.Screens
+
+FocusScope {
+    id: root
+
+    required property Rows findings
+
+    signal shown(string where)
+    signal mended(int finding)
+
+    ColumnLayout {
+        anchors.fill: parent
+        anchors.margins: 1
+        spacing: 0
+
+        Words {
+            text: qsTr("Before you build")
+            strong: true
+            font.pixelSize: Theme.headText
+            leftPadding: 12
+            verticalAlignment: Text.AlignVCenter
+            Layout.preferredHeight: 42
+        }
+        ListView {
+            id: list
+
+            objectName: "findingList"
+            model: root.findings
+            clip: true
+            focus: true
+            activeFocusOnTab: true
+            keyNavigationEnabled: true
+            boundsBehavior: Flickable.StopAtBounds
+            highlightMoveDuration: 0
+            Accessible.role: Accessible.List
+            Accessible.name: qsTr("findings, gravest first")
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            ScrollBar.vertical: SlimScrollBar {}
+            Keys.onReturnPressed: root.shown(root.findings.cell(currentIndex, "where"))
+            delegate: FindingSlip {
+                required property string where
+
+                width: list.width
+                current: ListView.isCurrentItem && list.activeFocus
+                onClicked: {
+                    list.currentIndex = index;
+                    root.shown(where);
+                }
+                onMended: root.mended(index)
+            }
+
+            Words {
+                anchors.centerIn: parent
+                width: parent.width - 48
+                visible: list.count === 0
+                text: qsTr("No finding in the data entered. That proves no joint tight.")
+                quiet: true
+                wrapMode: Text.Wrap
+                horizontalAlignment: Text.AlignHCenter
+            }
+        }
+        Words {
+            text: qsTr("Advice from the data entered, not a safety certificate: the series' "
+                       + "rulebook, the part maker's data and local codes come first; have fuel "
+                       + "and brake work checked by someone qualified.")
+            small: true
+            quiet: true
+            wrapMode: Text.Wrap
+            leftPadding: 12
+            rightPadding: 12
+            topPadding: 6
+            bottomPadding: 8
+            Layout.fillWidth: true
+        }
+    }
+    FocusFrame {
+        visible: list.activeFocus
+    }
+}

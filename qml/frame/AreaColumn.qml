@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: MIT
+//
+// The six areas of the desk, top to bottom. What is not built yet is shown and says so.
+
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import QtQuick.Layouts
+import Flarestock.Desk
+import Flarestock.Screens
+
+Rectangle {
+    id: root
+
+    readonly property var areas: [qsTr("Builds"), qsTr("Stock"), qsTr("Buying"), qsTr("Trailer"),
+        qsTr("Service"), qsTr("Parts")]
+
+    signal asked(int area)
+
+    implicitWidth: 104
+    color: Theme.side
+
+    ColumnLayout {
+        anchors.fill: parent
+        spacing: 0
+
+        Words {
+            text: "Flarestock"
+            strong: true
+            color: Theme.accent
+            leftPadding: 14
+            verticalAlignment: Text.AlignVCenter
+            Layout.preferredHeight: 52
+            Layout.fillWidth: true
+        }
+        Repeater {
+            model: root.areas
+
+            AreaTag {
+                required property string modelData
+                required property int index
+
+                text: modelData
+                number: index + 1
+                current: index === 0
+                built: index === 0
+                Layout.fillWidth: true
+                onClicked: root.asked(index)
+            }
+        }
+        Words {
+            text: qsTr("Dashed areas are not built yet.")
+            small: true
+            quiet: true
+            wrapMode: Text.WordWrap
+            leftPadding: 14
+            rightPadding: 6
+            topPadding: Theme.gap
+            Layout.fillWidth: true
+        }
+        Item {
+            Layout.fillHeight: true
+        }
+        DeskButton {
+            objectName: "lookButton"
+            text: Look.dark ? qsTr("light") : qsTr("dark")
+            framed: false
+            small: true
+            Accessible.name: Look.dark ? qsTr("light screen") : qsTr("dark screen")
+            Layout.fillWidth: true
+            Layout.bottomMargin: Theme.gap
+            onClicked: Look.dark = !Look.dark
+        }
+    }
+}

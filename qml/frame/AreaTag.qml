@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: MIT
+//
+// One area, as a tag on its hook; dashed while it is not built.
+
+import QtQuick
+import QtQuick.Controls
+import Flarestock.Desk
+import Flarestock.Screens
+
+AbstractButton {
+    id: root
+
+    required property int number
+    required property bool current
+    required property bool built
+
+    implicitHeight: 50
+    enabled: built
+    focusPolicy: built ? Qt.StrongFocus : Qt.NoFocus
+    Accessible.role: Accessible.PageTab
+    Accessible.name: built ? text : qsTr("%1, not built yet").arg(text)
+    Accessible.description: qsTr("Alt+%1").arg(number)
+
+    background: Item {
+        TagDrawing {
+            anchors.fill: parent
+            anchors.leftMargin: 6
+            anchors.rightMargin: root.current ? -6 : 8
+            anchors.topMargin: 3
+            anchors.bottomMargin: 3
+            fill: root.current ? Theme.surface : "transparent"
+            edge: root.visualFocus ? Theme.accent : root.current ? Theme.ruleStrong : Theme.rule
+            edgeWidth: root.visualFocus ? Theme.ring : 1
+            hole: root.current ? Theme.side : "transparent"
+            broken: !root.built
+        }
+    }
+    contentItem: Item {
+        Words {
+            anchors.verticalCenter: parent.verticalCenter
+            x: 26
+            text: root.text
+            strong: root.current
+            quiet: !root.built
+        }
+        Words {
+            anchors.verticalCenter: parent.verticalCenter
+            anchors.right: parent.right
+            anchors.rightMargin: 14
+            text: root.number
+            small: true
+            quiet: true
+        }
+    }
+}

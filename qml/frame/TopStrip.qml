@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: MIT
+//
+// The strip above every screen: find, and where the data lives.
+
+import QtQuick
+import QtQuick.Layouts
+import Flarestock.Desk
+import Flarestock.Screens
+
+Rectangle {
+    id: root
+
+    required property Rows found
+    required property string shopTitle
+    required property string shopFile
+    required property string kept
+    readonly property alias findField: field
+
+    signal sought(string typed)
+    signal chosen(string kind, string target)
+
+    implicitHeight: 52
+    color: Theme.window
+
+    RowLayout {
+        anchors.fill: parent
+        anchors.leftMargin: Theme.wideGap
+        anchors.rightMargin: Theme.wideGap
+        spacing: Theme.wideGap
+
+        FindField {
+            id: field
+
+            objectName: "findField"
+            found: root.found
+            enabled: root.shopFile !== ""
+            Layout.preferredWidth: 560
+            Layout.maximumWidth: 560
+            Layout.fillWidth: true
+            onSought: typed => root.sought(typed)
+            onChosen: (kind, target) => root.chosen(kind, target)
+        }
+        Item {
+            Layout.fillWidth: true
+        }
+        Column {
+            visible: root.shopFile !== ""
+            spacing: 2
+            Layout.maximumWidth: 380
+
+            Words {
+                anchors.right: parent.right
+                text: root.shopTitle
+                small: true
+                strong: true
+            }
+            Words {
+                anchors.right: parent.right
+                text: qsTr("%1  ·  %2").arg(root.shopFile).arg(root.kept)
+                small: true
+                quiet: true
+            }
+        }
+    }
+    Rectangle {
+        anchors.bottom: parent.bottom
+        width: parent.width
+        height: 1
+        color: Theme.rule
+    }
+}

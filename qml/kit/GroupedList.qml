@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: MIT
+//
+// A list whose rows stand in groups, each under its name. Without `pragma ComponentBehavior`,
+// because a bound section delegate stays empty in Qt 6.4.
+
+import QtQuick
+import QtQuick.Controls
+import Flarestock.Screens
+
+ListView {
+    id: root
+
+    clip: true
+    activeFocusOnTab: true
+    keyNavigationEnabled: true
+    boundsBehavior: Flickable.StopAtBounds
+    highlightMoveDuration: 0
+    section.delegate: GroupHead {}
+    ScrollBar.vertical: SlimScrollBar {}
+}

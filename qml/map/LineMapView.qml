@@ -1,0 +1,171 @@
+// SPDX-License-Identifier: MIT
+//
+// The line map: plates, runs and marks where the view model puts them. One stop for Tab; the arrow
+// keys walk from stop to stop and open each, Enter goes on into what is open.
+
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import QtQuick.Controls
+import Flarestock.Desk
+import Flarestock.Screens
+
+FocusScope {
+    id: root
+
+    required property LineMap map
+    required property string stop
+    property bool showsKey: true
+
+    readonly property real wantedHeight: map.height + (showsKey ? key.implicitHeight + 12 : 0)
+
+    signal opened(string stop)
+    signal entered()
+
+    function walk(way: int) {
+        root.opened(map.step(root.stop, way));
+    }
+    function reveal() {
+        const box = map.place(root.stop);
+        if (box.height <= 0)
+            return;
+        if (box.y - 20 < flick.contentY)
+            flick.contentY = Math.max(0, box.y - 20);
+        else if (box.y + box.height + 20 > flick.contentY + flick.height)
+            flick.contentY = box.y + box.height + 20 - flick.height;
+    }
+
+    onStopChanged: reveal()
+
+    Binding {
+        target: root.map
+        property: "width"
+        value: flick.width
+        when: flick.width > 0
+    }
+
+    Flickable {
+        id: flick
+
+        objectName: "lineMap"
+        anchors.fill: parent
+        anchors.margins: 3
+        anchors.bottomMargin: root.showsKey ? key.implicitHeight + 12 : 3
+        contentHeight: Math.max(height, root.map.height)
+        contentWidth: width
+        boundsBehavior: Flickable.StopAtBounds
+        clip: true
+        focus: true
+        activeFocusOnTab: true
+        ScrollBar.vertical: SlimScrollBar {}
+        Accessible.role: Accessible.List
+        Accessible.name: qsTr("line map, in the order of the flow")
+        Accessible.focusable: true
+        Keys.onLeftPressed: root.walk(LineMap.Back)
+        Keys.onRightPressed: root.walk(LineMap.On)
+        Keys.onUpPressed: root.walk(LineMap.Up)
+        Keys.onDownPressed: root.walk(LineMap.Down)
+        Keys.onReturnPressed: root.entered()
+        Keys.onEnterPressed: root.entered()
+        Keys.onPressed: event => {
+            event.accepted = event.key === Qt.Key_Home || event.key === Qt.Key_End;
+            if (event.accepted)
+                root.walk(event.key === Qt.Key_Home ? LineMap.First : LineMap.Last);
+        }
+
+        Item {
+            width: flick.width
+            height: root.map.height
+
+            PipeDrawing {
+                anchors.fill: parent
+                map: root.map
+                pipe: Theme.pipe
+                rim: Theme.surface
+                arrow: Theme.pipeArrow
+            }
+            Repeater {
+                model: root.map.bands
+
+                Words {
+                    required property real atX
+                    required property real atY
+                    required property string title
+
+                    x: atX
+                    y: atY
+                    text: title
+                    small: true
+                    quiet: true
+                }
+            }
+            Repeater {
+                model: root.map.runs
+
+                RunLabel {
+                    required property real atX
+                    required property real atY
+
+                    x: atX
+                    y: atY
+                }
+            }
+            Repeater {
+                model: root.map.plates
+
+                MapPlate {
+                    required property string station
+                    required property real atX
+                    required property real atY
+                    required property real wide
+                    required property real high
+
+                    x: atX
+                    y: atY
+                    width: wide
+                    height: high
+                    opened: root.stop === "station|" + station
+                    onPressed: root.opened("station|" + station)
+                }
+            }
+            Repeater {
+                model: root.map.marks
+
+                MapMark {
+                    required property string key
+                    required property real atX
+                    required property real atY
+
+                    x: atX - width / 2
+                    y: atY - height / 2
+                    opened: root.stop === "joint|" + key
+                    onPressed: root.opened("joint|" + key)
+                }
+            }
+            MouseArea {
+                anchors.fill: parent
+                hoverEnabled: true
+                cursorShape: root.map.near(mouseX, mouseY) ? Qt.PointingHandCursor : Qt.ArrowCursor
+                onClicked: mouse => {
+                    flick.forceActiveFocus(Qt.MouseFocusReason);
+                    const stop = root.map.near(mouse.x, mouse.y);
+                    if (stop !== "")
+                        root.opened(stop);
+                }
+            }
+        }
+    }
+    MarkKey {
+        id: key
+
+        visible: root.showsKey
+        anchors.left: parent.left
+        anchors.right: parent.right
+        anchors.bottom: parent.bottom
+        anchors.margins: 8
+        anchors.leftMargin: 14
+    }
+    FocusFrame {
+        visible: flick.activeFocus
+    }
+}

@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: MIT
+//
+// A joint on the map.
+
+import QtQuick
+import Flarestock.Screens
+
+Item {
+    id: root
+
+    required property int mark
+    required property bool toBuy
+    required property bool picked
+    required property string says
+    property bool opened: false
+
+    signal pressed()
+
+    width: 28
+    height: 28
+    Accessible.role: Accessible.Button
+    Accessible.name: says
+    Accessible.onPressAction: root.pressed()
+
+    Rectangle {
+        anchors.centerIn: parent
+        width: root.opened ? 34 : root.toBuy ? 25 : 20
+        height: width
+        radius: width / 2
+        color: root.opened ? Theme.accentFill : Theme.surface
+        border.color: Theme.accent
+        border.width: root.opened ? 2.5 : 0
+    }
+    MarkIcon {
+        anchors.fill: parent
+        mark: root.mark
+        toBuy: root.toBuy
+    }
+    Words {
+        visible: root.picked
+        anchors.horizontalCenter: parent.horizontalCenter
+        anchors.top: parent.bottom
+        anchors.topMargin: 1
+        text: qsTr("picked")
+        small: true
+        color: Theme.accent
+        style: Text.Outline
+        styleColor: Theme.surface
+    }
+}

@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: MIT
+//
+// One piece of an opened joint, drawn as the length of pipe that it is: ports and line grey, pieces
+// in the accent, what is missing with a gap; between two neighbours how they meet.
+
+import QtQuick
+import QtQuick.Layouts
+import Flarestock.Screens
+
+Item {
+    id: root
+
+    required property string form
+    required property string title
+    required property string detail
+    required property string place
+    required property bool isShort
+    required property int mark
+    required property string says
+
+    readonly property bool isLink: form === "link"
+    readonly property bool isGap: form === "gap"
+    readonly property bool isOurs: form === "piece" || form === "aid"
+
+    implicitHeight: isLink ? 24 : Math.max(40, lines.implicitHeight + 8)
+    Accessible.role: Accessible.ListItem
+    Accessible.name: says
+
+    MarkIcon {
+        visible: root.isLink
+        x: -3
+        anchors.verticalCenter: parent.verticalCenter
+        width: 20
+        height: 20
+        mark: Math.max(0, root.mark)
+    }
+    Rectangle {
+        visible: !root.isLink
+        x: root.form === "aid" ? 5 : 3
+        y: 2
+        width: root.form === "aid" ? 4 : 8
+        height: parent.height - 4
+        radius: root.form === "aid" ? 2 : 1
+        color: root.isGap ? "transparent" : root.isOurs ? Theme.accent : Theme.pipe
+        border.color: root.isGap ? Theme.stop : "transparent"
+        border.width: root.isGap ? 1.5 : 0
+    }
+    Words {
+        visible: root.isLink
+        x: 22
+        width: parent.width - x
+        anchors.verticalCenter: parent.verticalCenter
+        text: root.title
+        small: true
+        quiet: true
+        elide: Text.ElideRight
+    }
+    RowLayout {
+        visible: !root.isLink
+        x: 22
+        width: parent.width - x
+        height: parent.height
+        spacing: Theme.gap
+
+        ColumnLayout {
+            id: lines
+
+            spacing: 1
+            Layout.fillWidth: true
+
+            Words {
+                text: root.title
+                strong: true
+                color: root.isGap ? Theme.stop : Theme.ink
+                wrapMode: Text.Wrap
+                Layout.fillWidth: true
+            }
+            Words {
+                text: root.detail
+                small: true
+                quiet: true
+                wrapMode: Text.Wrap
+                Layout.fillWidth: true
+            }
+        }
+        Words {
+            visible: !root.isShort && root.place !== ""
+            text: root.place
+            small: true
+            quiet: true
+        }
+        ShortTag {
+            visible: root.isShort
+            text: root.place
+        }
+    }
+}

@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: MIT
+//
+// One way to make a joint, or one part for a station: what it is, what it leaves short, what it
+// costs. The one in use is marked; pressing another takes it.
+
+import QtQuick
+import QtQuick.Controls
+import QtQuick.Layouts
+import Flarestock.Screens
+
+AbstractButton {
+    id: root
+
+    required property string title
+    required property string detail
+    required property string cost
+    required property int shortOf
+    required property bool inUse
+
+    implicitHeight: Math.max(46, implicitContentHeight + 12)
+    hoverEnabled: true
+    focusPolicy: Qt.StrongFocus
+    Accessible.role: Accessible.RadioButton
+    Accessible.checkable: true
+    Accessible.checked: inUse
+    Accessible.name: qsTr("%1, %2, %3").arg(title).arg(detail).arg(cost)
+    Keys.onReturnPressed: root.clicked()
+
+    background: Rectangle {
+        radius: Theme.corner
+        color: root.hovered ? Theme.accentFill : Theme.surface
+        border.color: root.visualFocus ? Theme.accent : Theme.rule
+        border.width: root.visualFocus ? Theme.ring : 1
+    }
+    contentItem: RowLayout {
+        spacing: Theme.gap
+
+        Rectangle {
+            implicitWidth: 16
+            implicitHeight: 16
+            radius: 8
+            color: "transparent"
+            border.color: root.inUse ? Theme.accent : Theme.ruleStrong
+            border.width: root.inUse ? 5 : 1.5
+            Layout.leftMargin: 8
+        }
+        ColumnLayout {
+            spacing: 1
+            Layout.fillWidth: true
+
+            Words {
+                text: root.title
+                strong: true
+                wrapMode: Text.Wrap
+                Layout.fillWidth: true
+            }
+            Words {
+                text: root.detail
+                small: true
+                quiet: root.shortOf === 0
+                color: root.shortOf > 0 ? Theme.caution : Theme.quiet
+                wrapMode: Text.Wrap
+                Layout.fillWidth: true
+            }
+        }
+        Words {
+            text: root.cost
+            small: true
+            Layout.rightMargin: 8
+        }
+    }
+}
