@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/desk/launch/picture.h"
+#include "app/desk/launch/screens.h"
+#include "app/desk/shop/desk.h"
+#include "app/desk/shop/look.h"
+#include "bench_shop.h"
+
+#include <QDir>
+#include <QFontDatabase>
+#include <QQuickWindow>
+#include <QSet>
+#include <QTest>
+
+using namespace flarestock;
+
+class Pictures : public QObject {
+    Q_OBJECT
+private Q_SLOTS:
+    void initTestCase();
+    void fontsAreThere();
+    void areWrittenLightAndDark_data();
+    void areWrittenLightAndDark();
+
+private:
+    std::unique_ptr<Look> m_look;
+    std::unique_ptr<Desk> m_desk;
+    std::unique_ptr<Screens> m_screens;
+};
+
+void Pictures::initTestCase()
+{
+    prepareScreens();
+    m_look = std::make_unique<Look>(nullptr);
+    m_desk = std::make_unique<Desk>(nullptr);
+    m_desk->show(benchShop());
+    m_screens = std::make_unique<Screens>();
+    QVERIFY(m_screens->load());
+}
+
+void Pictures::fontsAreThere()
+{
+    QVERIFY(QFontDatabase::families().contains(QStringLiteral("DejaVu Sans")));
+}
+
+void Pictures::areWrittenLightAndDark_data()
+{
+    QTest::addColumn<bool>("dark");
+    QTest::addColumn<QSize>("size");
+    QTest::newRow("light") << false << QSize(1440, 900);
+    QTest::newRow("dark") << true << QSize(1440, 900);
+    QTest::newRow("light-middling") << false << QSize(1280, 800);
+    QTest::newRow("light-small") << false << QSize(1024, 640);
+    QTest::newRow("dark-small") << true << QSize(1024, 640);
+}
+
+/// A picture is more than a ground: text and strokes give it many shades, and the ground is the
+/// theme's.
+void Pictures::areWrittenLightAndDark()
+{
+    QFETCH(bool, dark);
+    QFETCH(QSize, size);
+    m_look->setDark(dark);
+    const QImage image = pictureOf(*m_screens->window(), size);
+    QCOMPARE(image.deviceIndependentSize().toSize(), size);
+    QSet<QRgb> shades;
+    for (int y = 0; y < image.height(); y += 2) {
+        for (int x = 0; x < image.width(); x += 2)
+            shades.insert(image.pixel(x, y));
+    }
+    QVERIFY2(shades.size() > 150, "hardly anything is painted");
+    const QColor ground = image.pixelColor(image.width() / 2, image.height() - 3);
+    QCOMPARE(ground.lightness() < 100, dark);
+    QDir().mkpath(QStringLiteral(FLARESTOCK_BINARY_DIR "/pictures"));
+    const QString file = QStringLiteral(FLARESTOCK_BINARY_DIR "/pictures/builds-%1.png")
+                             .arg(QString::fromLatin1(QTest::currentDataTag()));
+    QVERIFY(image.save(file));
+    QCOMPARE(m_screens->warnings(), QStringList());
+}
+
+QTEST_MAIN(Pictures)
+#include "tst_pictures.moc"
