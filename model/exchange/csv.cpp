@@ -18,7 +18,7 @@ constexpr std::string_view ByteOrderMark = "\xEF\xBB\xBF";
 /// Whether a byte ends a field without quotes, or has no place in one.
 constexpr auto StopsPlainField = [] {
     std::array<bool, 256> stops{};
-    for (const unsigned char byte : {',', '\n', '\r', '"'})
+    for (const unsigned byte : {0x2CU, 0x0AU, 0x0DU, 0x22U}) // comma, LF, CR, quote
         stops[byte] = true;
     return stops;
 }();

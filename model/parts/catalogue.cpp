@@ -95,8 +95,8 @@ tl::expected<void, Problem> resolveReferences(Part &part, const std::vector<Part
             return tl::unexpected(named.error());
         if ((*named)->kind != Kind::Element)
             return problem(part.number,
-                           "its element \"" + filter->element + "\" is a " +
-                               std::string(text((*named)->kind)),
+                           "its element \"" + filter->element +
+                               "\" is not an element but: " + std::string(text((*named)->kind)),
                            "Name a part of the kind element.");
     }
     return {};

@@ -27,13 +27,12 @@ IDEAS = 12
 WORDS = "FI" "XME|TO" "DO|XX" "X|HA" "CK"
 BANNED = [
     (re.compile(r"\b(" + WORDS + r")\b"), "left-over mark"),
-    (re.compile(r"\b\w+(Manager|Helper|Util|Utils|Data|Info|Service)\b(?=\s*[{;:(])"),
+    (re.compile(r"\b(class|struct|enum class|namespace)\s+\w*(Manager|Helper|Util|Utils|Data|Info|Service)\b"),
      "name without an idea (Manager, Helper, Util, Data, Info, Service)"),
     (re.compile(r"setContextProperty"), "context property: use QML_ELEMENT or QML_SINGLETON"),
     (re.compile(r"/(work|home|root|tmp)/\w+"), "path of a machine"),
     (re.compile(r"(?i)\b(transcript|chatgpt|copilot|ai assistant|language model)\b"), "word that has no place here"),
 ]
-NAMES_OF_OTHERS = re.compile(r"^(tryGetData|QMetaData|mimeData|setData|userData|roleData)$")
 
 
 class Tree:
@@ -220,7 +219,7 @@ def words(tree):
         for number, line in enumerate(tree.text(file).split("\n"), 1):
             for pattern, wrong in BANNED:
                 found = pattern.search(line)
-                if found and not NAMES_OF_OTHERS.match(found.group(0).strip()):
+                if found:
                     yield file, number, f"{wrong}: {found.group(0).strip()}"
 
 

@@ -1,0 +1,381 @@
+// SPDX-License-Identifier: MIT
+//
+// What the checks say about builds that are wrong in one way. Grades and places of filters: common
+// practice, no source (five trade articles agree, no standard was found); ISO 16889 for why ratings
+// of different basis do not compare; seals: tst_seals_against_fluids.
+
+#include "build_by_hand.h"
+
+#include <QTest>
+
+#include <algorithm>
+
+using namespace flarestock;
+using namespace flarestock::tests;
+
+namespace {
+
+std::vector<Finding> of(const std::vector<Finding> &findings, Severity severity)
+{
+    std::vector<Finding> some;
+    std::copy_if(findings.begin(), findings.end(), std::back_inserter(some),
+                 [severity](const Finding &finding) { return finding.severity == severity; });
+    return some;
+}
+
+bool says(const std::vector<Finding> &findings, Severity severity, const std::string &words)
+{
+    return std::any_of(findings.begin(), findings.end(), [&](const Finding &finding) {
+        return finding.severity == severity &&
+               (finding.about + " " + finding.text).find(words) != std::string::npos;
+    });
+}
+
+QByteArray listed(const std::vector<Finding> &findings)
+{
+    std::string all;
+    for (const auto &finding : findings)
+        all += std::string(text(finding.severity)) + ": " + finding.about + " | " + finding.text +
+               "\n";
+    return QByteArray::fromStdString(all);
+}
+
+} // namespace
+
+#define SAYS(findings, severity, words) QVERIFY2(says(findings, severity, words), listed(findings))
+
+class FindingsTest : public QObject {
+    Q_OBJECT
+
+private Q_SLOTS:
+    void aHealthyBuildHasNoStop();
+    void anElectricPumpHasAFilterOnBothSides_data();
+    void anElectricPumpHasAFilterOnBothSides();
+    void noPumpFilterIsAskedOfGravityBrakesAndCoolant();
+    void coarseComesBeforeFine();
+    void gradesFitWhatFollows_data();
+    void gradesFitWhatFollows();
+    void makersFiguresAreComparedWithinAFactorOfTwo_data();
+    void makersFiguresAreComparedWithinAFactorOfTwo();
+    void flowFollowsTheMakersMark();
+    void aLeakingPickIsAStopWithAMend();
+    void anOpenJointIsAStop();
+    void twoFixedEndsCannotBeScrewedUp();
+    void aCautionOnManyJointsIsSaidOnce();
+    void theFluidRuinsASeal();
+    void regulatorAndUserAgreeOnPressure();
+    void whatIsShortIsSaidOnce();
+    void aMissingBracketIsSaid();
+    void everyFindingHasSourceRemedyAndOrder();
+    void saysWhatProtectsWhat();
+};
+
+namespace {
+
+BuildByHand injection()
+{
+    BuildByHand build;
+    build.add("tank", Kind::Tank, VesselFacts{});
+    build.filter("prefilter", 100);
+    build.pump("pump");
+    build.filter("postfilter", 10, RatingBasis::Absolute);
+    build.add("rail", Kind::Rail, FuelUserFacts{});
+    build.inLine({"tank", "prefilter", "pump", "postfilter", "rail"});
+    return build;
+}
+
+} // namespace
+
+void FindingsTest::aHealthyBuildHasNoStop()
+{
+    const auto build = injection();
+    const auto findings = build.findings();
+    QVERIFY2(of(findings, Severity::Stop).empty(), listed(findings));
+    QVERIFY2(of(findings, Severity::Caution).empty(), listed(findings));
+}
+
+void FindingsTest::anElectricPumpHasAFilterOnBothSides_data()
+{
+    QTest::addColumn<QStringList>("line");
+    QTest::addColumn<bool>("sock");
+    QTest::addColumn<bool>("electric");
+    QTest::addColumn<QString>("stop");
+    const QString tank = QStringLiteral("tank"), pre = QStringLiteral("prefilter"),
+                  pump = QStringLiteral("pump"), post = QStringLiteral("postfilter"),
+                  rail = QStringLiteral("rail");
+    QTest::newRow("none before") << QStringList{tank, pump, post, rail} << false << true
+                                 << "what it draws";
+    QTest::newRow("a sock in the tank")
+        << QStringList{tank, pump, post, rail} << true << true << "";
+    QTest::newRow("none after") << QStringList{tank, pre, pump, rail} << false << true
+                                << "what it delivers";
+    QTest::newRow("none at all") << QStringList{tank, pump, rail} << false << true
+                                 << "what it draws";
+    QTest::newRow("a mechanical pump")
+        << QStringList{tank, pump, post, rail} << true << false << "";
+}
+
+void FindingsTest::anElectricPumpHasAFilterOnBothSides()
+{
+    QFETCH(QStringList, line);
+    QFETCH(bool, sock);
+    QFETCH(bool, electric);
+    QFETCH(QString, stop);
+    BuildByHand build;
+    std::vector<std::string> ids;
+    for (const auto &name : line) {
+        const auto id = name.toStdString();
+        ids.push_back(id);
+        if (id == "tank") {
+            VesselFacts facts;
+            facts.pickupSock = sock;
+            build.add(id, Kind::Tank, facts);
+        } else if (id == "pump") {
+            build.pump(id, electric);
+        } else if (id == "rail") {
+            build.add(id, Kind::Rail, FuelUserFacts{});
+        } else {
+            build.filter(id, id == "prefilter" ? 100 : 10, RatingBasis::Absolute);
+        }
+    }
+    build.inLine(ids);
+    const auto findings = build.findings();
+    if (stop.isEmpty())
+        QVERIFY2(of(findings, Severity::Stop).empty(), listed(findings));
+    else
+        SAYS(findings, Severity::Stop, stop.toStdString());
+}
+
+void FindingsTest::noPumpFilterIsAskedOfGravityBrakesAndCoolant()
+{
+    BuildByHand build;
+    build.expansion.filters = FilterRule::None;
+    build.add("tank", Kind::Tank, VesselFacts{});
+    build.pump("pump");
+    build.add("rail", Kind::Rail, FuelUserFacts{});
+    build.inLine({"tank", "pump", "rail"});
+    QVERIFY2(of(build.findings(), Severity::Stop).empty(), listed(build.findings()));
+}
+
+void FindingsTest::coarseComesBeforeFine()
+{
+    BuildByHand build;
+    build.add("tank", Kind::Tank, VesselFacts{});
+    build.filter("first", 10);
+    build.pump("pump");
+    build.filter("second", 100);
+    build.add("rail", Kind::Rail, FuelUserFacts{});
+    build.inLine({"tank", "first", "pump", "second", "rail"});
+    const auto findings = build.findings();
+    SAYS(findings, Severity::Stop, "wrong way round");
+    SAYS(findings, Severity::Stop, "starves");
+    SAYS(findings, Severity::Stop, "too coarse for the rail");
+}
+
+void FindingsTest::gradesFitWhatFollows_data()
+{
+    QTest::addColumn<bool>("carburettor");
+    QTest::addColumn<int>("micron");
+    QTest::addColumn<QString>("severity");
+    QTest::newRow("10 before injection") << false << 10 << "";
+    QTest::newRow("40 before injection") << false << 40 << "caution";
+    QTest::newRow("100 before injection") << false << 100 << "stop";
+    QTest::newRow("40 before a carburettor") << true << 40 << "";
+    QTest::newRow("10 before a carburettor") << true << 10 << "";
+    QTest::newRow("60 before a carburettor") << true << 60 << "caution";
+}
+
+void FindingsTest::gradesFitWhatFollows()
+{
+    QFETCH(bool, carburettor);
+    QFETCH(int, micron);
+    QFETCH(QString, severity);
+    BuildByHand build;
+    build.add("tank", Kind::Tank, VesselFacts{});
+    build.filter("prefilter", 120);
+    build.pump("pump");
+    build.filter("postfilter", micron);
+    build.add("user", carburettor ? Kind::Carburettor : Kind::Rail, FuelUserFacts{});
+    build.inLine({"tank", "prefilter", "pump", "postfilter", "user"});
+    const auto findings = build.findings();
+    for (const auto grave : {Severity::Stop, Severity::Caution})
+        QCOMPARE(says(findings, grave, "too coarse for the user"),
+                 severity == QString::fromUtf8(text(grave).data()));
+}
+
+void FindingsTest::makersFiguresAreComparedWithinAFactorOfTwo_data()
+{
+    QTest::addColumn<int>("micron");
+    QTest::addColumn<bool>("absolute");
+    QTest::addColumn<QString>("severity");
+    // The user passes 20 µm by its maker's word.
+    QTest::newRow("10 nominal decides") << 10 << false << "";
+    QTest::newRow("15 nominal is too near") << 15 << false << "caution";
+    QTest::newRow("15 absolute decides") << 15 << true << "";
+    QTest::newRow("30 is coarser, within two") << 30 << true << "caution";
+    QTest::newRow("50 is beyond two") << 50 << true << "stop";
+}
+
+void FindingsTest::makersFiguresAreComparedWithinAFactorOfTwo()
+{
+    QFETCH(int, micron);
+    QFETCH(bool, absolute);
+    QFETCH(QString, severity);
+    BuildByHand build;
+    build.add("tank", Kind::Tank, VesselFacts{});
+    build.filter("prefilter", 120);
+    build.pump("pump");
+    build.filter("postfilter", micron, absolute ? RatingBasis::Absolute : RatingBasis::Nominal);
+    FuelUserFacts facts;
+    facts.passageMicron = 20;
+    build.add("user", Kind::Injector, facts);
+    build.inLine({"tank", "prefilter", "pump", "postfilter", "user"});
+    const auto findings = build.findings();
+    for (const auto grave : {Severity::Stop, Severity::Caution})
+        QCOMPARE(says(findings, grave, "too coarse for the user"),
+                 severity == QString::fromUtf8(text(grave).data()));
+}
+
+void FindingsTest::flowFollowsTheMakersMark()
+{
+    auto build = injection();
+    for (auto &run : build.runs) {
+        if (run.id == "postfilter-rail")
+            run.from.port = "in";
+        if (run.id == "pump-postfilter")
+            run.to.port = "out";
+    }
+    const auto findings = build.findings();
+    SAYS(findings, Severity::Stop, "leaves by its inlet");
+    SAYS(findings, Severity::Stop, "enters by its outlet");
+}
+
+void FindingsTest::aLeakingPickIsAStopWithAMend()
+{
+    auto build = injection();
+    auto &joint =
+        build.joint("postfilter-rail", "rail inlet", direct("AN -6 male", "ORB -6 female"));
+    joint.picked = true;
+    const auto findings = build.findings();
+    SAYS(findings, Severity::Stop, "it screws together and leaks");
+    const auto stop = of(findings, Severity::Stop).front();
+    QCOMPARE(stop.where, std::string("rail inlet"));
+    QVERIFY(stop.mend == (Picks{{"rail inlet", ""}})); // nothing else is known: let the pick go
+}
+
+void FindingsTest::anOpenJointIsAStop()
+{
+    auto build = injection();
+    build.joint("postfilter-rail", "rail inlet", {}).way.reset();
+    SAYS(build.findings(), Severity::Stop, "nothing in the catalogue closes it");
+}
+
+void FindingsTest::twoFixedEndsCannotBeScrewedUp()
+{
+    auto build = injection();
+    const auto fixed = [] { return direct("ORB -6 male + o-ring", "ORB -6 female"); };
+    build.joint("pump-postfilter", "start", fixed());
+    build.joint("pump-postfilter", "end", fixed());
+    SAYS(build.findings(), Severity::Stop, "cannot be screwed up at its second end");
+
+    auto turning = injection();
+    turning.joint("pump-postfilter", "start", fixed());
+    turning.joint("pump-postfilter", "end", direct("AN -6 male", "AN -6 female swivel"));
+    QVERIFY2(of(turning.findings(), Severity::Stop).empty(), listed(turning.findings()));
+
+    auto bodies = injection();
+    bodies.joint("pump-postfilter", "start", fixed()); // no line between the two bodies
+    SAYS(bodies.findings(), Severity::Stop, "neither side of the joint turns");
+    for (auto &station : bodies.stations)
+        station.bracketed = station.id != "postfilter";
+    QVERIFY2(of(bodies.findings(), Severity::Stop).empty(), listed(bodies.findings()));
+}
+
+void FindingsTest::aCautionOnManyJointsIsSaidOnce()
+{
+    auto build = injection();
+    build.joint("pump-postfilter", "one", direct("AN -6 male", "JIC -6 female swivel"));
+    build.joint("postfilter-rail", "two", direct("AN -6 male", "JIC -6 female swivel"));
+    const auto cautions = of(build.findings(), Severity::Caution);
+    QCOMPARE(cautions.size(), std::size_t{1});
+    SAYS(cautions, Severity::Caution, "2 joints pair AN with JIC");
+}
+
+void FindingsTest::theFluidRuinsASeal()
+{
+    auto build = injection();
+    build.parts[1].seal = "EPDM"; // never with petroleum
+    SAYS(build.findings(), Severity::Stop, "EPDM seal is ruined by gasoline");
+    build.parts[1].seal = "NBR";
+    build.expansion.fluid = Fluid::E85;
+    SAYS(build.findings(), Severity::Caution, "may not last in E85");
+    build.parts[1].suits = {Fluid::Gasoline};
+    SAYS(build.findings(), Severity::Stop, "not made for E85");
+    QCOMPARE(build.findings().front().matter, Matter::FluidAndMaterial); // the gravest first
+}
+
+void FindingsTest::regulatorAndUserAgreeOnPressure()
+{
+    auto build = injection();
+    RegulatorFacts facts;
+    facts.lowKpa = 20;
+    facts.highKpa = 60;
+    build.add("regulator", Kind::Regulator, facts);
+    build.stations.back().demand.pressure.alternatives = {{{}, "43.5 psi"}};
+    SAYS(build.findings(), Severity::Stop, "cannot be set to 43.5 psi");
+    build.parts[4].facts = FuelUserFacts{30, 50, {}};
+    SAYS(build.findings(), Severity::Stop, "wants another pressure");
+    build.parts[3].ratings.pressureKpa = 200; // the post-filter; 43.5 psi is 300 kPa
+    SAYS(build.findings(), Severity::Stop, "is rated for 200 kPa");
+}
+
+void FindingsTest::whatIsShortIsSaidOnce()
+{
+    auto build = injection();
+    build.shelf.erase("P-pump");
+    build.shelf.erase("P-rail");
+    const auto notes = of(build.findings(), Severity::Note);
+    SAYS(notes, Severity::Note, "2 of 5 lines are short");
+}
+
+void FindingsTest::aMissingBracketIsSaid()
+{
+    auto build = injection();
+    build.shelf["P-pump"].missing = {"BK-1"};
+    SAYS(build.findings(), Severity::Caution, "its box on the shelf lacks BK-1");
+}
+
+void FindingsTest::everyFindingHasSourceRemedyAndOrder()
+{
+    auto build = injection();
+    build.parts[1].seal = "EPDM";
+    build.shelf.clear();
+    build.joint("pump-postfilter", "one", direct("AN -6 male", "ORB -6 female"));
+    for (auto &run : build.runs)
+        run.from.port = "in";
+    const auto findings = build.findings();
+    QVERIFY(findings.size() > 4);
+    for (std::size_t i = 0; i < findings.size(); ++i) {
+        QVERIFY(!findings[i].source.empty());
+        QVERIFY(!findings[i].remedy.empty());
+        QVERIFY(!findings[i].text.empty());
+        QVERIFY(findings[i].about.find("safe") == std::string::npos);
+        if (i > 0)
+            QVERIFY(findings[i - 1].matter <= findings[i].matter);
+    }
+    QVERIFY(findings == build.findings()); // the same again
+}
+
+void FindingsTest::saysWhatProtectsWhat()
+{
+    const auto build = injection();
+    const auto said = protections(build.expansion);
+    QCOMPARE(said.size(), std::size_t{2});
+    QCOMPARE(said[0].station, std::string("prefilter"));
+    QVERIFY(said[0].protects == (std::vector<std::string>{"pump", "postfilter"}));
+    QVERIFY(said[1].protects == (std::vector<std::string>{"rail"}));
+    SAYS(build.findings(), Severity::Note, "protects pump and postfilter");
+}
+
+QTEST_APPLESS_MAIN(FindingsTest)
+#include "tst_findings.moc"
