@@ -4,9 +4,11 @@
 
 #include "model/fluids/compatibility.h"
 #include "model/joints/meeting.h"
+#include "model/ports/size_table.h"
 
 #include <algorithm>
 #include <cctype>
+#include <cmath>
 
 namespace flarestock {
 
@@ -35,6 +37,31 @@ std::string upperCase(std::string_view text)
     std::transform(upper.begin(), upper.end(), upper.begin(),
                    [](unsigned char letter) { return static_cast<char>(std::toupper(letter)); });
     return upper;
+}
+
+using HoseBores = std::map<Port, double>; ///< Millimetres, by cut end; only those published.
+
+HoseBores boresOf(const Catalogue &catalogue)
+{
+    HoseBores bores;
+    for (const Part *hose : catalogue.ofKind(Kind::Hose)) {
+        const auto *facts = hose->as<HoseFacts>();
+        if (facts != nullptr && facts->boreMm && !hose->ports.empty())
+            bores.emplace(hose->ports.front().port, *facts->boreMm);
+    }
+    return bores;
+}
+
+/// A barb is named by the bore of the hose that goes over it, and a hose's number is not always its
+/// bore: one that is numbered by tube is tighter, and its braid does not stretch. Six percent is
+/// what push-on hose gives: common practice, no source.
+bool goesOver(const HoseBores &bores, const Port &cut, const Port &barb)
+{
+    constexpr double Stretch = 0.06;
+    const auto bore = bores.find(cut);
+    const SizeRow *row = barb.family == Family::Barb ? sizeOf(barb) : nullptr;
+    return row == nullptr || bore == bores.end() ||
+           std::abs(bore->second - row->tubeMm) <= Stretch * row->tubeMm;
 }
 
 } // namespace
@@ -90,8 +117,10 @@ std::optional<TypeIndex> JointGraph::find(const Port &port) const
 TypeIndex JointGraph::intern(const Port &port)
 {
     const auto [found, isNew] = m_typeOf.try_emplace(port, static_cast<TypeIndex>(m_types.size()));
-    if (isNew)
+    if (isNew) {
         m_types.push_back(port);
+        m_dashes.push_back(dash(port));
+    }
     return found->second;
 }
 
@@ -150,12 +179,13 @@ void JointGraph::layArcs()
 void JointGraph::layHops()
 {
     std::vector<std::vector<Hop>> rows(m_types.size());
+    const HoseBores bores = boresOf(*m_catalogue);
     for (TypeIndex a = 0; a < m_types.size(); ++a) {
         const bool cut = isCutEnd(m_types[a]);
         if (cut)
             rows[a].push_back({a, m_links->hold(m_types[a])});
         for (TypeIndex b = cut ? 0 : a; b < m_types.size(); ++b) {
-            if (isCutEnd(m_types[b]))
+            if (isCutEnd(m_types[b]) || (cut && !goesOver(bores, m_types[a], m_types[b])))
                 continue;
             const auto link = m_links->link(m_types[a], m_types[b]);
             if (!link)

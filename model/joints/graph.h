@@ -54,6 +54,7 @@ public:
     [[nodiscard]] const Catalogue &catalogue() const noexcept { return *m_catalogue; }
     [[nodiscard]] std::size_t size() const noexcept { return m_types.size(); }
     [[nodiscard]] const Port &type(TypeIndex type) const noexcept { return m_types[type]; }
+    [[nodiscard]] int dashOf(TypeIndex type) const noexcept { return m_dashes[type]; } ///< Or 0.
     /// Nothing: no part of the catalogue has such a port.
     [[nodiscard]] std::optional<TypeIndex> find(const Port &port) const;
 
@@ -82,6 +83,7 @@ private:
 
     const Catalogue *m_catalogue;
     std::vector<Port> m_types;
+    std::vector<int> m_dashes;
     std::map<Port, TypeIndex> m_typeOf;
     std::vector<Stocked> m_stocked; ///< Pieces and aids, by part number.
     std::vector<std::uint16_t> m_ruinedBy;

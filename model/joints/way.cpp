@@ -30,16 +30,19 @@ std::string Way::key() const
 
 std::strong_ordering compare(const WayRank &a, const WayRank &b, Preference preference) noexcept
 {
-    const auto order = [preference](const WayRank &rank) -> std::array<std::int64_t, 5> {
+    const auto order = [preference](const WayRank &rank) -> std::array<std::int64_t, 6> {
         switch (preference) {
         case Preference::Joints:
-            return {rank.unanswered, rank.pieces, rank.toBuy, rank.unpriced, rank.costMicro};
+            return {rank.unanswered, rank.narrow,   rank.pieces,
+                    rank.toBuy,      rank.unpriced, rank.costMicro};
         case Preference::Money:
-            return {rank.unanswered, rank.unpriced, rank.costMicro, rank.toBuy, rank.pieces};
+            return {rank.unanswered, rank.narrow, rank.unpriced,
+                    rank.costMicro,  rank.toBuy,  rank.pieces};
         case Preference::Shelf:
             break;
         }
-        return {rank.unanswered, rank.toBuy, rank.pieces, rank.unpriced, rank.costMicro};
+        return {rank.unanswered, rank.narrow,   rank.toBuy,
+                rank.pieces,     rank.unpriced, rank.costMicro};
     };
     return order(a) <=> order(b);
 }

@@ -56,13 +56,15 @@ struct Way {
 };
 
 /// What a preference looks at. Before it, whatever the preference: needs that nothing in the
-/// catalogue answers. "Least money" puts what has no price behind what has one.
+/// catalogue answers, then ports that would throttle the line. "Least money" puts what has no price
+/// behind what has one.
 struct WayRank {
     int unanswered = 0; ///< Aids that the catalogue does not have.
     int toBuy = 0;
     int pieces = 0;
     int unpriced = 0; ///< Pieces and aids to buy that nobody sells.
     std::int64_t costMicro = 0;
+    int narrow = 0; ///< Ports of its pieces that are smaller than both ends of the joint.
 
     friend bool operator==(const WayRank &, const WayRank &) = default;
 };

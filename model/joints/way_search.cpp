@@ -32,6 +32,9 @@ WaySearch::WaySearch(const JointGraph &graph, const JointRequest &request, Suppl
       m_fluidBit(static_cast<std::uint16_t>(
           request.fluid ? 1u << static_cast<unsigned>(*request.fluid) : 0u))
 {
+    const int from = dash(request.from);
+    const int to = dash(request.to);
+    m_narrowest = from == 0 || to == 0 ? std::max(from, to) : std::min(from, to);
 }
 
 std::vector<FoundWay> WaySearch::best(TypeIndex from, TypeIndex to)
@@ -51,6 +54,15 @@ bool WaySearch::isAllowed(const Arc &arc) const
     if ((arc.ruinedBy & m_fluidBit) != 0)
         return false;
     return arc.angleDegrees < 0 || arc.angleDegrees == m_request.angleDegrees.value_or(0);
+}
+
+int WaySearch::narrowIn(const Arc &arc) const
+{
+    const auto throttles = [this](TypeIndex type) {
+        const int size = m_graph.dashOf(type);
+        return size > 0 && size < m_narrowest ? 1 : 0;
+    };
+    return throttles(arc.in) + throttles(arc.out);
 }
 
 void WaySearch::extend(TypeIndex at, TypeIndex target, std::size_t piecesLeft)
@@ -153,8 +165,10 @@ WayRank WaySearch::rankOf(const Path &path) const
     WayRank rank;
     rank.pieces = static_cast<int>(path.arcs.size());
     std::map<StockedIndex, int> counts;
-    for (const Arc *arc : path.arcs)
+    for (const Arc *arc : path.arcs) {
         ++counts[arc->piece];
+        rank.narrow += narrowIn(*arc);
+    }
     for (const auto &[need, part] : aidsOf(path)) {
         if (part)
             counts[*part] += need->count;

@@ -42,13 +42,15 @@ private:
     void keep();
     [[nodiscard]] bool canBeBest(std::size_t piecesAtLeast) const;
     [[nodiscard]] bool isAllowed(const Arc &arc) const;
+    [[nodiscard]] int narrowIn(const Arc &arc) const; ///< Its ports that throttle the joint.
     [[nodiscard]] std::optional<StockedIndex> answer(const NeedKind &need) const;
 
     const JointGraph &m_graph;
     const JointRequest &m_request;
     Supplies &m_supplies;
     std::uint16_t m_fluidBit;
-    Path m_path; ///< The way being built.
+    int m_narrowest = 0; ///< The smaller dash of the joint's two ends; 0 where neither has one.
+    Path m_path;         ///< The way being built.
     std::vector<TypeIndex> m_stood;
     std::vector<std::uint8_t> m_far;
     std::vector<FoundWay> m_found;

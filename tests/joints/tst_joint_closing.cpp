@@ -79,6 +79,8 @@ private Q_SLOTS:
     void closesThePumpForEveryLine();
     void isOpenWhereNothingLeadsThere();
     void prefersTheShelf();
+    void throttlesNoLineToSaveAPurchase();
+    void pushesNoTightHoseOverABarb();
     void judgesAPickAsItIs();
     void joinsNoTwoPiecesByATubeThatIsNotThere();
     void equalsBruteForce();
@@ -182,6 +184,52 @@ void JointClosingTest::prefersTheShelf()
     QVERIFY(cheapest.cost == Decimal(11)); // 2 + 3 + 5 + 1 by hand
 }
 
+void JointClosingTest::throttlesNoLineToSaveAPurchase()
+{
+    const auto catalogue =
+        Catalogue::of({body("P", "AN -6 male"), body("H", "HOSE PT -6"),
+                       hoseEnd("HE-6", 6, "AN -6 female swivel"),
+                       hoseEnd("HE-6-4", 6, "AN -4 female swivel"),
+                       piece("RS-6-4", Kind::Adapter, "AN -6 female swivel", "AN -4 male")},
+                      {}, {})
+            .value();
+    const JointCloser closer(catalogue);
+    JointRequest request;
+    request.from = Port::parse("AN -6 male").value();
+    request.to = Port::parse("HOSE PT -6").value();
+    const FreeLeft here = [](const Part &part) { return Decimal(part.number == "HE-6" ? 0 : 1); };
+    const auto ways = closer.ways(request, {}, here);
+    QCOMPARE(keys(ways), (std::vector<std::string>{"HE-6", "RS-6-4 + HE-6-4"}));
+    request.from = Port::parse("AN -4 male").value(); // Here -4 is what the port has.
+    QCOMPARE(closer.ways(request, {}, here)[0].key(), std::string("HE-6-4"));
+}
+
+void JointClosingTest::pushesNoTightHoseOverABarb()
+{
+    const auto hose = [](const char *number, const char *cut, double boreMm) {
+        Part part = body(number, cut);
+        part.kind = Kind::Hose;
+        part.facts = HoseFacts{"X", 6, boreMm, {}, {}, false};
+        return part;
+    };
+    Part clamp = body("CLAMP", "BARB 3/8");
+    clamp.kind = Kind::Clamp;
+    clamp.ports.clear();
+    clamp.words = {"BARB 3/8"};
+    const auto catalogue =
+        Catalogue::of({body("P", "BARB 3/8"), clamp, hose("PUSH-ON", "HOSE GR -6", 9.525),
+                       hose("BRAIDED", "HOSE PT -6", 7.94)},
+                      {}, {})
+            .value();
+    const JointCloser closer(catalogue);
+    JointRequest request;
+    request.from = Port::parse("BARB 3/8").value();
+    request.to = Port::parse("HOSE GR -6").value();
+    QCOMPARE(closer.ways(request, {}, NothingLeft).size(), std::size_t{1});
+    request.to = Port::parse("HOSE PT -6").value(); // AC 43.13-1B numbers it by tube: bore 5/16 in
+    QVERIFY(closer.ways(request, {}, NothingLeft).empty());
+}
+
 void JointClosingTest::judgesAPickAsItIs()
 {
     const auto catalogue = drawer();
@@ -199,6 +247,15 @@ void JointClosingTest::judgesAPickAsItIs()
 }
 
 namespace {
+
+int portsBelow(const Way &way, int size)
+{
+    int count = 0;
+    for (const Piece &piece : way.pieces)
+        for (const PartPort &port : piece.part->ports)
+            count += dash(port.port) > 0 && dash(port.port) < size ? 1 : 0;
+    return count;
+}
 
 /// All rows of at most `most` pieces, by the rules of the header, best first.
 std::vector<std::string> byBruteForce(const Catalogue &catalogue, const JointRequest &request,
@@ -223,9 +280,10 @@ std::vector<std::string> byBruteForce(const Catalogue &catalogue, const JointReq
             const bool open = std::any_of(way->aids.begin(), way->aids.end(),
                                           [](const WayAid &aid) { return aid.part == nullptr; });
             if (!twice && !open)
-                rows.push_back({{0, way->toBuy, static_cast<int>(row.size()), 0,
-                                 (way->cost * Decimal(1'000'000)).toInt64().value()},
-                                way->key()});
+                rows.push_back(
+                    {{0, way->toBuy, static_cast<int>(row.size()), 0,
+                      (way->cost * Decimal(1'000'000)).toInt64().value(), portsBelow(*way, 8)},
+                     way->key()});
         }
         if (row.size() == request.piecesMax)
             return;
