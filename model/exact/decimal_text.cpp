@@ -16,22 +16,6 @@ namespace {
 
 constexpr std::string_view Digits = "0123456789";
 
-/// The text between quotes, cut short: a Problem is a sentence, not a copy of the file.
-std::string quotedStart(std::string_view text)
-{
-    constexpr std::size_t ShownMax = 40;
-    std::string shown;
-    for (const char each : text.substr(0, ShownMax))
-        shown += static_cast<unsigned char>(each) < 0x20 ? ' ' : each;
-    // Half a UTF-8 character at the cut would spoil the sentence.
-    if (text.size() > ShownMax) {
-        while (!shown.empty() && static_cast<unsigned char>(shown.back()) >= 0x80)
-            shown.pop_back();
-        shown += "…";
-    }
-    return "\"" + shown + "\"";
-}
-
 tl::unexpected<Problem> notANumber(std::string_view text)
 {
     if (text.empty())

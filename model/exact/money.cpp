@@ -56,7 +56,7 @@ Result<Currency> Currency::parse(std::string_view code)
             return currency;
         }
     }
-    return problem("", "\"" + std::string(code.substr(0, 40)) + "\" is not a currency of ISO 4217",
+    return problem("", quotedStart(code) + " is not a currency of ISO 4217",
                    "Write its three capital letters, such as EUR.");
 }
 

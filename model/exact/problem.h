@@ -17,6 +17,7 @@
 
 #include <cstdint>
 #include <string>
+#include <string_view>
 #include <utility>
 
 namespace flarestock {
@@ -44,5 +45,9 @@ using Result = tl::expected<T, Problem>;
 {
     return tl::unexpected<Problem>(Problem{std::move(thing), std::move(wrong), std::move(remedy)});
 }
+
+/// The start of a text between quotation marks, for a Problem about it: at most 40 bytes of whole
+/// characters, control characters as blanks.
+[[nodiscard]] std::string quotedStart(std::string_view text);
 
 } // namespace flarestock

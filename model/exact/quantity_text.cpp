@@ -41,11 +41,6 @@ bool startsNumber(char character)
            character == '.';
 }
 
-std::string quoted(std::string_view text)
-{
-    return "\"" + std::string(text.substr(0, 40)) + "\"";
-}
-
 /// Words and numbers of the text; "66in" is two, "1/2" is one.
 std::vector<std::string_view> tokens(std::string_view text)
 {
@@ -75,10 +70,10 @@ Result<Decimal> parseAmount(std::string_view text)
     const auto above = Decimal::parse(text.substr(0, slash));
     const auto below = Decimal::parse(text.substr(slash + 1));
     if (!above || !below || below->sign() <= 0 || above->scale() != 0 || below->scale() != 0)
-        return problem("", quoted(text) + " is not a fraction", "Write one such as 3/8.");
+        return problem("", quotedStart(text) + " is not a fraction", "Write one such as 3/8.");
     const auto exact = Rational(*above, *below).exactDecimal(12);
     if (!exact)
-        return problem("", quoted(text) + " does not come out even as a decimal",
+        return problem("", quotedStart(text) + " does not come out even as a decimal",
                        "Write halves, quarters, eighths and so on.");
     return *exact;
 }
@@ -97,7 +92,8 @@ Result<Quantity> takePart(std::vector<std::string_view> &words)
             return tl::unexpected<Problem>(fraction.error());
         if (!amount->isWhole() || amount->sign() < 0 || fraction->sign() <= 0 ||
             *fraction >= Decimal(1))
-            return problem("", quoted(words.front()) + " does not go with the number before it",
+            return problem("",
+                           quotedStart(words.front()) + " does not go with the number before it",
                            "Write one such as 5 3/8 in.");
         *amount += *fraction;
         words.erase(words.begin());
@@ -147,7 +143,7 @@ Result<Unit> parseUnit(std::string_view text)
         if (each.word == text)
             return each.unit;
     }
-    return problem("", quoted(text) + " is not a unit of stock",
+    return problem("", quotedStart(text) + " is not a unit of stock",
                    "Write each, in, ft, m, mm, pack or coil.");
 }
 
@@ -164,7 +160,7 @@ Result<Quantity> Quantity::parse(std::string_view text)
         return inches;
     if (!words.empty() || quantity->unit != Unit::Foot || inches->unit != Unit::Inch ||
         quantity->amount.sign() < 0 || inches->amount.sign() < 0)
-        return problem("", quoted(text) + " is not one quantity",
+        return problem("", quotedStart(text) + " is not one quantity",
                        "Only feet and inches go together, such as 5 ft 6 in.");
     return Quantity{quantity->amount * Decimal(12) + inches->amount, Unit::Inch};
 }

@@ -5,7 +5,7 @@
 //
 //   Rational(Decimal(649), Decimal(2400))                    // 64.90 for 240 in, per inch
 //       .times(Decimal::parse("37.5").value())
-//       .toDecimal(2, Rounding::HalfEven);                   // 10.14, reference: DEVELOPERS.md
+//       .toDecimal(2, Rounding::HalfEven);                   // 10.14
 
 #pragma once
 

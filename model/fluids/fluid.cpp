@@ -44,7 +44,7 @@ Result<Fluid> parseFluid(std::string_view text)
     std::string known;
     for (const std::string_view word : FluidWords)
         known += (known.empty() ? "" : ", ") + std::string(word);
-    return problem("", "\"" + std::string(text.substr(0, 40)) + "\" is not a fluid that is known",
+    return problem("", quotedStart(text) + " is not a fluid that is known",
                    "Write one of " + known + ".");
 }
 

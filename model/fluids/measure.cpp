@@ -50,11 +50,6 @@ tl::unexpected<Problem> wrongAt(std::string_view whole, std::string_view part, s
     return tl::unexpected<Problem>(std::move(result));
 }
 
-std::string quoted(std::string_view text)
-{
-    return "\"" + std::string(text.substr(0, 40)) + "\"";
-}
-
 std::string withArticle(Dimension dimension)
 {
     const std::string word(text(dimension));
@@ -107,11 +102,11 @@ Result<Part> takePart(std::string_view whole, std::string_view &rest,
     Part part;
     part.numberText = trimmed(rest.substr(0, end));
     if (part.numberText.empty())
-        return wrongAt(whole, rest, quoted(whole) + " does not begin with a number",
+        return wrongAt(whole, rest, quotedStart(whole) + " does not begin with a number",
                        remedyFor(wanted));
     const auto number = parsedNumber(part.numberText);
     if (!number)
-        return wrongAt(whole, part.numberText, quoted(part.numberText) + " is not a number",
+        return wrongAt(whole, part.numberText, quotedStart(part.numberText) + " is not a number",
                        "Write digits with a point for decimals, such as 12.5.");
     part.number = *number;
     rest.remove_prefix(end);
@@ -125,11 +120,12 @@ Result<MeasureUnit> unitOfPart(std::string_view whole, const Part &part,
                                std::optional<Dimension> wanted)
 {
     if (part.unitText.empty())
-        return wrongAt(whole, whole.substr(whole.size()), quoted(whole) + " has no unit",
+        return wrongAt(whole, whole.substr(whole.size()), quotedStart(whole) + " has no unit",
                        remedyFor(wanted));
     const auto unit = unitOf(part.unitText);
     if (!unit)
-        return wrongAt(whole, part.unitText, quoted(part.unitText) + " is not a unit that is known",
+        return wrongAt(whole, part.unitText,
+                       quotedStart(part.unitText) + " is not a unit that is known",
                        remedyFor(wanted));
     return *unit;
 }
@@ -148,7 +144,7 @@ Result<double> plusInches(std::string_view whole, std::string_view rest, const P
     if (!rest.empty() || unit.multiplier != unitOf("ft")->multiplier ||
         unit.dimension != Dimension::Length || inch->dimension != Dimension::Length ||
         inch->multiplier != unitOf("in")->multiplier || feet.number < 0 || inches->number < 0)
-        return wrongAt(whole, second, quoted(whole) + " is not one measure",
+        return wrongAt(whole, second, quotedStart(whole) + " is not one measure",
                        "Only feet and inches go together, such as 5 ft 6 in.");
     // In inches first, so that 5 ft 6 in is the same double as 66 in.
     return inch->toSi(feet.number * 12 + inches->number);
@@ -190,12 +186,12 @@ Result<Measure> parsed(std::string_view text, std::optional<Dimension> wanted)
         measure.dimension = Dimension::Pitch;
     if (wanted && measure.dimension != *wanted)
         return wrongAt(whole, part->unitText,
-                       quoted(whole) + " is " + withArticle(measure.dimension) + ", and " +
+                       quotedStart(whole) + " is " + withArticle(measure.dimension) + ", and " +
                            withArticle(*wanted) + " is wanted",
                        remedyFor(wanted));
     if (!canExist(measure.dimension, measure.si))
         return wrongAt(whole, part->numberText,
-                       quoted(whole) + " is " + withArticle(measure.dimension) +
+                       quotedStart(whole) + " is " + withArticle(measure.dimension) +
                            " that cannot exist",
                        remedyFor(measure.dimension));
     return measure;

@@ -7,6 +7,7 @@
 #include <QTest>
 
 using flarestock::Problem;
+using flarestock::quotedStart;
 
 class ProblemTextTest : public QObject {
     Q_OBJECT
@@ -14,6 +15,7 @@ class ProblemTextTest : public QObject {
 private Q_SLOTS:
     void namesPlaceAndRemedy();
     void pointsAtTheColumnInCharacters();
+    void quotesTheStartOfALongText();
 };
 
 void ProblemTextTest::namesPlaceAndRemedy()
@@ -31,6 +33,15 @@ void ProblemTextTest::pointsAtTheColumnInCharacters()
     // "µ" is two bytes and one column: the caret stands under the 3, not beside it.
     const Problem placed{"a.csv", "bad number", "", 2, 3, "µ,3x"};
     QCOMPARE(placed.text(), std::string("a.csv, line 2, column 3: bad number.\n  µ,3x\n    ^"));
+}
+
+void ProblemTextTest::quotesTheStartOfALongText()
+{
+    QCOMPARE(quotedStart("5 ft"), std::string("\"5 ft\""));
+    QCOMPARE(quotedStart("a\tb"), std::string("\"a b\""));
+    QCOMPARE(quotedStart(std::string(41, 'x')), "\"" + std::string(40, 'x') + "…\"");
+    // Byte 40 lies inside a "µ": it is left out whole.
+    QCOMPARE(quotedStart(std::string(39, 'x') + "µm"), "\"" + std::string(39, 'x') + "…\"");
 }
 
 QTEST_APPLESS_MAIN(ProblemTextTest)
