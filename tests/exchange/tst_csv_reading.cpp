@@ -184,21 +184,17 @@ void CsvReadingTest::pointsIntoACell()
     QCOMPARE(std::pair(more.line, more.column), std::pair(3U, 1U));
 }
 
-/// Outside: Python 3.11's csv module, csv.reader(strict=True), which also skips empty lines here.
-void CsvReadingTest::agreesWithPython()
+/// Files of one to eight records that RFC 4180 allows, out of the pieces that make CSV hard.
+static std::vector<std::string> randomTexts(std::mt19937_64 &random, int count)
 {
-    const char *given = std::getenv("FLARESTOCK_SEED");
-    const auto seed = given ? std::strtoul(given, nullptr, 10) : std::random_device{}();
-    qInfo("FLARESTOCK_SEED=%lu", static_cast<unsigned long>(seed));
-    std::mt19937_64 random(seed);
     const auto below = [&random](std::size_t limit) { return random() % limit; };
     const std::vector<std::string> pieces = {"a", "1.5", " ",  ",",   "\"\"", "\n", "\r\n",    "µ",
                                              ";", "'",   "\t", "x y", ":",    "-8", "\"\"\"\""};
     std::vector<std::string> texts;
-    for (int file = 0; file < 500; ++file) {
+    for (int file = 0; file < count; ++file) {
         const std::size_t width = 1 + below(6);
         std::string text;
-        for (std::size_t record = 0; record < 1 + below(8); ++record) {
+        for (std::size_t record = 0, records = 2 + below(8); record < records; ++record) {
             for (std::size_t at = 0; at < width; ++at) {
                 std::string field = record == 0 ? "h" + std::to_string(at) : "";
                 for (std::size_t piece = below(5); piece > 0; --piece)
@@ -211,10 +207,16 @@ void CsvReadingTest::agreesWithPython()
         }
         texts.push_back(text);
     }
-    QTemporaryDir folder;
-    QVERIFY(folder.isValid());
+    return texts;
+}
+
+/// What Python's csv.reader(strict=True) reads: for each file the number of fields, then each in
+/// hexadecimal ("-" where empty), a line each. Empty lines are skipped as ours are.
+static QList<QByteArray> readByPython(const std::vector<std::string> &texts)
+{
+    const QTemporaryDir folder;
     const QString python = QStringLiteral(
-        "import csv, glob, io, json, sys\n"
+        "import csv, io, sys\n"
         "for n in range(int(sys.argv[2])):\n"
         "    text = open(f'{sys.argv[1]}/{n}.csv', encoding='utf-8', newline='').read()\n"
         "    rows = [r for r in csv.reader(io.StringIO(text, newline=''), strict=True) if r]\n"
@@ -228,29 +230,36 @@ void CsvReadingTest::agreesWithPython()
     QProcess run;
     run.start(QStringLiteral("/usr/bin/python3"),
               {QStringLiteral("-c"), python, folder.path(), QString::number(texts.size())});
-    QVERIFY(run.waitForFinished(60'000));
-    QCOMPARE(run.exitCode(), 0);
-    QList<QByteArray> said = run.readAllStandardOutput().split('\n');
+    if (!run.waitForFinished(60'000) || run.exitCode() != 0)
+        return {};
+    return run.readAllStandardOutput().split('\n');
+}
+
+/// Outside: Python 3.11's csv module.
+void CsvReadingTest::agreesWithPython()
+{
+    const char *given = std::getenv("FLARESTOCK_SEED");
+    const auto seed = given ? std::strtoul(given, nullptr, 10) : std::random_device{}();
+    qDebug("FLARESTOCK_SEED=%lu", static_cast<unsigned long>(seed));
+    std::mt19937_64 random(seed);
+    const auto texts = randomTexts(random, 500);
+    const QList<QByteArray> said = readByPython(texts);
     qsizetype at = 0;
-    std::size_t compared = 0;
     for (const std::string &text : texts) {
         const auto table = readCsv(text, "a.csv");
         QVERIFY2(table.has_value(), (table ? text : table.error().text() + "\n" + text).c_str());
-        const Rows rows = rowsOf(*table);
-        std::size_t cells = 0;
-        for (const auto &row : rows)
-            cells += row.size();
-        QCOMPARE(cells, static_cast<std::size_t>(said[at++].toULongLong()));
-        for (const auto &row : rows) {
-            for (const std::string &cell : row) {
-                const QByteArray &theirs = said[at++];
-                QCOMPARE(QByteArray::fromStdString(cell),
-                         theirs == "-" ? QByteArray() : QByteArray::fromHex(theirs));
-                ++compared;
-            }
+        std::vector<std::string> cells;
+        for (const auto &row : rowsOf(*table))
+            cells.insert(cells.end(), row.begin(), row.end());
+        QVERIFY(at + static_cast<qsizetype>(cells.size()) < said.size());
+        QCOMPARE(cells.size(), static_cast<std::size_t>(said[at++].toULongLong()));
+        for (const std::string &cell : cells) {
+            const QByteArray &theirs = said[at++];
+            QCOMPARE(QByteArray::fromStdString(cell),
+                     theirs == "-" ? QByteArray() : QByteArray::fromHex(theirs));
         }
     }
-    QVERIFY2(compared > 3000, std::to_string(compared).c_str());
+    QVERIFY2(at > 3000, std::to_string(at).c_str());
 }
 
 QTEST_APPLESS_MAIN(CsvReadingTest)

@@ -84,7 +84,7 @@ void CheapestPurchaseTest::isNeverBeatenByAnyOtherQuantity()
 {
     const char *given = std::getenv("FLARESTOCK_SEED");
     const auto seed = given ? std::strtoul(given, nullptr, 10) : std::random_device{}();
-    qInfo("FLARESTOCK_SEED=%lu", static_cast<unsigned long>(seed));
+    qDebug("FLARESTOCK_SEED=%lu", static_cast<unsigned long>(seed));
     std::mt19937_64 random(seed);
     const auto upTo = [&random](int most) {
         return 1 + static_cast<int>(random() % static_cast<unsigned>(most));

@@ -127,10 +127,11 @@ Run::Place PartsReading::readPlace(const TomlFields &fields, std::string_view ke
             names.push_back(inner.id);
     }
     if (std::find(names.begin(), names.end(), first) == names.end())
-        fields.wrong(key, {std::string(slash == std::string::npos ? "there is no station \""
-                                                                  : "there is no module \"") +
-                               first + "\" here",
-                           wordRemedy(first, names)});
+        fields.wrong(key,
+                     {std::string(slash == std::string::npos ? "there is no station \""
+                                                             : "there is no module \"") +
+                          first + "\" here",
+                      names.empty() ? "Add it, or correct the name." : wordRemedy(first, names)});
     return place;
 }
 
