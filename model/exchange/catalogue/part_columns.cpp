@@ -23,10 +23,10 @@ constexpr std::array<std::string_view, PartColumnCount> PartHeadings = {
 
 struct OfKind {
     Kind kind;
-    std::initializer_list<PartColumn> columns;
+    std::array<PartColumn, 9> columns; ///< What is left over is `part`, which all kinds have.
 };
 
-const std::array OfSomeKinds = {
+constexpr std::array OfSomeKinds = {
     OfKind{Kind::Hose, {Construction, Dash, Bore, BendRadius, Liner, Conductive}},
     OfKind{Kind::HoseEnd, {Fits, Dash, Angle, Bore, Allowance}},
     OfKind{Kind::Tubing, {Tube, Bore}},
@@ -45,7 +45,7 @@ const std::array OfSomeKinds = {
 
 using ColumnsOfKinds = std::array<std::array<bool, PartColumnCount>, KindCount>;
 
-ColumnsOfKinds columnsOfKinds()
+constexpr ColumnsOfKinds columnsOfKinds()
 {
     ColumnsOfKinds has{};
     for (auto &columns : has)
@@ -66,7 +66,7 @@ std::span<const std::string_view> partHeadings() noexcept
 
 bool hasColumn(Kind kind, ColumnId column) noexcept
 {
-    static const ColumnsOfKinds Has = columnsOfKinds();
+    static constexpr ColumnsOfKinds Has = columnsOfKinds();
     return Has[static_cast<std::size_t>(kind)][column];
 }
 

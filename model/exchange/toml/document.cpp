@@ -6,6 +6,11 @@
 #include <array>
 #include <sstream>
 
+// The library asserts that a key begins like one before it checks it, and a broken file ends the
+// program (toml++ 3.3, parse_key; found by fuzzing). Without its assertions it comes to the check
+// and says what is wrong; with NDEBUG it would take them for granted, which is worse.
+#undef NDEBUG
+#define TOML_ASSERT(condition) static_cast<void>(0)
 #define TOML_EXCEPTIONS 0
 #define TOML_ENABLE_FORMATTERS 0
 #define TOML_MAX_NESTED_VALUES 32
