@@ -311,6 +311,9 @@ void FindingsTest::theFluidRuinsASeal()
     SAYS(build.findings(), Severity::Caution, "may not last in E85");
     build.parts[1].suits = {Fluid::Gasoline};
     SAYS(build.findings(), Severity::Stop, "not made for E85");
+    SAYS(build.findings(), Severity::Stop,
+         "NBR seal may not last in it"); // One cause, one finding:
+    QCOMPARE(of(build.findings(), Severity::Caution).size(), std::size_t{0});
     QCOMPARE(build.findings().front().matter, Matter::FluidAndMaterial); // the gravest first
 }
 

@@ -23,6 +23,18 @@ std::vector<std::pair<std::string, std::string>> touched(const Part &part)
     return materials;
 }
 
+/// " Its NBR seal is ruined by it." Empty where the material is no reason.
+std::string whyByMaterial(const Part &part, Fluid fluid)
+{
+    for (const auto &[what, material] : touched(part)) {
+        const auto bears = compatibility(fluid, material).bears;
+        if (bears == Bears::Never || bears == Bears::Fair)
+            return " Its " + material + " " + what +
+                   (bears == Bears::Never ? " is ruined by it." : " may not last in it.");
+    }
+    return {};
+}
+
 void byMaker(const BillLine &line, Fluid fluid, Findings &found)
 {
     const auto &suits = line.part->suits;
@@ -35,7 +47,7 @@ void byMaker(const BillLine &line, Fluid fluid, Findings &found)
                      .matter = Matter::FluidAndMaterial,
                      .about = line.part->number + " is not made for " + std::string(text(fluid)),
                      .where = line.stations.empty() ? std::string() : line.stations.front(),
-                     .text = "Its maker allows " + allowed + ".",
+                     .text = "Its maker allows " + allowed + "." + whyByMaterial(*line.part, fluid),
                      .source = "the maker's list of fluids, as entered in the catalogue",
                      .remedy = "Use a part that is made for it.",
                      .mend = {}});
@@ -50,8 +62,10 @@ void byMaterial(const BillLine &line, Fluid fluid, Findings &found)
         const bool never = stands.bears == Bears::Never;
         const auto &suits = line.part->suits;
         const bool allowed = std::find(suits.begin(), suits.end(), fluid) != suits.end();
-        if (allowed && !never)
-            continue; // The maker's own word overrides a class default that is only conditional.
+        // The maker's own word overrides a class default that is only conditional; what he does not
+        // allow has been said by byMaker(), and this is one more reason for the same.
+        if (allowed ? !never : !suits.empty())
+            continue;
         found.push_back(
             {.severity = never ? Severity::Stop : Severity::Caution,
              .matter = Matter::FluidAndMaterial,
