@@ -8,7 +8,7 @@ namespace flarestock {
 
 namespace {
 
-const Shelf &shelfOf(const ExpandRequest &request)
+const Shelf &shelfIn(const ExpandRequest &request)
 {
     static const Shelf empty;
     return request.shelf ? *request.shelf : empty;
@@ -18,8 +18,8 @@ const Shelf &shelfOf(const ExpandRequest &request)
 
 WorkedBuild::WorkedBuild(Expansion built, const ExpandRequest &request, const Currency &currency)
     : expansion(std::move(built)),
-      bill(price(expansion, *request.catalogue, shelfOf(request), currency)),
-      findings(check(expansion, *request.catalogue, shelfOf(request)))
+      bill(price(expansion, *request.catalogue, shelfIn(request), currency)),
+      findings(check(expansion, *request.catalogue, shelfIn(request)))
 {
 }
 
@@ -36,6 +36,23 @@ Result<WorkedBuild> workBuild(const ExpandRequest &request, const Currency &curr
     if (!built)
         return tl::unexpected(built.error());
     return WorkedBuild(std::move(*built), request, currency);
+}
+
+Result<WorkedBuild> workBuild(const Workshop &workshop, const BuildPlan &plan)
+{
+    const auto preference = parsePreference(plan.preference);
+    if (!preference)
+        return tl::unexpected(preference.error());
+    ExpandRequest request;
+    request.templateId = plan.templateId;
+    request.book = workshop.templates;
+    request.catalogue = &workshop.catalogue;
+    request.closer = workshop.closer.get();
+    request.shelf = &workshop.shelf;
+    request.answers = plan.answers;
+    request.picks = plan.picks;
+    request.preference = *preference;
+    return workBuild(request, workshop.settings.currency);
 }
 
 } // namespace flarestock

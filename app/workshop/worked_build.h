@@ -5,6 +5,7 @@
 
 #pragma once
 
+#include "app/workshop/workshop.h"
 #include "model/checks/check.h"
 #include "model/netting/priced_bill.h"
 #include "model/systems/expand.h"
@@ -30,5 +31,8 @@ struct WorkedBuild {
 
 /// `currency` is the shop's. Problem: what expand() refuses.
 [[nodiscard]] Result<WorkedBuild> workBuild(const ExpandRequest &request, const Currency &currency);
+
+/// The same for a plan of a shop; the shop must outlive it. Problem: also an unknown preference.
+[[nodiscard]] Result<WorkedBuild> workBuild(const Workshop &workshop, const BuildPlan &plan);
 
 } // namespace flarestock

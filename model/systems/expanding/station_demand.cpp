@@ -216,8 +216,8 @@ std::string text(Lack lack, const Part &part, const StationDemand &demand)
     case Lack::Flow: {
         const auto flow = flowOf(part, demand);
         return (flow ? rounded(*flow) + " L/h" : std::string("no published flow")) +
-               (demand.pressure ? " at " + demand.pressure->typed : "") + " where " +
-               demand.flow->typed + " is wanted";
+               (demand.pressure && part.as<PumpFacts>() ? " at " + demand.pressure->typed : "") +
+               " where " + demand.flow->typed + " is wanted";
     }
     case Lack::Pressure:
         return demand.pressure->typed + " is outside its published range";
@@ -238,17 +238,19 @@ std::string text(Lack lack, const Part &part, const StationDemand &demand)
 
 std::string meritOf(const Part &part, const StationDemand &demand)
 {
-    if (demand.flow && hasFlow(part))
-        if (const auto flow = flowOf(part, demand))
-            return rounded(*flow) + " L/h" +
-                   (demand.pressure ? " at " + demand.pressure->typed : "") + ", " +
-                   demand.flow->typed + " wanted";
-    if (demand.microns)
-        if (const auto rating = ratingOf(part))
-            return rating->text() + ", " + demand.microns->typed + " µm wanted";
+    std::string merit;
+    const auto add = [&merit](const std::string &one) {
+        merit += (merit.empty() ? "" : "; ") + one;
+    };
+    if (const auto rating = ratingOf(part); rating && demand.microns)
+        add(rating->text() + ", " + demand.microns->typed + " µm wanted");
+    if (const auto flow = flowOf(part, demand); flow && demand.flow)
+        add(rounded(*flow) + " L/h" +
+            (demand.pressure && part.as<PumpFacts>() ? " at " + demand.pressure->typed : "") +
+            ", " + demand.flow->typed + " wanted");
     if (demand.pressure && part.as<RegulatorFacts>())
-        return "adjusts to " + demand.pressure->typed;
-    return {};
+        add("adjusts to " + demand.pressure->typed);
+    return merit;
 }
 
 } // namespace flarestock

@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/command/bill_document.h"
+
+#include "app/command/command.h"
+
+#include <QJsonArray>
+
+namespace flarestock {
+
+namespace {
+
+QJsonArray textsOf(const std::vector<std::string> &texts)
+{
+    QJsonArray array;
+    for (const std::string &one : texts)
+        array.append(jsonText(one));
+    return array;
+}
+
+QJsonObject answersOf(const Answers &answers)
+{
+    QJsonObject all;
+    for (const auto &[question, answer] : answers)
+        all.insert(jsonText(question), jsonText(answer));
+    return all;
+}
+
+QJsonObject lineOf(const PricedLine &priced)
+{
+    const BillLine &line = *priced.line;
+    return {
+        {QStringLiteral("part"), jsonText(line.part->number)},
+        {QStringLiteral("description"), jsonText(line.part->description)},
+        {QStringLiteral("kind"), jsonText(text(line.part->kind))},
+        {QStringLiteral("need"), jsonText(line.need.amount.stripped().text())},
+        {QStringLiteral("unit"), jsonText(text(line.need.unit))},
+        {QStringLiteral("free"), jsonText(priced.free.stripped().text())},
+        {QStringLiteral("short"), jsonText(priced.shortBy.stripped().text())},
+        {QStringLiteral("unitCost"),
+         priced.unitCost ? QJsonValue(jsonText(priced.unitCostText())) : QJsonValue()},
+        {QStringLiteral("cost"),
+         priced.cost ? QJsonValue(jsonText(priced.cost->amount.text())) : QJsonValue()},
+        {QStringLiteral("why"), textsOf(line.why)},
+    };
+}
+
+/// Empty where there is no such port (nothing stands there, or its part has none of that name).
+QString portText(const Port &port)
+{
+    return port.size.empty() ? QString() : jsonText(port.text());
+}
+
+QJsonObject jointOf(const PlacedJoint &joint)
+{
+    QJsonArray through;
+    if (joint.way)
+        for (const Piece &piece : joint.way->pieces)
+            through.append(jsonText(piece.part->number));
+    return {
+        {QStringLiteral("at"), jsonText(joint.at)},
+        {QStringLiteral("from"), portText(joint.from)},
+        {QStringLiteral("to"), portText(joint.to)},
+        {QStringLiteral("through"), through},
+        {QStringLiteral("verdict"),
+         joint.way ? jsonText(text(joint.way->verdict())) : QStringLiteral("open")},
+        {QStringLiteral("short"), joint.way ? joint.way->toBuy : 0},
+    };
+}
+
+QJsonObject findingOf(const Finding &finding)
+{
+    return {
+        {QStringLiteral("severity"), jsonText(text(finding.severity))},
+        {QStringLiteral("about"), jsonText(finding.about)},
+        {QStringLiteral("where"), jsonText(finding.where)},
+        {QStringLiteral("text"), jsonText(finding.text)},
+        {QStringLiteral("source"), jsonText(finding.source)},
+        {QStringLiteral("remedy"), jsonText(finding.remedy)},
+    };
+}
+
+} // namespace
+
+QJsonObject billDocument(const WorkedBuild &build)
+{
+    QJsonArray lines;
+    for (const PricedLine &line : build.bill.lines)
+        lines.append(lineOf(line));
+    QJsonArray joints;
+    for (const PlacedJoint &joint : build.expansion.joints)
+        joints.append(jointOf(joint));
+    QJsonArray findings;
+    for (const Finding &finding : build.findings)
+        findings.append(findingOf(finding));
+    return {
+        {QStringLiteral("template"), jsonText(build.expansion.templateId)},
+        {QStringLiteral("answers"), answersOf(build.expansion.answers)},
+        {QStringLiteral("lines"), lines},
+        {QStringLiteral("joints"), joints},
+        {QStringLiteral("findings"), findings},
+        {QStringLiteral("notes"), textsOf(build.expansion.notes)},
+        {QStringLiteral("total"), jsonText(build.bill.total.amount.text())},
+        {QStringLiteral("currency"), jsonText(build.bill.total.currency.code())},
+        {QStringLiteral("complete"), build.bill.complete},
+        {QStringLiteral("stops"), build.stops()},
+        {QStringLiteral("unpriced"), textsOf(build.bill.unpriced)},
+    };
+}
+
+} // namespace flarestock

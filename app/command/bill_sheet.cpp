@@ -1,0 +1,128 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/command/bill_sheet.h"
+
+#include "app/command/text_table.h"
+
+namespace flarestock {
+
+namespace {
+
+constexpr std::string_view Advice =
+    "Advice from the data entered, not a safety certificate: the series' rulebook, the part\n"
+    "maker's data and local codes come first; have fuel and brake work checked by someone\n"
+    "qualified.\n";
+constexpr std::string_view BeforeOpening =
+    "Before a system is opened: depressurise, catch the fluid, no ignition source, eye and skin\n"
+    "protection, extinguisher at hand; leak-test before the first start, bond static.\n";
+
+std::string headOf(const Expansion &build)
+{
+    std::string head = build.title + "\n";
+    for (const auto &[question, answer] : build.answers)
+        head += (head.ends_with('\n') ? "" : ", ") + question + " " + answer;
+    return build.answers.empty() ? head : head + "\n";
+}
+
+std::string amountText(const Decimal &amount, Unit unit)
+{
+    return amount.isZero() ? "-" : Quantity{amount.stripped(), unit}.spoken();
+}
+
+std::string linesOf(const PricedBill &bill)
+{
+    TextTable table({{"part", TextTable::Side::Left},
+                     {"description", TextTable::Side::Left},
+                     {"need", TextTable::Side::Right},
+                     {"free", TextTable::Side::Right},
+                     {"short", TextTable::Side::Right},
+                     {"unit cost", TextTable::Side::Right},
+                     {"cost", TextTable::Side::Right},
+                     {"why", TextTable::Side::Left}});
+    for (const PricedLine &priced : bill.lines) {
+        const BillLine &line = *priced.line;
+        const Unit unit = line.need.unit;
+        table.add({line.part->number, line.part->description, amountText(line.need.amount, unit),
+                   amountText(priced.free, unit), amountText(priced.shortBy, unit),
+                   priced.unitCostText(), priced.cost ? priced.cost->amount.text() : "no price",
+                   line.why.empty() ? "" : line.why.front()});
+        for (std::size_t i = 1; i < line.why.size(); ++i)
+            table.add({"", "", "", "", "", "", "", line.why[i]});
+    }
+    std::string text = "\nBILL\n" + table.text() + "Total " + bill.total.text() + "\n";
+    for (const std::string &part : bill.unpriced)
+        text += "  without a price, and not in the total: " + part + "\n";
+    return text;
+}
+
+std::string portText(const Port &port)
+{
+    return port.size.empty() ? "none" : port.text();
+}
+
+std::string jointsOf(const Expansion &build)
+{
+    TextTable table({{"at", TextTable::Side::Left},
+                     {"from", TextTable::Side::Left},
+                     {"through", TextTable::Side::Left},
+                     {"to", TextTable::Side::Left},
+                     {"verdict", TextTable::Side::Left}});
+    for (const PlacedJoint &joint : build.joints)
+        table.add({joint.at, portText(joint.from), joint.way ? joint.way->key() : "-",
+                   portText(joint.to),
+                   joint.way ? std::string(text(joint.way->verdict())) : "open"});
+    return "\nJOINTS\n" + table.text();
+}
+
+std::string supplierOf(const PricedLine &line, const Catalogue &catalogue)
+{
+    if (!line.offer)
+        return line.otherCurrency ? "only offered in another currency" : "nobody offers it";
+    for (const Supplier &supplier : catalogue.suppliers())
+        if (supplier.id == line.offer->supplier)
+            return supplier.name + ", " + line.offer->priceEach(line.shortBy).text() + " " +
+                   std::string(line.offer->currency.code()) + " each, " +
+                   std::to_string(line.offer->leadDays) + " days";
+    return line.offer->supplier;
+}
+
+std::string shortagesOf(const PricedBill &bill, const Catalogue &catalogue)
+{
+    if (bill.complete)
+        return "\nSHORT\n  nothing\n";
+    TextTable table({{"part", TextTable::Side::Left},
+                     {"short", TextTable::Side::Right},
+                     {"best offer", TextTable::Side::Left}});
+    for (const PricedLine &line : bill.lines)
+        if (line.shortBy.sign() > 0)
+            table.add({line.line->part->number, amountText(line.shortBy, line.line->need.unit),
+                       supplierOf(line, catalogue)});
+    return "\nSHORT\n" + table.text();
+}
+
+std::string findingsOf(const WorkedBuild &build)
+{
+    std::string said = "\nFINDINGS\n";
+    if (build.findings.empty())
+        said += "  no finding\n";
+    for (const Finding &finding : build.findings) {
+        said += "  " + std::string(text(finding.severity)) + ": " + finding.about + "\n";
+        for (const std::string &more : {finding.text, finding.remedy, "(" + finding.source + ")"})
+            if (!more.empty())
+                said += "      " + more + "\n";
+    }
+    for (const std::string &note : build.expansion.notes)
+        said += "  " + note + "\n";
+    return said;
+}
+
+} // namespace
+
+std::string billSheet(const WorkedBuild &build, const Catalogue &catalogue)
+{
+    return headOf(build.expansion) + linesOf(build.bill) + jointsOf(build.expansion) +
+           shortagesOf(build.bill, catalogue) + findingsOf(build) + "\n" + std::string(Advice) +
+           std::string(BeforeOpening);
+}
+
+} // namespace flarestock
