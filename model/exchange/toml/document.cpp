@@ -2,6 +2,8 @@
 
 #include "model/exchange/toml/document.h"
 
+#include "model/exchange/toml/stray_character.h"
+
 #include <algorithm>
 #include <array>
 #include <sstream>
@@ -132,6 +134,11 @@ Result<TomlDocument> TomlDocument::read(std::string_view whole, std::string file
         return tl::unexpected(problemAt(whole, *dots, document.m_file,
                                         {"the keys of this line are nested more than 100 deep",
                                          "Write tables one below the other."}));
+    if (const auto stray = firstStrayCharacter(whole))
+        return tl::unexpected(
+            problemAt(whole, *stray, document.m_file,
+                      {"this is not TOML: there is a letter beyond ASCII outside quotes",
+                       "Put the text in quotes."}));
     const toml::parse_result parsed = toml::parse(whole, document.m_file);
     if (!parsed) {
         const auto begin = parsed.error().source().begin;

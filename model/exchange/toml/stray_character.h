@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: MIT
+//
+// A character that is not ASCII outside the strings and comments of a TOML text. TOML 1.0 has none
+// there; the parsing library's check for such blanks is undefined for many of them (toml++ 3.3,
+// is_non_ascii_horizontal_whitespace; found by fuzzing), so it must not see them.
+
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <string_view>
+
+namespace flarestock {
+
+/// The byte of the first one; nothing where there is none, or where a string does not end before.
+[[nodiscard]] std::optional<std::size_t> firstStrayCharacter(std::string_view text) noexcept;
+
+} // namespace flarestock
