@@ -148,7 +148,7 @@ bool BuildDesk::take(BuildPlan plan, const QString &what)
     const Money after = worked->bill->total;
     if (!(before == after))
         sentence += tr(", total %1 → %2").arg(saidNumber(before.amount), saidMoney(after));
-    m_steps.push_back({m_plan, m_lastStep});
+    m_steps.push_back({m_plan, what});
     if (m_steps.size() > StepsKept)
         m_steps.erase(m_steps.begin());
     m_plan = std::move(plan);
@@ -170,7 +170,7 @@ void BuildDesk::takeBack()
         Q_EMIT changed();
         return;
     }
-    const QString undone = m_lastStep.section(u':', 0, 0);
+    const QString undone = m_steps.back().what;
     m_plan = std::move(m_steps.back().plan);
     m_steps.pop_back();
     m_worked = std::move(*worked);

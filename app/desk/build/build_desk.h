@@ -101,8 +101,8 @@ Q_SIGNALS:
 
 private:
     struct Step {
-        BuildPlan plan;
-        QString sentence;
+        BuildPlan plan; ///< As it was before.
+        QString what;   ///< What the step did.
     };
     [[nodiscard]] bool take(BuildPlan plan, const QString &what);
     [[nodiscard]] const Question *question(const QString &id) const;

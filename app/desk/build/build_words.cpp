@@ -39,7 +39,7 @@ QString BuildDesk::about() const
     if (!m_plan.by.empty())
         parts.append(tr("build by %1").arg(saidDate(m_plan.by)));
     parts.append(m_plan.title.empty() ? tr("template tried out, not planned")
-                                      : tr("template “%1”").arg(said(m_worked.form->title)));
+                                      : said(m_worked.form->title));
     return parts.join(QStringLiteral("  ·  "));
 }
 

@@ -17,7 +17,9 @@ QStringList heardWarnings;
 
 void hear(QtMsgType type, const QMessageLogContext &, const QString &message)
 {
-    if (type != QtDebugMsg && type != QtInfoMsg)
+    // A missing runtime folder is the environment's fault and nothing to do with the screens.
+    const bool ofEnvironment = message.contains(QStringLiteral("XDG_RUNTIME_DIR"));
+    if (type != QtDebugMsg && type != QtInfoMsg && !ofEnvironment)
         heardWarnings.append(message);
     std::fprintf(stderr, "%s\n", qPrintable(message));
 }

@@ -13,7 +13,7 @@ Level levelOf(const PlacedStation &station)
     return station.station != nullptr ? station.station->level : Level::Pressure;
 }
 
-/// The stations of one level in rows of equal length, none longer than the columns allow.
+/// The stations of one level, each row filled before the next begins.
 void placeLevel(MapGrid &grid, const Expansion &expansion, Level level, int columnsMax)
 {
     std::vector<const PlacedStation *> here;
@@ -25,7 +25,7 @@ void placeLevel(MapGrid &grid, const Expansion &expansion, Level level, int colu
         return;
     const int count = static_cast<int>(here.size());
     const int rows = (count + columnsMax - 1) / columnsMax;
-    const int inRow = (count + rows - 1) / rows;
+    const int inRow = rows == 1 ? count : columnsMax;
     grid.columns = std::max(grid.columns, inRow);
     const int first = static_cast<int>(grid.rows.size());
     for (int at = 0; at < count; ++at) {
@@ -39,7 +39,40 @@ void placeLevel(MapGrid &grid, const Expansion &expansion, Level level, int colu
     grid.rows.insert(grid.rows.end(), static_cast<std::size_t>(rows), level);
 }
 
-/// Runs that lead back, or to themselves: each gets a row with an echo of where it ends.
+/// The last row, where it belongs to the return, has no echo yet and a column to spare.
+bool takesAnEcho(const MapGrid &grid)
+{
+    if (grid.rows.empty() || grid.rows.back() != Level::Return)
+        return false;
+    int taken = 0;
+    for (const GridPlate &plate : grid.plates) {
+        if (plate.row != static_cast<int>(grid.rows.size()) - 1)
+            continue;
+        if (plate.echo)
+            return false;
+        taken = std::max(taken, plate.column + 1);
+    }
+    return taken < grid.columns;
+}
+
+/// The echo of where a run ends that leads back: right of the stations of its row, so that nothing
+/// stands between it and the margin along which the run comes.
+GridPlate echoOf(MapGrid &grid, const PlacedRun &run)
+{
+    GridPlate plate;
+    plate.station = run.to;
+    plate.echo = true;
+    if (!takesAnEcho(grid))
+        grid.rows.push_back(Level::Return);
+    plate.row = static_cast<int>(grid.rows.size()) - 1;
+    for (const GridPlate &other : grid.plates) {
+        if (other.row == plate.row)
+            plate.column = std::max(plate.column, other.column + 1);
+    }
+    return plate;
+}
+
+/// Runs that lead back, or to themselves.
 void placeEchoes(MapGrid &grid, const Expansion &expansion)
 {
     std::map<std::string, std::size_t, std::less<>> order;
@@ -50,11 +83,7 @@ void placeEchoes(MapGrid &grid, const Expansion &expansion)
         const auto to = order.find(run.to);
         if (from == order.end() || to == order.end() || to->second > from->second)
             continue;
-        GridPlate plate;
-        plate.station = run.to;
-        plate.row = static_cast<int>(grid.rows.size());
-        plate.echo = true;
-        grid.rows.push_back(Level::Return);
+        GridPlate plate = echoOf(grid, run);
         grid.echoOfRun.emplace(run.id, grid.plates.size());
         grid.plates.push_back(std::move(plate));
     }

@@ -27,6 +27,20 @@ struct Columns {
     [[nodiscard]] double left(int column) const { return first + column * (plateWidth + gap); }
 };
 
+/// The least that plates and gaps can do with.
+MapSpace tightened(MapSpace space)
+{
+    space.plateWidth = std::min(space.plateWidth, 124.0);
+    space.gapLeast = std::min(space.gapLeast, 66.0);
+    return space;
+}
+
+/// Rows that the build takes with so many columns.
+std::size_t rowsWith(const Expansion &expansion, int columns)
+{
+    return gridOf(expansion, columns).rows.size();
+}
+
 int columnsThatFit(const MapSpace &space)
 {
     const double room = space.width - space.labelWidth - 2 * EdgeMargin;
@@ -109,12 +123,17 @@ const MapPlate *MapLayout::plate(const std::string &station, bool echo) const
     return found == plates.end() ? nullptr : &*found;
 }
 
-MapLayout layoutMap(const Expansion &expansion, const MapSpace &space)
+MapLayout layoutMap(const Expansion &expansion, const MapSpace &wanted)
 {
     MapLayout map;
-    map.width = space.width;
+    map.width = wanted.width;
     if (expansion.stations.empty())
         return map;
+    // Smaller plates only where that saves a row.
+    MapSpace space = wanted;
+    const MapSpace tight = tightened(wanted);
+    if (rowsWith(expansion, columnsThatFit(tight)) < rowsWith(expansion, columnsThatFit(space)))
+        space = tight;
     const MapGrid grid = gridOf(expansion, columnsThatFit(space));
     RoutedGrid routed = routesOf(grid, expansion);
     map.height = placeRows(routed, space);

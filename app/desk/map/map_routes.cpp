@@ -78,6 +78,9 @@ public:
 private:
     [[nodiscard]] QPointF leaving(const MapRoute &route) const;
     [[nodiscard]] QPointF entering(const MapRoute &route) const;
+    [[nodiscard]] QPointF leavingOwn(const MapRoute &route) const;
+    [[nodiscard]] QPointF enteringOwn(const MapRoute &route) const;
+    [[nodiscard]] static double levelled(double own, double other, const QRectF &box);
     [[nodiscard]] double channelY(const MapRoute &route) const;
     [[nodiscard]] QPolygonF back(const MapRoute &route) const;
 
@@ -87,14 +90,40 @@ private:
     double m_right = 0;
 };
 
+/// Where two neighbours' edges have the room for it, a run between them is straight: the lonelier
+/// end goes to the height of the other.
+double RouteDrawing::levelled(double own, double other, const QRectF &box)
+{
+    const bool within = other > box.top() + 6 && other < box.bottom() - 6;
+    return within ? other : own;
+}
+
 QPointF RouteDrawing::leaving(const MapRoute &route) const
+{
+    const QPointF own = leavingOwn(route);
+    const auto &grid = *m_routed.grid;
+    if (route.form != MapRoute::Form::Straight || grid.plates[route.from].right.size() > 1)
+        return own;
+    return {own.x(), levelled(own.y(), enteringOwn(route).y(), m_map.plates[route.from].box)};
+}
+
+QPointF RouteDrawing::entering(const MapRoute &route) const
+{
+    const QPointF own = enteringOwn(route);
+    const auto &grid = *m_routed.grid;
+    if (route.form != MapRoute::Form::Straight || grid.plates[route.to].left.size() > 1)
+        return own;
+    return {own.x(), levelled(own.y(), leavingOwn(route).y(), m_map.plates[route.to].box)};
+}
+
+QPointF RouteDrawing::leavingOwn(const MapRoute &route) const
 {
     const QRectF box = m_map.plates[route.from].box;
     return {box.right(), box.center().y() + edgeOffset(m_routed.grid->plates[route.from].right,
                                                        route.run->id, m_space.reach)};
 }
 
-QPointF RouteDrawing::entering(const MapRoute &route) const
+QPointF RouteDrawing::enteringOwn(const MapRoute &route) const
 {
     const QRectF box = m_map.plates[route.to].box;
     const GridPlate &plate = m_routed.grid->plates[route.to];
@@ -223,7 +252,8 @@ void drawRoutes(MapLayout &map, const RoutedGrid &routed, const Expansion &expan
         MapStroke stroke = strokeOf(route, drawing.line(route));
         const auto &joints = route.run->joints;
         if (stroke.direct) {
-            map.marks.push_back({joints.front(), stroke.middle});
+            const bool isStraight = route.form == MapRoute::Form::Straight;
+            map.marks.push_back({joints.front(), isStraight ? stroke.middle : stroke.line.last()});
         } else if (joints.size() > 1) {
             map.marks.push_back({joints.front(), stroke.line.first()});
             map.marks.push_back({joints.back(), stroke.line.last()});
