@@ -39,6 +39,7 @@ QtObject {
     // Type
     readonly property string family: "DejaVu Sans"
     readonly property int smallText: 11
+    readonly property int noteText: 12
     readonly property int text: 13
     readonly property int headText: 15
     readonly property int titleText: 20

@@ -109,6 +109,7 @@ AbstractButton {
         Figure {
             width: root.columns.money
             text: root.each
+            small: true
             quiet: true
         }
         Figure {

@@ -95,6 +95,7 @@ FocusScope {
             delegate: BillEntry {
                 required property string at
 
+                objectName: "billEntry"
                 width: list.width
                 columns: widths
                 current: ListView.isCurrentItem && list.activeFocus

@@ -13,23 +13,45 @@ ColumnLayout {
     id: root
 
     required property BuildDesk build
+    property bool unfolded: false
+
+    readonly property real rowHeight: 52
 
     spacing: 4
 
-    Flow {
+    RowLayout {
         spacing: Theme.gap
-        Layout.fillWidth: true
 
-        Repeater {
-            model: root.build.answers
+        Flow {
+            id: flow
 
-            AnswerTag {
-                required property string key
+            spacing: Theme.gap
+            clip: true
+            Layout.fillWidth: true
+            Layout.preferredHeight: root.unfolded ? implicitHeight : root.rowHeight
+            Layout.alignment: Qt.AlignTop
 
-                onTyped: text => root.build.answer(key, text)
-                onPicked: choice => root.build.choose(key, choice)
-                onGivenUp: root.build.giveUp(key)
+            Repeater {
+                model: root.build.answers
+
+                AnswerTag {
+                    required property string key
+
+                    enabled: root.unfolded || y < root.rowHeight
+                    onTyped: text => root.build.answer(key, text)
+                    onPicked: choice => root.build.choose(key, choice)
+                    onGivenUp: root.build.giveUp(key)
+                }
             }
+        }
+        DeskButton {
+            objectName: "foldAnswers"
+            visible: flow.implicitHeight > root.rowHeight + 1
+            implicitHeight: root.rowHeight
+            text: root.unfolded ? qsTr("fewer ▴") : qsTr("all %1 ▾").arg(root.build.answers.count)
+            Accessible.name: root.unfolded ? qsTr("fewer answers") : qsTr("all answers")
+            Layout.alignment: Qt.AlignTop
+            onClicked: root.unfolded = !root.unfolded
         }
     }
     Words {

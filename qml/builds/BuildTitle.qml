@@ -12,11 +12,13 @@ RowLayout {
 
     required property BuildDesk build
 
+    readonly property bool narrow: width < 1000
+
     signal otherBuild()
     signal showShort()
     signal showFindings()
 
-    spacing: Theme.wideGap
+    spacing: narrow ? Theme.gap : Theme.wideGap
 
     ColumnLayout {
         spacing: 3
@@ -26,13 +28,18 @@ RowLayout {
             objectName: "buildTitle"
             text: root.build.title
             strong: true
-            font.pixelSize: Theme.titleText
+            font.pixelSize: root.narrow ? Theme.headText : Theme.titleText
+            wrapMode: Text.Wrap
+            maximumLineCount: root.narrow ? 2 : 1
             elide: Text.ElideRight
             Layout.fillWidth: true
         }
         Words {
             text: root.build.about
             quiet: true
+            small: root.narrow
+            wrapMode: Text.Wrap
+            maximumLineCount: 2
             elide: Text.ElideRight
             Layout.fillWidth: true
         }

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 //
 // Builds: one build with its answers, its line map, its bill and its findings. A roomy window shows
-// all at once; a small one folds map, bill and findings into three parts, one at a time.
+// all at once. A lower one folds it into two parts, the map with what is open on it, and the bill
+// with the findings; a narrow one into three. What is folded away still says its answer: the two
+// questions above, and the total on the tab.
 
 pragma ComponentBehavior: Bound
 
@@ -14,7 +16,8 @@ FocusScope {
     id: root
 
     required property BuildDesk build
-    readonly property bool roomy: width >= 1120 && height >= 620
+    readonly property bool wide: width >= 1120
+    readonly property bool roomy: wide && height >= 756
     property int part: 0
 
     readonly property real sideWidth: Math.max(300, Math.min(400, width * 0.27))
@@ -30,7 +33,7 @@ FocusScope {
         ledger.showShort();
     }
     function showFindings() {
-        root.part = 2;
+        root.part = root.wide ? 1 : 2;
         slips.forceActiveFocus(Qt.OtherFocusReason);
     }
     function showOnMap(where: string) {
@@ -38,6 +41,11 @@ FocusScope {
             return;
         root.part = 0;
         root.build.openAt(where);
+    }
+
+    onWideChanged: {
+        if (wide && part === 2)
+            part = 1;
     }
 
     ColumnLayout {
@@ -62,7 +70,8 @@ FocusScope {
         PartTabs {
             visible: !root.roomy
             part: root.part
-            findings: root.build.anythingStopped
+            total: root.build.total
+            findings: root.wide ? "" : root.build.anythingStopped
             onChosen: part => root.part = part
         }
         Item {
@@ -88,7 +97,7 @@ FocusScope {
                     anchors.fill: parent
                     map: root.build.map
                     stop: root.build.opened.stop
-                    showsKey: root.roomy
+                    showsKey: root.wide
                     onOpened: stop => root.build.openStop(stop)
                     onEntered: panel.forceActiveFocus(Qt.TabFocusReason)
                 }
@@ -111,7 +120,7 @@ FocusScope {
             Sheet {
                 visible: root.roomy || root.part === 1
                 y: root.roomy ? board.mapHeight + 12 : 0
-                width: root.roomy ? board.mainWidth : board.width
+                width: root.wide ? board.mainWidth : board.width
                 height: board.height - y
 
                 BillLedger {
@@ -127,10 +136,10 @@ FocusScope {
                 }
             }
             Sheet {
-                visible: root.roomy || root.part === 2
-                x: root.roomy ? board.mainWidth + 12 : 0
+                visible: root.roomy || root.part === (root.wide ? 1 : 2)
+                x: root.wide ? board.mainWidth + 12 : 0
                 y: root.roomy ? board.panelHeight + 12 : 0
-                width: root.roomy ? root.sideWidth : board.width
+                width: root.wide ? root.sideWidth : board.width
                 height: board.height - y
 
                 FindingList {

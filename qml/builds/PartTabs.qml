@@ -9,7 +9,8 @@ Row {
     id: root
 
     required property int part
-    required property string findings
+    required property string total
+    required property string findings // Empty where they stand beside the bill.
 
     signal chosen(int part)
 
@@ -23,12 +24,14 @@ Row {
     }
     GroupButton {
         objectName: "tabBill"
-        text: qsTr("Bill of materials")
+        text: root.findings === "" ? qsTr("Bill and findings: %1").arg(root.total)
+                                   : qsTr("Bill: %1").arg(root.total)
         checked: root.part === 1
         onClicked: root.chosen(1)
     }
     GroupButton {
         objectName: "tabFindings"
+        visible: root.findings !== ""
         text: qsTr("Before you build: %1").arg(root.findings)
         checked: root.part === 2
         onClicked: root.chosen(2)

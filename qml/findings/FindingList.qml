@@ -51,6 +51,7 @@ FocusScope {
             delegate: FindingSlip {
                 required property string where
 
+                objectName: "findingSlip"
                 width: list.width
                 current: ListView.isCurrentItem && list.activeFocus
                 onClicked: {

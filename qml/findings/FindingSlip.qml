@@ -4,7 +4,6 @@
 
 import QtQuick
 import QtQuick.Controls
-import QtQuick.Layouts
 import Flarestock.Screens
 
 AbstractButton {
@@ -23,7 +22,7 @@ AbstractButton {
 
     signal mended()
 
-    implicitHeight: implicitContentHeight
+    implicitHeight: column.height + 20
     focusPolicy: Qt.NoFocus
     padding: 0
     hoverEnabled: true
@@ -41,59 +40,56 @@ AbstractButton {
             color: Theme.rule
         }
     }
-    contentItem: RowLayout {
-        spacing: Theme.gap
+    MarkIcon {
+        x: 10
+        y: 7
+        mark: root.mark
+    }
+    // Plain columns here and below: layouts keep the height of a wrapped text that has changed.
+    Column {
+        id: column
 
-        MarkIcon {
-            mark: root.mark
-            Layout.alignment: Qt.AlignTop
-            Layout.leftMargin: 10
-            Layout.topMargin: 7
+        x: 44
+        y: 10
+        width: root.width - x - 14
+        spacing: 3
+
+        Words {
+            width: column.width
+            text: root.about
+            strong: true
+            wrapMode: Text.Wrap
         }
-        ColumnLayout {
-            spacing: 3
-            Layout.topMargin: 9
-            Layout.bottomMargin: 9
-            Layout.rightMargin: 12
-
-            Words {
-                text: root.about
-                strong: true
-                wrapMode: Text.Wrap
-                Layout.fillWidth: true
-            }
-            Words {
-                visible: text !== ""
-                text: root.why
-                quiet: true
-                font.pixelSize: 12
-                wrapMode: Text.Wrap
-                Layout.fillWidth: true
-            }
-            Words {
-                visible: text !== ""
-                text: root.remedy
-                font.pixelSize: 12
-                wrapMode: Text.Wrap
-                Layout.fillWidth: true
-            }
-            RowLayout {
-                spacing: Theme.gap
-
-                Words {
-                    text: qsTr("%1  ·  %2").arg(root.severity).arg(root.source)
-                    small: true
-                    quiet: true
-                    wrapMode: Text.Wrap
-                    Layout.fillWidth: true
-                }
-                DeskButton {
-                    objectName: "mend"
-                    visible: root.mend !== ""
-                    text: root.mend
-                    onClicked: root.mended()
-                }
-            }
+        Words {
+            visible: text !== ""
+            width: column.width
+            text: root.why
+            quiet: true
+            font.pixelSize: Theme.noteText
+            wrapMode: Text.Wrap
+        }
+        Words {
+            visible: text !== "" && root.mend === ""
+            width: column.width
+            text: root.remedy
+            font.pixelSize: Theme.noteText
+            wrapMode: Text.Wrap
+        }
+        DeskButton {
+            objectName: "mend"
+            visible: root.mend !== ""
+            width: Math.min(implicitWidth, column.width)
+            text: root.mend
+            onClicked: root.mended()
+        }
+        Words {
+            width: column.width
+            text: qsTr("%1  ·  %2").arg(root.severity).arg(root.source)
+            small: true
+            quiet: true
+            wrapMode: Text.Wrap
+            maximumLineCount: root.current ? 8 : 2
+            elide: Text.ElideRight
         }
     }
 }

@@ -40,7 +40,7 @@ FocusScope {
     Binding {
         target: root.map
         property: "width"
-        value: flick.width
+        value: flick.width - 10 // The scroll bar stands beside the map.
         when: flick.width > 0
     }
 

@@ -36,13 +36,13 @@ Item {
         mark: root.mark
         toBuy: root.toBuy
     }
+    // A pennant: the builder has decided on this one.
     Words {
         visible: root.picked
-        anchors.horizontalCenter: parent.horizontalCenter
-        anchors.top: parent.bottom
-        anchors.topMargin: 1
-        text: qsTr("picked")
-        small: true
+        x: parent.width / 2 + 6
+        y: -14
+        text: "⚑"
+        font.pixelSize: 16
         color: Theme.accent
         style: Text.Outline
         styleColor: Theme.surface

@@ -43,7 +43,7 @@ Item {
         Words {
             width: parent.width
             horizontalAlignment: Text.AlignHCenter
-            text: root.picked ? qsTr("%1 · picked").arg(root.role) : root.role
+            text: root.picked ? qsTr("⚑ %1").arg(root.role) : root.role
             small: true
             quiet: true
             elide: Text.ElideRight

@@ -17,11 +17,18 @@ Flow {
         { mark: Standing.Caution, words: qsTr("caution") },
         { mark: Standing.Trap, words: qsTr("leaks, jams or loose") },
         { mark: Standing.Open, words: qsTr("open") },
-        { mark: Standing.Short, words: qsTr("round a mark: pieces to buy") }
+        { mark: Standing.Short, words: qsTr("around it: to buy") }
     ]
 
     spacing: 12
 
+    Words {
+        height: 18
+        verticalAlignment: Text.AlignVCenter
+        text: qsTr("⚑ picked")
+        small: true
+        quiet: true
+    }
     Repeater {
         model: root.entries
 

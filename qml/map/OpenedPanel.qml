@@ -7,7 +7,6 @@ pragma ComponentBehavior: Bound
 
 import QtQuick
 import QtQuick.Controls
-import QtQuick.Layouts
 import Flarestock.Desk
 import Flarestock.Screens
 
@@ -25,7 +24,7 @@ FocusScope {
         objectName: "openedPanel"
         anchors.fill: parent
         anchors.margins: 4
-        contentHeight: column.implicitHeight + 20
+        contentHeight: column.height + 20
         boundsBehavior: Flickable.StopAtBounds
         clip: true
         focus: true
@@ -37,7 +36,7 @@ FocusScope {
         Keys.onDownPressed: flick.contentY = Math.min(Math.max(0, contentHeight - height),
                                                       contentY + 40)
 
-        ColumnLayout {
+        Column {
             id: column
 
             x: 12
@@ -45,54 +44,24 @@ FocusScope {
             width: flick.width - 26
             spacing: 6
 
-            RowLayout {
-                spacing: Theme.gap
-
-                MarkIcon {
-                    mark: root.opened.mark
-                    toBuy: root.opened.toBuy
-                }
-                ColumnLayout {
-                    spacing: 1
-                    Layout.fillWidth: true
-
-                    Words {
-                        objectName: "openedTitle"
-                        text: root.opened.title
-                        strong: true
-                        font.pixelSize: Theme.headText
-                        wrapMode: Text.Wrap
-                        Layout.fillWidth: true
-                    }
-                    Words {
-                        text: root.opened.standing
-                        small: true
-                        color: Theme.markInk(root.opened.mark)
-                        wrapMode: Text.Wrap
-                        Layout.fillWidth: true
-                    }
-                }
+            OpenedHead {
+                width: column.width
+                opened: root.opened
             }
-            Words {
-                text: root.opened.subtitle
-                small: true
-                quiet: true
-                wrapMode: Text.Wrap
-                Layout.fillWidth: true
-            }
-            RowLayout {
+            Item {
                 visible: root.opened.picked
-                spacing: Theme.gap
+                width: column.width
+                height: Theme.target
 
                 Words {
-                    text: qsTr("picked by you: it stays")
+                    anchors.verticalCenter: parent.verticalCenter
+                    text: qsTr("⚑ picked by you: it stays")
                     small: true
                     strong: true
-                    wrapMode: Text.Wrap
-                    Layout.fillWidth: true
                 }
                 DeskButton {
                     objectName: "letGo"
+                    anchors.right: parent.right
                     text: qsTr("let go")
                     Accessible.name: qsTr("let the pick go")
                     onClicked: root.letGo(root.opened.slot)
@@ -100,48 +69,43 @@ FocusScope {
             }
             Words {
                 visible: text !== ""
+                width: column.width
                 text: root.opened.better
                 small: true
                 color: Theme.caution
                 wrapMode: Text.Wrap
-                Layout.fillWidth: true
             }
-            Column {
-                spacing: 2
-                Layout.fillWidth: true
+            Repeater {
+                model: root.opened.pieces
 
-                Repeater {
-                    model: root.opened.pieces
-
-                    PieceLine {
-                        width: parent ? parent.width : 0
-                    }
+                PieceLine {
+                    width: column.width
                 }
             }
             Words {
                 visible: text !== ""
+                width: column.width
                 text: root.opened.why
                 small: true
                 quiet: true
                 wrapMode: Text.Wrap
-                Layout.fillWidth: true
             }
             Words {
                 visible: root.opened.source !== ""
+                width: column.width
                 text: qsTr("source: %1").arg(root.opened.source)
                 small: true
                 quiet: true
                 font.italic: true
                 wrapMode: Text.Wrap
-                Layout.fillWidth: true
             }
             Words {
                 visible: root.opened.ways.count > 0
+                width: column.width
+                topPadding: 6
                 text: root.opened.isJoint ? qsTr("ways to make it")
                                           : qsTr("parts that meet the demand")
                 strong: true
-                topPadding: 6
-                Layout.fillWidth: true
             }
             Repeater {
                 model: root.opened.ways
@@ -150,7 +114,7 @@ FocusScope {
                     required property string pick
 
                     objectName: "way"
-                    Layout.fillWidth: true
+                    width: column.width
                     onClicked: root.picked(root.opened.slot, pick)
                 }
             }

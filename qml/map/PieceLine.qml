@@ -4,7 +4,6 @@
 // in the accent, what is missing with a gap; between two neighbours how they meet.
 
 import QtQuick
-import QtQuick.Layouts
 import Flarestock.Screens
 
 Item {
@@ -22,7 +21,7 @@ Item {
     readonly property bool isGap: form === "gap"
     readonly property bool isOurs: form === "piece" || form === "aid"
 
-    implicitHeight: isLink ? 24 : Math.max(40, lines.implicitHeight + 8)
+    implicitHeight: isLink ? 24 : Math.max(40, lines.height + 8)
     Accessible.role: Accessible.ListItem
     Accessible.name: says
 
@@ -55,43 +54,46 @@ Item {
         quiet: true
         elide: Text.ElideRight
     }
-    RowLayout {
+    Column {
+        id: lines
+
         visible: !root.isLink
         x: 22
-        width: parent.width - x
-        height: parent.height
-        spacing: Theme.gap
+        anchors.verticalCenter: parent.verticalCenter
+        width: parent.width - x - Theme.gap - (root.isShort ? tag.width : where.implicitWidth)
+        spacing: 1
 
-        ColumnLayout {
-            id: lines
-
-            spacing: 1
-            Layout.fillWidth: true
-
-            Words {
-                text: root.title
-                strong: true
-                color: root.isGap ? Theme.stop : Theme.ink
-                wrapMode: Text.Wrap
-                Layout.fillWidth: true
-            }
-            Words {
-                text: root.detail
-                small: true
-                quiet: true
-                wrapMode: Text.Wrap
-                Layout.fillWidth: true
-            }
+        Words {
+            width: lines.width
+            text: root.title
+            strong: true
+            color: root.isGap ? Theme.stop : Theme.ink
+            wrapMode: Text.Wrap
         }
         Words {
-            visible: !root.isShort && root.place !== ""
-            text: root.place
+            width: lines.width
+            text: root.detail
             small: true
             quiet: true
+            wrapMode: Text.Wrap
         }
-        ShortTag {
-            visible: root.isShort
-            text: root.place
-        }
+    }
+    Words {
+        id: where
+
+        visible: !root.isShort && !root.isLink
+        anchors.right: parent.right
+        anchors.verticalCenter: parent.verticalCenter
+        text: root.place
+        small: true
+        quiet: true
+    }
+    ShortTag {
+        id: tag
+
+        visible: root.isShort
+        anchors.right: parent.right
+        anchors.verticalCenter: parent.verticalCenter
+        text: root.place
     }
 }

@@ -15,38 +15,45 @@ Item {
     required property real room
     required property string says
 
-    readonly property bool oneLine: room > both.implicitWidth + 60
+    readonly property string both: dash === "" ? length : qsTr("%1  ·  %2").arg(dash).arg(length)
+    readonly property bool oneLine: room > measure.width + 60
 
     Accessible.role: Accessible.StaticText
     Accessible.name: says
 
-    Words {
-        id: both
+    component Label: Words {
+        small: true
+        quiet: true
+        leftPadding: 3
+        rightPadding: 3
 
-        visible: root.oneLine
+        // Keeps the words clear of a pipe that crosses behind them.
+        Rectangle {
+            anchors.fill: parent
+            z: -1
+            color: Theme.surface
+        }
+    }
+
+    Label {
+        visible: root.dash !== "" || root.oneLine
         anchors.horizontalCenter: parent.horizontalCenter
         anchors.bottom: parent.top
         anchors.bottomMargin: root.thickness / 2 + 3
-        text: root.dash === "" ? root.length : qsTr("%1  ·  %2").arg(root.dash).arg(root.length)
-        small: true
-        quiet: true
+        text: root.oneLine ? root.both : root.dash
     }
-    Words {
-        visible: !root.oneLine
-        anchors.horizontalCenter: parent.horizontalCenter
-        anchors.bottom: parent.top
-        anchors.bottomMargin: root.thickness / 2 + 3
-        text: root.dash
-        small: true
-        quiet: true
-    }
-    Words {
+    Label {
         visible: !root.oneLine
         anchors.horizontalCenter: parent.horizontalCenter
         anchors.top: parent.top
         anchors.topMargin: root.thickness / 2 + 2
         text: root.length
-        small: true
-        quiet: true
+    }
+    TextMetrics {
+        id: measure
+
+        font.family: Theme.family
+        font.pixelSize: Theme.smallText
+        text: root.both
     }
 }

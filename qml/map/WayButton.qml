@@ -5,7 +5,6 @@
 
 import QtQuick
 import QtQuick.Controls
-import QtQuick.Layouts
 import Flarestock.Screens
 
 AbstractButton {
@@ -17,7 +16,7 @@ AbstractButton {
     required property int shortOf
     required property bool inUse
 
-    implicitHeight: Math.max(46, implicitContentHeight + 12)
+    implicitHeight: Math.max(46, lines.height + 12)
     hoverEnabled: true
     focusPolicy: Qt.StrongFocus
     Accessible.role: Accessible.RadioButton
@@ -32,41 +31,44 @@ AbstractButton {
         border.color: root.visualFocus ? Theme.accent : Theme.rule
         border.width: root.visualFocus ? Theme.ring : 1
     }
-    contentItem: RowLayout {
-        spacing: Theme.gap
+    Rectangle {
+        x: 10
+        anchors.verticalCenter: parent.verticalCenter
+        width: 16
+        height: 16
+        radius: 8
+        color: "transparent"
+        border.color: root.inUse ? Theme.accent : Theme.ruleStrong
+        border.width: root.inUse ? 5 : 1.5
+    }
+    Column {
+        id: lines
 
-        Rectangle {
-            implicitWidth: 16
-            implicitHeight: 16
-            radius: 8
-            color: "transparent"
-            border.color: root.inUse ? Theme.accent : Theme.ruleStrong
-            border.width: root.inUse ? 5 : 1.5
-            Layout.leftMargin: 8
-        }
-        ColumnLayout {
-            spacing: 1
-            Layout.fillWidth: true
+        x: 36
+        anchors.verticalCenter: parent.verticalCenter
+        width: price.x - x - Theme.gap
+        spacing: 1
 
-            Words {
-                text: root.title
-                strong: true
-                wrapMode: Text.Wrap
-                Layout.fillWidth: true
-            }
-            Words {
-                text: root.detail
-                small: true
-                quiet: root.shortOf === 0
-                color: root.shortOf > 0 ? Theme.caution : Theme.quiet
-                wrapMode: Text.Wrap
-                Layout.fillWidth: true
-            }
+        Words {
+            width: lines.width
+            text: root.title
+            strong: true
+            wrapMode: Text.Wrap
         }
         Words {
-            text: root.cost
+            width: lines.width
+            text: root.detail
             small: true
-            Layout.rightMargin: 8
+            color: root.shortOf > 0 ? Theme.caution : Theme.quiet
+            wrapMode: Text.Wrap
         }
+    }
+    Words {
+        id: price
+
+        x: root.width - width - 10
+        anchors.verticalCenter: parent.verticalCenter
+        text: root.cost
+        small: true
     }
 }
