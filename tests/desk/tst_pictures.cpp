@@ -1,15 +1,16 @@
 // SPDX-License-Identifier: MIT
 
+#include "app/desk/launch/open_shop.h"
 #include "app/desk/launch/picture.h"
 #include "app/desk/launch/screens.h"
 #include "app/desk/shop/desk.h"
 #include "app/desk/shop/look.h"
-#include "bench_shop.h"
 
 #include <QDir>
 #include <QFontDatabase>
 #include <QQuickWindow>
 #include <QSet>
+#include <QTemporaryDir>
 #include <QTest>
 
 using namespace flarestock;
@@ -23,6 +24,7 @@ private Q_SLOTS:
     void areWrittenLightAndDark();
 
 private:
+    QTemporaryDir m_folder;
     std::unique_ptr<Look> m_look;
     std::unique_ptr<Desk> m_desk;
     std::unique_ptr<Screens> m_screens;
@@ -33,7 +35,10 @@ void Pictures::initTestCase()
     prepareScreens();
     m_look = std::make_unique<Look>(nullptr);
     m_desk = std::make_unique<Desk>(nullptr);
-    m_desk->show(benchShop());
+    auto shop = makeDemoFile(m_folder.filePath(QStringLiteral("demo.flarestock")).toStdString());
+    QVERIFY2(shop, shop ? "" : shop.error().sentence().c_str());
+    m_desk->show(std::move(*shop));
+    QVERIFY(m_desk->openBuild(QStringLiteral("coupe-fuel")));
     m_screens = std::make_unique<Screens>();
     QVERIFY(m_screens->load());
 }

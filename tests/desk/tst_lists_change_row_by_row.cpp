@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/desk/rows/rows.h"
+
+#include <QAbstractItemModelTester>
+#include <QSignalSpy>
+#include <QTest>
+
+#include <algorithm>
+#include <random>
+
+using namespace flarestock;
+
+namespace {
+
+Row row(const QString &key, int value)
+{
+    return {key, {value}};
+}
+
+std::vector<Row> shown(const Rows &rows)
+{
+    std::vector<Row> result;
+    for (int at = 0; at < rows.count(); ++at)
+        result.push_back({rows.cell(at, QStringLiteral("key")).toString(),
+                          {rows.cell(at, QStringLiteral("value"))}});
+    return result;
+}
+
+} // namespace
+
+class ListsChangeRowByRow : public QObject {
+    Q_OBJECT
+private Q_SLOTS:
+    void endAtTheNewRowsWhateverTheyWere();
+    void sayWhatChangedAndNothingElse();
+    void resetWhereAlmostAllIsNew();
+    void answerNothingBeyondTheirEnd();
+};
+
+void ListsChangeRowByRow::endAtTheNewRowsWhateverTheyWere()
+{
+    const unsigned seed = qEnvironmentVariableIsSet("FLARESTOCK_SEED")
+                              ? qEnvironmentVariable("FLARESTOCK_SEED").toUInt()
+                              : std::random_device()();
+    qInfo("FLARESTOCK_SEED=%u", seed);
+    std::mt19937 random(seed);
+    Rows rows({QStringLiteral("value")});
+    const QAbstractItemModelTester tester(&rows,
+                                          QAbstractItemModelTester::FailureReportingMode::QtTest);
+    int changes = 0;
+    for (int round = 0; round < 300; ++round) {
+        std::vector<Row> wanted;
+        for (int key = 0; key < 12; ++key) {
+            if (random() % 3 != 0)
+                wanted.push_back(row(QString::number(key), static_cast<int>(random() % 2)));
+        }
+        std::shuffle(wanted.begin(), wanted.end(), random);
+        rows.become(wanted);
+        QVERIFY(shown(rows) == wanted);
+        ++changes;
+    }
+    QCOMPARE(changes, 300);
+}
+
+void ListsChangeRowByRow::sayWhatChangedAndNothingElse()
+{
+    Rows rows({QStringLiteral("value")});
+    rows.become({row(QStringLiteral("a"), 1), row(QStringLiteral("b"), 2)});
+    QSignalSpy changed(&rows, &Rows::dataChanged);
+    QSignalSpy inserted(&rows, &Rows::rowsInserted);
+    QSignalSpy removed(&rows, &Rows::rowsRemoved);
+    QSignalSpy reset(&rows, &Rows::modelReset);
+    rows.become(
+        {row(QStringLiteral("a"), 1), row(QStringLiteral("b"), 3), row(QStringLiteral("c"), 4)});
+    QCOMPARE(changed.count(), 1);
+    QCOMPARE(changed.first().first().toModelIndex().row(), 1);
+    QCOMPARE(inserted.count(), 1);
+    QCOMPARE(removed.count(), 0);
+    QCOMPARE(reset.count(), 0);
+    rows.become(
+        {row(QStringLiteral("a"), 1), row(QStringLiteral("b"), 3), row(QStringLiteral("c"), 4)});
+    QCOMPARE(changed.count() + inserted.count() + removed.count() + reset.count(), 2);
+}
+
+void ListsChangeRowByRow::resetWhereAlmostAllIsNew()
+{
+    Rows rows({QStringLiteral("value")});
+    QSignalSpy reset(&rows, &Rows::modelReset);
+    std::vector<Row> many;
+    for (int at = 0; at <= Rows::StepsMax; ++at)
+        many.push_back(row(QString::number(at), at));
+    rows.become(many);
+    QCOMPARE(reset.count(), 1);
+    QVERIFY(shown(rows) == many);
+}
+
+void ListsChangeRowByRow::answerNothingBeyondTheirEnd()
+{
+    Rows rows({QStringLiteral("value")});
+    rows.become({row(QStringLiteral("a"), 1)});
+    QVERIFY(!rows.cell(1, QStringLiteral("value")).isValid());
+    QVERIFY(!rows.cell(-1, QStringLiteral("value")).isValid());
+    QVERIFY(!rows.cell(0, QStringLiteral("weight")).isValid());
+    QCOMPARE(rows.rowOf(QStringLiteral("b")), -1);
+}
+
+QTEST_APPLESS_MAIN(ListsChangeRowByRow)
+#include "tst_lists_change_row_by_row.moc"

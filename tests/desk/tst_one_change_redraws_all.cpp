@@ -1,0 +1,247 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/desk/build/build_desk.h"
+#include "bench_shop.h"
+
+#include <QAbstractItemModelTester>
+#include <QSignalSpy>
+#include <QTest>
+
+using namespace flarestock;
+
+namespace {
+
+QString cell(const Rows *rows, const char *key, const char *name)
+{
+    return rows->cell(rows->rowOf(QString::fromLatin1(key)), QString::fromLatin1(name)).toString();
+}
+
+} // namespace
+
+class OneChangeRedrawsAll : public QObject {
+    Q_OBJECT
+private Q_SLOTS:
+    void init();
+    void everyListKeepsTheRulesOfAModel();
+    void anAnswerReachesBillMapAndFindings();
+    void aRefusedAnswerChangesNothingAndSaysWhy_data();
+    void aRefusedAnswerChangesNothingAndSaysWhy();
+    void aBareNumberTakesTheUnitBesideIt();
+    void aPickStaysUntilItIsLetGo();
+    void aFindingsButtonMendsIt();
+    void stepsAreTakenBackOneByOne();
+    void anImpossiblePickIsSaidAndNotTaken();
+    void figuresAreExactAndTheTotalIsTheirSum();
+    void findingLooksForAllWordsInAnyOrder_data();
+    void findingLooksForAllWordsInAnyOrder();
+
+private:
+    std::unique_ptr<BuildDesk> m_desk;
+};
+
+void OneChangeRedrawsAll::init()
+{
+    QLocale::setDefault(QLocale::c());
+    m_desk = std::make_unique<BuildDesk>();
+    QVERIFY(m_desk->open(benchPlan(), QStringLiteral("Car 2"), workOutBench));
+}
+
+void OneChangeRedrawsAll::everyListKeepsTheRulesOfAModel()
+{
+    std::vector<std::unique_ptr<QAbstractItemModelTester>> testers;
+    const std::vector<Rows *> all = {m_desk->answers(),          m_desk->bill(),
+                                     m_desk->findings(),         m_desk->found(),
+                                     m_desk->map()->plates(),    m_desk->map()->marks(),
+                                     m_desk->map()->runs(),      m_desk->map()->bands(),
+                                     m_desk->opened()->pieces(), m_desk->opened()->ways()};
+    for (Rows *rows : all)
+        testers.push_back(std::make_unique<QAbstractItemModelTester>(
+            rows, QAbstractItemModelTester::FailureReportingMode::QtTest));
+    QVERIFY(m_desk->answer(QStringLiteral("power"), QStringLiteral("520 hp")));
+    m_desk->find(QStringLiteral("-6"));
+    QVERIFY(m_desk->found()->count() > 0);
+    m_desk->setByKind(true);
+    QString stop = m_desk->map()->step({}, LineMap::First);
+    int stops = 0;
+    for (QString next; next != stop; ++stops) {
+        m_desk->openStop(stop);
+        next = stop;
+        stop = m_desk->map()->step(stop, LineMap::On);
+    }
+    QCOMPARE(stops, 6 + 13); // Stations and joints of the bench build.
+    m_desk->map()->setWidth(540);
+    m_desk->takeBack();
+    m_desk->close();
+    for (Rows *rows : {m_desk->answers(), m_desk->bill(), m_desk->findings()})
+        QCOMPARE(rows->count(), 0);
+}
+
+void OneChangeRedrawsAll::anAnswerReachesBillMapAndFindings()
+{
+    QSignalSpy changed(m_desk.get(), &BuildDesk::changed);
+    QCOMPARE(cell(m_desk->map()->runs(), "suction", "dash"), QStringLiteral("-8"));
+    QVERIFY(m_desk->bill()->rowOf(QStringLiteral("HO-8")) >= 0);
+    QVERIFY(m_desk->answer(QStringLiteral("power"), QStringLiteral("520 hp")));
+    QCOMPARE(changed.count(), 1);
+    QCOMPARE(cell(m_desk->answers(), "power", "answer"), QStringLiteral("520 hp"));
+    QCOMPARE(cell(m_desk->map()->runs(), "suction", "dash"), QStringLiteral("-10"));
+    QCOMPARE(m_desk->bill()->rowOf(QStringLiteral("HO-8")), -1);
+    QVERIFY(m_desk->lastStep().startsWith(QStringLiteral("Power from 450 hp to 520 hp: ")));
+    QVERIFY2(m_desk->lastStep().contains(QStringLiteral("lines changed, total ")),
+             qPrintable(m_desk->lastStep()));
+}
+
+void OneChangeRedrawsAll::aRefusedAnswerChangesNothingAndSaysWhy_data()
+{
+    QTest::addColumn<QString>("question");
+    QTest::addColumn<QString>("typed");
+    QTest::newRow("words for a power") << "power"
+                                       << "plenty";
+    QTest::newRow("a pressure for a power") << "power"
+                                            << "43 psi";
+    QTest::newRow("an unknown unit") << "supply"
+                                     << "5 cubits";
+    QTest::newRow("less than the least") << "power"
+                                         << "10 hp";
+    QTest::newRow("more than the most") << "power"
+                                        << "9000 hp";
+    QTest::newRow("a bare number where feet and inches stand") << "supply"
+                                                               << "6";
+    QTest::newRow("nothing") << "power"
+                             << "";
+}
+
+void OneChangeRedrawsAll::aRefusedAnswerChangesNothingAndSaysWhy()
+{
+    QFETCH(QString, question);
+    QFETCH(QString, typed);
+    const QString total = m_desk->total();
+    const Answers before = m_desk->plan().answers;
+    QVERIFY(!m_desk->answer(question, typed));
+    QVERIFY(m_desk->plan().answers == before);
+    QCOMPARE(m_desk->total(), total);
+    QVERIFY(!m_desk->canTakeBack());
+    QCOMPARE(cell(m_desk->answers(), question.toLatin1().constData(), "answer"), typed);
+    QVERIFY(m_desk->answerProblem().size() > 12);
+    QCOMPARE(cell(m_desk->answers(), question.toLatin1().constData(), "problem"),
+             m_desk->answerProblem());
+    m_desk->giveUp(question);
+    QCOMPARE(m_desk->answerProblem(), QString());
+}
+
+void OneChangeRedrawsAll::aBareNumberTakesTheUnitBesideIt()
+{
+    QVERIFY(m_desk->answer(QStringLiteral("power"), QStringLiteral("520")));
+    QCOMPARE(m_desk->plan().answers.at("power"), std::string("520 hp"));
+    QLocale::setDefault(QLocale(QLocale::German));
+    QVERIFY(m_desk->answer(QStringLiteral("rail-pressure"), QStringLiteral("58,5 psi")));
+    QCOMPARE(m_desk->plan().answers.at("rail-pressure"), std::string("58.5 psi"));
+    QCOMPARE(cell(m_desk->answers(), "rail-pressure", "answer"), QStringLiteral("58,5 psi"));
+}
+
+void OneChangeRedrawsAll::aPickStaysUntilItIsLetGo()
+{
+    m_desk->openAt(QStringLiteral("suction.end"));
+    QVERIFY(!m_desk->opened()->picked());
+    QCOMPARE(m_desk->opened()->ways()->count(), 2);
+    QVERIFY(m_desk->pick(QStringLiteral("suction.end"), QStringLiteral("AD-810 + HE-10")));
+    QVERIFY(m_desk->opened()->picked());
+    QCOMPARE(m_desk->opened()->better(),
+             QStringLiteral("your pick stays; not picked, it would be AD-88 + HE-8"));
+    QVERIFY(m_desk->answer(QStringLiteral("fluid"), QStringLiteral("E85")));
+    QVERIFY(m_desk->opened()->picked());
+    QVERIFY(m_desk->bill()->rowOf(QStringLiteral("AD-810")) >= 0);
+    QVERIFY(m_desk->letGo(QStringLiteral("suction.end")));
+    QVERIFY(!m_desk->opened()->picked());
+    QCOMPARE(m_desk->bill()->rowOf(QStringLiteral("AD-810")), -1);
+    QVERIFY(!m_desk->letGo(QStringLiteral("suction.end")));
+}
+
+void OneChangeRedrawsAll::aFindingsButtonMendsIt()
+{
+    QCOMPARE(m_desk->anythingStopped(), QStringLiteral("1 stop, 1 caution"));
+    QCOMPARE(m_desk->findings()->cell(0, QStringLiteral("mend")).toString(),
+             QStringLiteral("use AD-66 + HE-6"));
+    QVERIFY(m_desk->mend(0));
+    QCOMPARE(m_desk->anythingStopped(), QStringLiteral("no stop, 1 caution"));
+    QVERIFY(!m_desk->mend(0)); // The caution has no button.
+    QVERIFY(!m_desk->mend(99));
+}
+
+void OneChangeRedrawsAll::stepsAreTakenBackOneByOne()
+{
+    const QString total = m_desk->total();
+    QVERIFY(m_desk->answer(QStringLiteral("power"), QStringLiteral("520 hp")));
+    QVERIFY(m_desk->pick(QStringLiteral("prefilter"), QStringLiteral("MF-10")));
+    QVERIFY(m_desk->choose(QStringLiteral("what the builder prefers"), 2));
+    QCOMPARE(m_desk->plan().preference, std::string("money"));
+    m_desk->takeBack();
+    QCOMPARE(m_desk->plan().preference, std::string("shelf"));
+    m_desk->takeBack();
+    QVERIFY(m_desk->plan().picks.empty());
+    m_desk->takeBack();
+    QCOMPARE(m_desk->total(), total);
+    QVERIFY(!m_desk->canTakeBack());
+    QVERIFY(m_desk->lastStep().startsWith(QStringLiteral("Taken back: power from")));
+    m_desk->takeBack();
+    QCOMPARE(m_desk->total(), total);
+}
+
+void OneChangeRedrawsAll::anImpossiblePickIsSaidAndNotTaken()
+{
+    QVERIFY(!m_desk->pick(QStringLiteral("prefilter"), QStringLiteral("ZZ-1")));
+    QVERIFY(m_desk->plan().picks.empty());
+    QCOMPARE(m_desk->lastStep(),
+             QStringLiteral("Not done: ZZ-1: is no part of this shop. Pick another."));
+    QVERIFY(!m_desk->canTakeBack());
+}
+
+/// Added up here from the texts that the screen shows, in whole cents.
+void OneChangeRedrawsAll::figuresAreExactAndTheTotalIsTheirSum()
+{
+    long long cents = 0;
+    int priced = 0;
+    for (int row = 0; row < m_desk->bill()->count(); ++row) {
+        QString cost = m_desk->bill()->cell(row, QStringLiteral("cost")).toString();
+        if (cost == QStringLiteral("no price"))
+            continue;
+        cost.remove(u',').remove(u'.');
+        cents += cost.toLongLong();
+        ++priced;
+    }
+    QVERIFY(priced > 10);
+    QString total = m_desk->total();
+    QVERIFY(total.endsWith(QStringLiteral(" USD")));
+    total.remove(u',').remove(u'.').remove(QStringLiteral(" USD"));
+    QCOMPARE(cents, total.toLongLong());
+}
+
+void OneChangeRedrawsAll::findingLooksForAllWordsInAnyOrder_data()
+{
+    QTest::addColumn<QString>("typed");
+    QTest::addColumn<QString>("target");
+    QTest::newRow("a part number") << "pu-460"
+                                   << "pump";
+    QTest::newRow("size before family") << "-8 orb"
+                                        << "pump";
+    QTest::newRow("micron in words") << "10 micron post"
+                                     << "";
+    QTest::newRow("a joint by its place") << "rail in"
+                                          << "rail";
+    QTest::newRow("nothing at all") << "   "
+                                    << "";
+}
+
+void OneChangeRedrawsAll::findingLooksForAllWordsInAnyOrder()
+{
+    QFETCH(QString, typed);
+    QFETCH(QString, target);
+    m_desk->find(typed);
+    if (target.isEmpty())
+        QCOMPARE(m_desk->found()->count(), 0);
+    else
+        QCOMPARE(m_desk->found()->cell(0, QStringLiteral("target")).toString(), target);
+}
+
+QTEST_MAIN(OneChangeRedrawsAll)
+#include "tst_one_change_redraws_all.moc"

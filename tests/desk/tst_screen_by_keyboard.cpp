@@ -1,0 +1,280 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/desk/launch/picture.h"
+#include "app/desk/launch/screens.h"
+#include "app/desk/shop/desk.h"
+#include "app/desk/shop/look.h"
+#include "bench_shop.h"
+
+#include <QAccessible>
+#include <QQuickItem>
+#include <QQuickWindow>
+#include <QTest>
+#include <QtGui/private/qguiapplication_p.h>
+#include <qpa/qplatformaccessibility.h>
+#include <qpa/qplatformintegration.h>
+
+using namespace flarestock;
+
+namespace {
+
+bool needsAName(QAccessible::Role role)
+{
+    switch (role) {
+    case QAccessible::Button:
+    case QAccessible::EditableText:
+    case QAccessible::ComboBox:
+    case QAccessible::CheckBox:
+    case QAccessible::RadioButton:
+    case QAccessible::PageTab:
+    case QAccessible::List:
+    case QAccessible::ListItem:
+    case QAccessible::Table:
+    case QAccessible::Row:
+    case QAccessible::Pane:
+        return true;
+    default:
+        return false;
+    }
+}
+
+/// Counts the controls below, and lists those without a name.
+void visit(QAccessibleInterface *node, int &controls, QStringList &nameless)
+{
+    if (node == nullptr)
+        return;
+    if (needsAName(node->role())) {
+        ++controls;
+        const QString name = node->text(QAccessible::Name);
+        if (name.isEmpty() && !node->state().invisible)
+            nameless.append(QString(QString::number(node->role()) + u' ' +
+                                    (node->object() ? node->object()->objectName() : QString())));
+    }
+    for (int at = 0; at < node->childCount(); ++at)
+        visit(node->child(at), controls, nameless);
+}
+
+} // namespace
+
+class ScreenByKeyboard : public QObject {
+    Q_OBJECT
+private Q_SLOTS:
+    void initTestCase();
+    void init();
+    void everyControlHasAName();
+    void tabReachesEveryPartAndComesRound_data();
+    void tabReachesEveryPartAndComesRound();
+    void arrowsWalkTheMapAndOpen();
+    void enterGoesFromTheMapToAWay();
+    void typingAnAnswerRedraws();
+    void aRefusedAnswerIsSaidAndEscapeForgetsIt();
+    void findOpensWhatIsFound();
+    void ctrlZTakesBack();
+    void altNumbersSayWhatIsNotBuilt();
+    void touchFindsTheMarkNearIt();
+    void nothingIsWarnedAbout();
+
+private:
+    [[nodiscard]] QQuickItem *item(const char *name) const;
+    [[nodiscard]] QString focusName() const;
+    void key(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier);
+    void type(const char *text);
+
+    std::unique_ptr<Look> m_look;
+    std::unique_ptr<Desk> m_desk;
+    std::unique_ptr<Screens> m_screens;
+    QQuickWindow *m_window = nullptr;
+};
+
+void ScreenByKeyboard::initTestCase()
+{
+    // Under the offscreen platform nothing listens, and controls would keep their names to
+    // themselves.
+    QGuiApplicationPrivate::platformIntegration()->accessibility()->setActive(true);
+    prepareScreens();
+    m_look = std::make_unique<Look>(nullptr);
+    m_desk = std::make_unique<Desk>(nullptr);
+    m_desk->show(benchShop());
+    m_screens = std::make_unique<Screens>();
+    QVERIFY(m_screens->load());
+    m_window = m_screens->window();
+    m_window->requestActivate();
+    QVERIFY(QTest::qWaitForWindowActive(m_window));
+}
+
+void ScreenByKeyboard::init()
+{
+    QVERIFY(m_desk->openBuild(QStringLiteral("coupe-fuel")));
+    (void)pictureOf(*m_window, QSize(1440, 900));
+    QVERIFY(item("findField") != nullptr);
+    item("findField")->forceActiveFocus();
+}
+
+QQuickItem *ScreenByKeyboard::item(const char *name) const
+{
+    // Delegates belong to their view, not to the window, so children are walked by the scene.
+    std::vector<QQuickItem *> open = {m_window->contentItem()};
+    while (!open.empty()) {
+        QQuickItem *next = open.back();
+        open.pop_back();
+        if (next->objectName() == QLatin1String(name) && next->isVisible())
+            return next;
+        for (QQuickItem *child : next->childItems())
+            open.push_back(child);
+    }
+    return nullptr;
+}
+
+QString ScreenByKeyboard::focusName() const
+{
+    const QQuickItem *focused = m_window->activeFocusItem();
+    return focused == nullptr ? QString() : focused->objectName();
+}
+
+void ScreenByKeyboard::key(Qt::Key key, Qt::KeyboardModifiers with)
+{
+    QTest::keyClick(m_window, key, with);
+}
+
+void ScreenByKeyboard::type(const char *text)
+{
+    for (const char *letter = text; *letter != 0; ++letter)
+        QTest::keyClick(m_window, *letter);
+}
+
+void ScreenByKeyboard::everyControlHasAName()
+{
+    int controls = 0;
+    QStringList nameless;
+    visit(QAccessible::queryAccessibleInterface(m_window), controls, nameless);
+    QVERIFY2(controls > 50, qPrintable(QString::number(controls)));
+    QCOMPARE(nameless, QStringList());
+}
+
+void ScreenByKeyboard::tabReachesEveryPartAndComesRound_data()
+{
+    QTest::addColumn<Qt::Key>("tab");
+    QTest::newRow("forwards") << Qt::Key_Tab;
+    QTest::newRow("backwards") << Qt::Key_Backtab;
+}
+
+void ScreenByKeyboard::tabReachesEveryPartAndComesRound()
+{
+    QFETCH(Qt::Key, tab);
+    QStringList passed;
+    const QQuickItem *first = m_window->activeFocusItem();
+    for (int at = 0; at < 60; ++at) {
+        key(tab);
+        passed.append(focusName());
+        if (m_window->activeFocusItem() == first)
+            break;
+    }
+    QVERIFY2(m_window->activeFocusItem() == first, qPrintable(passed.join(u' ')));
+    for (const char *part : {"otherBuild", "everythingHere", "anythingStopped", "measure", "choice",
+                             "lineMap", "openedPanel", "way", "byStation", "billEntry", "mend"})
+        QVERIFY2(passed.contains(QLatin1String(part)),
+                 qPrintable(QString(QLatin1String(part) + QStringLiteral(" is not in ") +
+                                    passed.join(u' '))));
+}
+
+void ScreenByKeyboard::arrowsWalkTheMapAndOpen()
+{
+    item("lineMap")->forceActiveFocus();
+    key(Qt::Key_Home);
+    QCOMPARE(m_desk->build()->opened()->stop(), QStringLiteral("station|cell"));
+    key(Qt::Key_Right);
+    QVERIFY(m_desk->build()->opened()->isJoint());
+    key(Qt::Key_Left);
+    QCOMPARE(m_desk->build()->opened()->stop(), QStringLiteral("station|cell"));
+    key(Qt::Key_Down);
+    QVERIFY(m_desk->build()->opened()->stop() != QStringLiteral("station|cell"));
+    key(Qt::Key_End);
+    QCOMPARE(m_desk->build()->opened()->stop(), QStringLiteral("joint|return.start"));
+}
+
+void ScreenByKeyboard::enterGoesFromTheMapToAWay()
+{
+    m_desk->build()->openAt(QStringLiteral("suction.end"));
+    item("lineMap")->forceActiveFocus();
+    key(Qt::Key_Return);
+    QCOMPARE(focusName(), QStringLiteral("openedPanel"));
+    key(Qt::Key_Tab);
+    QCOMPARE(focusName(), QStringLiteral("way"));
+    key(Qt::Key_Tab);
+    key(Qt::Key_Space);
+    QVERIFY(m_desk->build()->opened()->picked());
+    QCOMPARE(m_desk->build()->plan().picks.at("suction.end"), std::string("AD-810 + HE-10"));
+}
+
+void ScreenByKeyboard::typingAnAnswerRedraws()
+{
+    const QString total = m_desk->build()->total();
+    item("measure")->forceActiveFocus();
+    QQuickItem *field = m_window->activeFocusItem();
+    const QString question = QAccessible::queryAccessibleInterface(field)->text(QAccessible::Name);
+    type(question == QStringLiteral("power") ? "520" : "6 ft");
+    key(Qt::Key_Return);
+    QVERIFY(m_desk->build()->canTakeBack());
+    QVERIFY(m_desk->build()->lastStep().contains(question, Qt::CaseInsensitive));
+    m_desk->build()->takeBack();
+    QCOMPARE(m_desk->build()->total(), total);
+}
+
+void ScreenByKeyboard::aRefusedAnswerIsSaidAndEscapeForgetsIt()
+{
+    item("measure")->forceActiveFocus();
+    type("a lot");
+    key(Qt::Key_Return);
+    QVERIFY(item("answerProblem") != nullptr);
+    QVERIFY(!item("answerProblem")->property("text").toString().isEmpty());
+    key(Qt::Key_Escape);
+    QCOMPARE(m_desk->build()->answerProblem(), QString());
+}
+
+void ScreenByKeyboard::findOpensWhatIsFound()
+{
+    item("lineMap")->forceActiveFocus();
+    key(Qt::Key_F, Qt::ControlModifier);
+    QCOMPARE(focusName(), QStringLiteral("findField"));
+    type("-8 orb");
+    key(Qt::Key_Return);
+    QCOMPARE(m_desk->build()->opened()->stop(), QStringLiteral("station|pump"));
+    type("ho-6");
+    key(Qt::Key_Return);
+    QCOMPARE(focusName(), QStringLiteral("billEntry"));
+}
+
+void ScreenByKeyboard::ctrlZTakesBack()
+{
+    QVERIFY(m_desk->build()->choose(QStringLiteral("fluid"), 1));
+    item("lineMap")->forceActiveFocus();
+    key(Qt::Key_Z, Qt::ControlModifier);
+    QVERIFY(m_desk->build()->plan().answers.empty());
+    QVERIFY(!m_desk->build()->canTakeBack());
+}
+
+void ScreenByKeyboard::altNumbersSayWhatIsNotBuilt()
+{
+    key(Qt::Key_3, Qt::AltModifier);
+    QCOMPARE(item("lastStep")->property("text").toString(),
+             QStringLiteral("Buying is not built yet; only Builds is."));
+    key(Qt::Key_1, Qt::AltModifier);
+    QCOMPARE(item("lastStep")->property("text").toString(), m_desk->build()->lastStep());
+}
+
+void ScreenByKeyboard::touchFindsTheMarkNearIt()
+{
+    const QRectF mark = m_desk->build()->map()->place(QStringLiteral("joint|bridge.start"));
+    const QQuickItem *map = item("lineMap");
+    const QPointF beside = map->mapToScene(mark.center() + QPointF(14, -14));
+    QTest::mouseClick(m_window, Qt::LeftButton, Qt::NoModifier, beside.toPoint());
+    QCOMPARE(m_desk->build()->opened()->stop(), QStringLiteral("joint|bridge.start"));
+}
+
+void ScreenByKeyboard::nothingIsWarnedAbout()
+{
+    QCOMPARE(m_screens->warnings(), QStringList());
+}
+
+QTEST_MAIN(ScreenByKeyboard)
+#include "tst_screen_by_keyboard.moc"
