@@ -99,7 +99,6 @@ QJsonObject billDocument(const WorkedBuild &build)
         {QStringLiteral("lines"), lines},
         {QStringLiteral("joints"), joints},
         {QStringLiteral("findings"), findings},
-        {QStringLiteral("notes"), textsOf(build.expansion.notes)},
         {QStringLiteral("total"), jsonText(build.bill.total.amount.text())},
         {QStringLiteral("currency"), jsonText(build.bill.total.currency.code())},
         {QStringLiteral("complete"), build.bill.complete},

@@ -111,8 +111,6 @@ std::string findingsOf(const WorkedBuild &build)
             if (!more.empty())
                 said += "      " + more + "\n";
     }
-    for (const std::string &note : build.expansion.notes)
-        said += "  " + note + "\n";
     return said;
 }
 

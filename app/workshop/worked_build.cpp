@@ -14,12 +14,29 @@ const Shelf &shelfIn(const ExpandRequest &request)
     return request.shelf ? *request.shelf : empty;
 }
 
+/// What expand() has to say that no check can see, behind what the checks say.
+std::vector<Finding> findingsOf(const Expansion &expansion, const ExpandRequest &request)
+{
+    auto findings = check(expansion, *request.catalogue, shelfIn(request));
+    for (const std::string &note : expansion.notes) {
+        Finding finding;
+        finding.severity = Severity::Note;
+        finding.matter = Matter::Stock;
+        finding.about = note.substr(0, note.find_last_not_of('.') + 1);
+        finding.text = "The template asks for something that the catalogue does not have.";
+        finding.source = "template " + expansion.templateId + " and the shop's catalogue";
+        finding.remedy = "Enter it in the catalogue, pick another part, or mend the template.";
+        findings.push_back(std::move(finding));
+    }
+    return findings;
+}
+
 } // namespace
 
 WorkedBuild::WorkedBuild(Expansion built, const ExpandRequest &request, const Currency &currency)
     : expansion(std::move(built)),
       bill(price(expansion, *request.catalogue, shelfIn(request), currency)),
-      findings(check(expansion, *request.catalogue, shelfIn(request)))
+      findings(findingsOf(expansion, request))
 {
 }
 

@@ -24,7 +24,7 @@ struct WorkedBuild {
 
     Expansion expansion;
     PricedBill bill;
-    std::vector<Finding> findings;
+    std::vector<Finding> findings; ///< As check() orders them, then the expansion's own notes.
 
     [[nodiscard]] int stops() const noexcept; ///< Findings of that severity.
 };
