@@ -208,6 +208,10 @@ void DemoShopTest::everyTemplateIsBuildableAsItsQuestionsStand()
     const Template &form = *shop.book->at(id.toStdString());
     const Expansion build = shop.expanded(shop.request(form.id));
     verifyBuildable(build);
+    for (const PlacedJoint &joint : build.joints) { // An adapter and a hose end, no chain of them.
+        QVERIFY2(joint.way->verdict() == Verdict::Fits, sayJoint(build, joint).c_str());
+        QVERIFY2(joint.way->pieces.size() <= 2, joint.way->key().c_str());
+    }
     if (!nobodyUsesItAlone(form))
         verifyNothingStops(build, shop);
 }
