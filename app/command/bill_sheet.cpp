@@ -20,7 +20,7 @@ std::string headOf(const Expansion &build)
 {
     std::string head = build.title + "\n";
     for (const auto &[question, answer] : build.answers)
-        head += (head.ends_with('\n') ? "" : ", ") + question + " " + answer;
+        head.append(head.ends_with('\n') ? "" : ", ").append(question).append(" ").append(answer);
     return build.answers.empty() ? head : head + "\n";
 }
 

@@ -109,6 +109,8 @@ Decimal cuttable(const std::vector<Quantity> &cuts, const std::vector<Quantity> 
     const Unit unit = cuts.front().unit;
     std::vector<Decimal> longestFirst;
     std::vector<Decimal> shortestFirst;
+    longestFirst.reserve(cuts.size());
+    shortestFirst.reserve(pieces.size());
     for (const Quantity &cut : cuts)
         longestFirst.push_back(inUnit(cut, unit));
     for (const Quantity &piece : pieces)

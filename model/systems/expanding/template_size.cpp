@@ -60,7 +60,7 @@ private:
                                "Write that template or name another.");
             const auto within = of(*inner->second);
             if (!within)
-                return within;
+                return tl::unexpected(within.error());
             for (std::size_t i = 0; i < size.counts.size(); ++i)
                 size.counts[i] = added(size.counts[i], within->counts[i]);
             size.height = std::max(size.height, within->height + 1);
