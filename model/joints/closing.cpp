@@ -18,8 +18,7 @@ struct JointCloser::Graph {
 namespace {
 
 /// A search's find as a way, from the component outwards.
-Way wayOf(const JointGraph &graph, const WaySearch &search, const FoundWay &found,
-          Supplies &supplies)
+Way wayOf(const JointGraph &graph, WaySearch &search, const FoundWay &found, Supplies &supplies)
 {
     Way way;
     const auto &path = found.path;

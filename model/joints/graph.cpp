@@ -106,6 +106,7 @@ JointGraph::JointGraph(const Catalogue &catalogue) : m_catalogue(&catalogue)
     layArcs();
     m_links.emplace(m_stocked);
     layHops();
+    layOuts();
 }
 
 std::optional<TypeIndex> JointGraph::find(const Port &port) const
@@ -170,7 +171,9 @@ void JointGraph::layArcs()
         if (isJoiningPiece(part) && part.ports.size() == 2)
             addArcs(static_cast<StockedIndex>(index), byIn);
     }
-    for (const std::vector<Arc> &row : byIn) {
+    for (std::vector<Arc> &row : byIn) {
+        std::stable_sort(row.begin(), row.end(),
+                         [](const Arc &a, const Arc &b) { return a.out < b.out; });
         m_arcs.all.insert(m_arcs.all.end(), row.begin(), row.end());
         m_arcs.close();
     }
@@ -201,29 +204,21 @@ void JointGraph::layHops()
     }
 }
 
-std::vector<std::uint8_t> JointGraph::distances(TypeIndex to, std::uint8_t most) const
+void JointGraph::layOuts()
 {
-    std::vector<std::uint8_t> far(m_types.size(), static_cast<std::uint8_t>(most + 1));
-    std::vector<TypeIndex> edge;
-    for (const Hop &hop : hops(to)) { // Those that meet it without a piece between.
-        far[hop.to] = 0;
-        edge.push_back(hop.to);
+    m_ends.assign(words(), 0);
+    for (TypeIndex type = 0; type < m_types.size(); ++type) {
+        if (isCutEnd(m_types[type]) || m_types[type].family == Family::Weld)
+            putType(m_ends, type);
     }
-    for (std::uint8_t pieces = 1; pieces <= most && !edge.empty(); ++pieces) {
-        std::vector<TypeIndex> next;
-        for (const TypeIndex out : edge) {
-            for (const Arc &arc : arcs(out)) { // Turned round: from its far port back.
-                for (const Hop &hop : hops(arc.out)) {
-                    if (far[hop.to] <= pieces)
-                        continue;
-                    far[hop.to] = pieces;
-                    next.push_back(hop.to);
-                }
-            }
+    for (std::size_t fluid = 0; fluid <= FluidCount; ++fluid) {
+        const unsigned bit = fluid == FluidCount ? 0u : 1u << fluid;
+        m_outs[fluid].assign(m_types.size(), TypeSet(words(), 0));
+        for (const Arc &arc : m_arcs.all) {
+            if ((arc.ruinedBy & bit) == 0)
+                putType(m_outs[fluid][arc.in], arc.out);
         }
-        edge = std::move(next);
     }
-    return far;
 }
 
 } // namespace flarestock

@@ -12,6 +12,7 @@
 
 #include "model/joints/links.h"
 
+#include <array>
 #include <map>
 #include <optional>
 #include <span>
@@ -47,6 +48,17 @@ struct Arc {
     std::uint8_t outPort;
 };
 
+/// A set of port types, a bit each.
+using TypeSet = std::vector<std::uint64_t>;
+inline void putType(TypeSet &set, TypeIndex type)
+{
+    set[type / 64] |= std::uint64_t{1} << (type % 64);
+}
+[[nodiscard]] inline bool hasType(const TypeSet &set, TypeIndex type)
+{
+    return (set[type / 64] >> (type % 64) & 1) != 0;
+}
+
 class JointGraph {
 public:
     explicit JointGraph(const Catalogue &catalogue);
@@ -62,22 +74,30 @@ public:
     /// The fluids that rule it out, as in Arc.
     [[nodiscard]] std::uint16_t ruinedBy(StockedIndex index) const { return m_ruinedBy[index]; }
     [[nodiscard]] const LinkBook &links() const noexcept { return *m_links; }
-    /// By number.
     [[nodiscard]] std::span<const Hop> hops(TypeIndex from) const noexcept
     {
         return m_hops.of(from);
     }
+    /// By Arc::out, then by part number.
     [[nodiscard]] std::span<const Arc> arcs(TypeIndex in) const noexcept { return m_arcs.of(in); }
 
-    /// The fewest pieces from each type to one of them, at most `most` + 1 (then it is further or
-    /// not at all), whatever the fluid: a lower bound for a search.
-    [[nodiscard]] std::vector<std::uint8_t> distances(TypeIndex to, std::uint8_t most) const;
+    /// Cut ends and weld ends. The one takes a line and the other is welded, so that neither joins
+    /// two pieces of a way: between two tube nuts there would be no tube.
+    [[nodiscard]] const TypeSet &ends() const noexcept { return m_ends; }
+    /// The types that one piece leads to, entered at `in`; `fluid` is FluidCount where it is not
+    /// known.
+    [[nodiscard]] const TypeSet &outs(std::size_t fluid, TypeIndex in) const
+    {
+        return m_outs[fluid][in];
+    }
+    [[nodiscard]] std::size_t words() const noexcept { return (m_types.size() + 63) / 64; }
 
 private:
     void internStocked();
     void internTypes();
     void layArcs();
     void layHops();
+    void layOuts();
     TypeIndex intern(const Port &port);
     void addArcs(StockedIndex index, std::vector<std::vector<Arc>> &byIn);
 
@@ -90,6 +110,8 @@ private:
     std::optional<LinkBook> m_links;
     Rows<Hop> m_hops;
     Rows<Arc> m_arcs;
+    TypeSet m_ends;
+    std::array<std::vector<TypeSet>, FluidCount + 1> m_outs;
 };
 
 /// The fluids that rule a part out, one bit each: its maker's list lacks them, or they ruin its

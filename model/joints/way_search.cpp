@@ -5,8 +5,7 @@
 #include "model/joints/meeting.h"
 
 #include <algorithm>
-#include <map>
-#include <tuple>
+#include <bit>
 
 namespace flarestock {
 
@@ -18,19 +17,21 @@ bool comesBefore(const FoundWay &a, const FoundWay &b, Preference preference)
     return order != 0 ? order < 0 : a.key < b.key;
 }
 
-/// A cut end takes a line and a weld end is welded, so that neither joins two pieces of a way:
-/// between two tube nuts there would be no tube.
-bool standsOnlyAtAnEnd(const Port &port)
+bool share(const TypeSet &a, const TypeSet &b)
 {
-    return isCutEnd(port) || port.family == Family::Weld;
+    for (std::size_t word = 0; word < a.size(); ++word) {
+        if ((a[word] & b[word]) != 0)
+            return true;
+    }
+    return false;
 }
 
 } // namespace
 
 WaySearch::WaySearch(const JointGraph &graph, const JointRequest &request, Supplies &supplies)
-    : m_graph(graph), m_request(request), m_supplies(supplies),
-      m_fluidBit(static_cast<std::uint16_t>(
-          request.fluid ? 1u << static_cast<unsigned>(*request.fluid) : 0u))
+    : m_graph(graph), m_request(request), m_reckoning(graph, supplies, request.fluid),
+      m_fluid(request.fluid ? static_cast<std::size_t>(*request.fluid) : FluidCount),
+      m_angle(request.angleDegrees.value_or(0))
 {
     const int from = dash(request.from);
     const int to = dash(request.to);
@@ -39,21 +40,81 @@ WaySearch::WaySearch(const JointGraph &graph, const JointRequest &request, Suppl
 
 std::vector<FoundWay> WaySearch::best(TypeIndex from, TypeIndex to)
 {
-    const auto most = static_cast<std::uint8_t>(std::min<std::size_t>(m_request.piecesMax, 8));
-    m_far = m_graph.distances(from, most);
+    m_to = to;
+    const std::size_t most = std::min(m_request.piecesMax, WayPiecesMost);
+    reachForwards(from, most);
+    if (const auto link = directLink(from, to))
+        finish(*link, {});
     // First the short ways: they make the bound that cuts the long ones off.
-    for (std::size_t pieces = 0; pieces <= most; ++pieces) {
-        m_stood = {to};
-        extend(to, from, pieces);
+    for (m_pieces = 1; m_pieces <= most; ++m_pieces) {
+        Tally start;
+        start.rank.pieces = static_cast<int>(m_pieces);
+        if (isBehind(start))
+            break;
+        walk(0, to, start);
     }
     return std::move(m_found);
 }
 
+std::optional<std::uint32_t> WaySearch::directLink(TypeIndex from, TypeIndex to) const
+{
+    if (isCutEnd(m_graph.type(from)) && isCutEnd(m_graph.type(to)))
+        return {}; // The link by which a piece holds it.
+    if (m_lastLink[to] != 0)
+        return m_lastLink[to] - 1;
+    for (const Hop &hop : m_graph.hops(to)) { // Only a cut end's own row has it and what it meets.
+        if (hop.to == from)
+            return hop.link;
+    }
+    return {};
+}
+
+TypeSet WaySearch::nextTo(const TypeSet &ends) const
+{
+    TypeSet next(m_graph.words(), 0);
+    for (TypeIndex end = 0; end < m_graph.size(); ++end) {
+        if (!hasType(ends, end))
+            continue;
+        for (const Hop &hop : m_graph.hops(end))
+            putType(next, hop.to);
+    }
+    return next;
+}
+
+void WaySearch::reachForwards(TypeIndex from, std::size_t most)
+{
+    m_lastLink.assign(m_graph.size(), 0);
+    TypeSet ends(m_graph.words(), 0);
+    for (const Hop &hop : m_graph.hops(from)) {
+        m_lastLink[hop.to] = hop.link + 1;
+        putType(ends, hop.to);
+    }
+    m_reach = {ends};
+    for (std::size_t pieces = 1; pieces < most; ++pieces) {
+        TypeSet entered(m_graph.words(), 0);
+        if (pieces == 1) { // Looked at one by one, for the angle of a hose end.
+            for (const Hop &hop : m_graph.hops(from)) {
+                for (const Arc &arc : m_graph.arcs(hop.to)) { // Turned round.
+                    if (isAllowed(arc))
+                        putType(entered, arc.out);
+                }
+            }
+        } else {
+            for (TypeIndex in = 0; in < m_graph.size(); ++in) {
+                if (share(m_graph.outs(m_fluid, in), m_reach.back()))
+                    putType(entered, in);
+            }
+        }
+        m_reach.push_back(nextTo(entered));
+        for (std::size_t word = 0; word < m_graph.words(); ++word)
+            m_reach.back()[word] &= ~m_graph.ends()[word];
+    }
+}
+
 bool WaySearch::isAllowed(const Arc &arc) const
 {
-    if ((arc.ruinedBy & m_fluidBit) != 0)
-        return false;
-    return arc.angleDegrees < 0 || arc.angleDegrees == m_request.angleDegrees.value_or(0);
+    return (arc.ruinedBy & m_reckoning.fluidBit()) == 0 &&
+           (arc.angleDegrees < 0 || arc.angleDegrees == m_angle);
 }
 
 int WaySearch::narrowIn(const Arc &arc) const
@@ -65,50 +126,89 @@ int WaySearch::narrowIn(const Arc &arc) const
     return throttles(arc.in) + throttles(arc.out);
 }
 
-void WaySearch::extend(TypeIndex at, TypeIndex target, std::size_t piecesLeft)
+bool WaySearch::stoodAt(TypeIndex type, std::size_t depth) const
 {
+    if (type == m_to)
+        return true;
+    for (std::size_t before = 0; before < depth; ++before) {
+        if (m_steps[before].arc->out == type)
+            return true;
+    }
+    return false;
+}
+
+bool WaySearch::isBehind(const Tally &tally) const
+{
+    return m_found.size() >= m_request.best &&
+           compare(tally.bound(), m_found.back().rank, m_request.preference) > 0;
+}
+
+void WaySearch::walk(std::size_t depth, TypeIndex at, const Tally &tally)
+{
+    const TypeSet &reach = m_reach[m_pieces - depth - 1];
     for (const Hop &hop : m_graph.hops(at)) {
-        m_path.links.push_back(hop.link);
-        if (piecesLeft == 0) {
-            if (hop.to == target)
-                keep();
-            m_path.links.pop_back();
-            continue;
+        const TypeSet &outs = m_graph.outs(m_fluid, hop.to);
+        for (std::size_t word = 0; word < outs.size(); ++word) {
+            for (std::uint64_t left = outs[word] & reach[word]; left != 0; left &= left - 1) {
+                const auto out = static_cast<TypeIndex>(
+                    word * 64 + static_cast<unsigned>(std::countr_zero(left)));
+                if (!stoodAt(out, depth))
+                    walkArcs(depth, hop, out, tally);
+            }
         }
-        for (const Arc &arc : m_graph.arcs(hop.to)) {
-            const bool stoodThere =
-                std::find(m_stood.begin(), m_stood.end(), arc.out) != m_stood.end();
-            if (stoodThere || m_far[arc.out] > piecesLeft - 1 || !isAllowed(arc))
-                continue;
-            if (piecesLeft > 1 && standsOnlyAtAnEnd(m_graph.type(arc.out)))
-                continue;
-            m_path.arcs.push_back(&arc);
-            m_stood.push_back(arc.out);
-            if (canBeBest(m_path.arcs.size() + piecesLeft - 1))
-                extend(arc.out, target, piecesLeft - 1);
-            m_stood.pop_back();
-            m_path.arcs.pop_back();
-        }
-        m_path.links.pop_back();
     }
 }
 
-bool WaySearch::canBeBest(std::size_t piecesAtLeast) const
+void WaySearch::walkArcs(std::size_t depth, const Hop &hop, TypeIndex out, const Tally &tally)
 {
-    if (m_found.size() < m_request.best)
-        return true;
-    auto least = rankOf(m_path);
-    least.pieces = static_cast<int>(piecesAtLeast);
-    return compare(least, m_found.back().rank, m_request.preference) <= 0;
+    const auto row = m_graph.arcs(hop.to);
+    auto arc = std::lower_bound(row.begin(), row.end(), out,
+                                [](const Arc &one, TypeIndex wanted) { return one.out < wanted; });
+    for (; arc != row.end() && arc->out == out; ++arc) {
+        if (isAllowed(*arc))
+            step(depth, hop, *arc, tally);
+    }
 }
 
-void WaySearch::keep()
+void WaySearch::step(std::size_t depth, const Hop &hop, const Arc &arc, const Tally &tally)
 {
-    FoundWay way{m_path, rankOf(m_path), {}};
+    Tally next = tally;
+    next.rank.narrow += narrowIn(arc);
+    m_reckoning.takePiece(next, arc.piece);
+    if (isBehind(next))
+        return;
+    m_reckoning.takeNeeds(next, hop.link);
+    if (isBehind(next))
+        return;
+    m_steps[depth] = {&arc, hop.link};
+    if (depth + 1 < m_pieces)
+        walk(depth + 1, arc.out, next);
+    else
+        finish(m_lastLink[arc.out] - 1, next);
+}
+
+void WaySearch::finish(std::uint32_t link, Tally tally)
+{
+    m_reckoning.takeNeeds(tally, link);
+    if (m_found.size() >= m_request.best &&
+        compare(tally.rank, m_found.back().rank, m_request.preference) > 0)
+        return;
+    FoundWay way;
+    way.rank = tally.rank;
+    for (std::size_t place = 0; place < m_pieces; ++place) {
+        way.path.arcs.push_back(m_steps[place].arc);
+        way.path.links.push_back(m_steps[place].link);
+    }
+    way.path.links.push_back(link);
     for (auto arc = way.path.arcs.rbegin(); arc != way.path.arcs.rend(); ++arc)
         way.key += (way.key.empty() ? "" : " + ") + m_graph.stocked()[(*arc)->piece].part->number;
     if (way.key.empty())
         way.key = "direct";
+    keep(std::move(way));
+}
+
+void WaySearch::keep(FoundWay way)
+{
     const auto same = std::find_if(m_found.begin(), m_found.end(),
                                    [&](const FoundWay &other) { return other.key == way.key; });
     if (same != m_found.end()) { // The same parts, one of them turned round.
@@ -124,64 +224,13 @@ void WaySearch::keep()
         m_found.pop_back();
 }
 
-std::optional<StockedIndex> WaySearch::answer(const NeedKind &need) const
+std::vector<Answer> WaySearch::aidsOf(const Path &path)
 {
-    std::optional<StockedIndex> best;
-    Supplies::Cost least;
-    for (const StockedIndex index : need.answers) {
-        if ((m_graph.ruinedBy(index) & m_fluidBit) != 0)
-            continue;
-        const auto cost = m_supplies.cost(index, need.need.count);
-        const auto order = [](const Supplies::Cost &one) {
-            return std::tuple(one.toBuy, one.unpriced, one.micro);
-        };
-        if (!best || order(cost) < order(least)) {
-            best = index;
-            least = cost;
-        }
-    }
-    return best;
-}
-
-std::vector<std::pair<const Need *, std::optional<StockedIndex>>>
-WaySearch::aidsOf(const Path &path) const
-{
-    std::vector<std::pair<const Need *, std::optional<StockedIndex>>> aids;
-    bool sealed = false;
-    for (auto link = path.links.rbegin(); link != path.links.rend(); ++link) {
-        for (const std::uint32_t place : m_graph.links()[*link].needs) {
-            const NeedKind &need = m_graph.links().needs()[place];
-            if (need.need.aid == Aid::Sleeve || (need.need.aid == Aid::Sealant && sealed))
-                continue;
-            sealed = sealed || need.need.aid == Aid::Sealant;
-            aids.emplace_back(&need.need, answer(need));
-        }
-    }
-    return aids;
-}
-
-WayRank WaySearch::rankOf(const Path &path) const
-{
-    WayRank rank;
-    rank.pieces = static_cast<int>(path.arcs.size());
-    std::map<StockedIndex, int> counts;
-    for (const Arc *arc : path.arcs) {
-        ++counts[arc->piece];
-        rank.narrow += narrowIn(*arc);
-    }
-    for (const auto &[need, part] : aidsOf(path)) {
-        if (part)
-            counts[*part] += need->count;
-        else
-            ++rank.unanswered;
-    }
-    for (const auto &[index, count] : counts) {
-        const auto cost = m_supplies.cost(index, count);
-        rank.toBuy += cost.toBuy;
-        rank.unpriced += cost.unpriced;
-        rank.costMicro += cost.micro;
-    }
-    return rank;
+    std::vector<Answer> answers;
+    Tally tally;
+    for (auto link = path.links.rbegin(); link != path.links.rend(); ++link)
+        m_reckoning.takeNeeds(tally, *link, &answers);
+    return answers;
 }
 
 } // namespace flarestock

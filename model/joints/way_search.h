@@ -1,15 +1,20 @@
 // SPDX-License-Identifier: MIT
 //
-// Way search: the best ways between two port types of a graph. It goes from the far end (a cut
-// hose, another port) back to the component, piece by piece, first with few pieces, then with more,
-// and gives up a branch as soon as what it holds already cannot be among the best: each figure of a
-// partial way is a lower bound of the whole way's.
+// Way search: the best ways between two port types of a graph, exactly. It goes from the far end (a
+// cut hose, another port) back to the component, piece by piece: first all ways with no piece, then
+// with one, and so on, and gives up a branch as soon as what it takes already ranks behind the
+// worst of the ways that it keeps; taking more never betters a rank. Before it walks it works out,
+// by sets of port types, from where the component can be reached with how many pieces, so that it
+// enters no blind alley. No way stands at one port type twice.
 
 #pragma once
 
-#include "model/joints/graph.h"
+#include "model/joints/reckoning.h"
 
 namespace flarestock {
+
+/// Longest way, whatever is asked for.
+inline constexpr std::size_t WayPiecesMost = 8;
 
 /// One way as the search sees it: arcs and links from the far end on; one more link than arcs.
 struct Path {
@@ -31,29 +36,39 @@ public:
     /// Best first, at most request.best.
     [[nodiscard]] std::vector<FoundWay> best(TypeIndex from, TypeIndex to);
 
-    /// What the pieces and aids of a path cost and lack.
-    [[nodiscard]] WayRank rankOf(const Path &path) const;
-    /// For each need of the path, in order, sealant once: the stocked part, or nothing.
-    [[nodiscard]] std::vector<std::pair<const Need *, std::optional<StockedIndex>>>
-    aidsOf(const Path &path) const;
+    /// For each need of the path, from the component on, sealant once.
+    [[nodiscard]] std::vector<Answer> aidsOf(const Path &path);
 
 private:
-    void extend(TypeIndex at, TypeIndex target, std::size_t piecesLeft);
-    void keep();
-    [[nodiscard]] bool canBeBest(std::size_t piecesAtLeast) const;
+    struct Step {
+        const Arc *arc = nullptr;
+        std::uint32_t link = 0; ///< On the far side of the piece.
+    };
+    void reachForwards(TypeIndex from, std::size_t most);
+    [[nodiscard]] std::optional<std::uint32_t> directLink(TypeIndex from, TypeIndex to) const;
+    [[nodiscard]] TypeSet nextTo(const TypeSet &ends) const;
+    void walk(std::size_t depth, TypeIndex at, const Tally &tally);
+    void walkArcs(std::size_t depth, const Hop &hop, TypeIndex out, const Tally &tally);
+    void step(std::size_t depth, const Hop &hop, const Arc &arc, const Tally &tally);
+    void finish(std::uint32_t link, Tally tally);
+    void keep(FoundWay way);
+    [[nodiscard]] bool isBehind(const Tally &tally) const;
     [[nodiscard]] bool isAllowed(const Arc &arc) const;
+    [[nodiscard]] bool stoodAt(TypeIndex type, std::size_t depth) const;
     [[nodiscard]] int narrowIn(const Arc &arc) const; ///< Its ports that throttle the joint.
-    [[nodiscard]] std::optional<StockedIndex> answer(const NeedKind &need) const;
 
     const JointGraph &m_graph;
     const JointRequest &m_request;
-    Supplies &m_supplies;
-    std::uint16_t m_fluidBit;
+    Reckoning m_reckoning;
+    std::size_t m_fluid; ///< FluidCount where it is not known.
+    int m_angle;
     int m_narrowest = 0; ///< The smaller dash of the joint's two ends; 0 where neither has one.
-    Path m_path;         ///< The way being built.
-    std::vector<TypeIndex> m_stood;
-    std::vector<std::uint8_t> m_far;
-    std::vector<FoundWay> m_found;
+    TypeIndex m_to = 0;
+    std::vector<std::uint32_t> m_lastLink; ///< By type: its link to the component plus one.
+    std::vector<TypeSet> m_reach;          ///< By pieces still to go, exactly so many.
+    std::size_t m_pieces = 0;              ///< Of the ways now walked.
+    std::array<Step, WayPiecesMost> m_steps;
+    std::vector<FoundWay> m_found; ///< Best first.
 };
 
 } // namespace flarestock
