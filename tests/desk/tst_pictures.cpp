@@ -22,6 +22,8 @@ private Q_SLOTS:
     void fontsAreThere();
     void areWrittenLightAndDark_data();
     void areWrittenLightAndDark();
+    void showWhatOpens_data();
+    void showWhatOpens();
 
 private:
     QTemporaryDir m_folder;
@@ -80,6 +82,36 @@ void Pictures::areWrittenLightAndDark()
     const QString file = QStringLiteral(FLARESTOCK_BINARY_DIR "/pictures/builds-%1.png")
                              .arg(QString::fromLatin1(QTest::currentDataTag()));
     QVERIFY(image.save(file));
+    QCOMPARE(m_screens->warnings(), QStringList());
+}
+
+/// What opens over the screen: the builds, what was found, all answers.
+void Pictures::showWhatOpens_data()
+{
+    QTest::addColumn<int>("key");
+    QTest::addColumn<QString>("typed");
+    QTest::newRow("other-builds") << static_cast<int>(Qt::Key_B) << QString();
+    QTest::newRow("found") << static_cast<int>(Qt::Key_F) << QStringLiteral("orb -8");
+}
+
+void Pictures::showWhatOpens()
+{
+    QFETCH(int, key);
+    QFETCH(QString, typed);
+    m_look->setDark(false);
+    QQuickWindow *window = m_screens->window();
+    window->requestActivate();
+    QVERIFY(QTest::qWaitForWindowActive(window));
+    const QImage before = pictureOf(*window, QSize(1440, 900));
+    QTest::keyClick(window, static_cast<Qt::Key>(key), Qt::ControlModifier);
+    for (const QChar letter : typed)
+        QTest::keyClick(window, letter.toLatin1());
+    const QImage image = pictureOf(*window, QSize(1440, 900));
+    QVERIFY(image != before);
+    const QString file = QStringLiteral(FLARESTOCK_BINARY_DIR "/pictures/%1.png")
+                             .arg(QString::fromLatin1(QTest::currentDataTag()));
+    QVERIFY(image.save(file));
+    QTest::keyClick(window, Qt::Key_Escape);
     QCOMPARE(m_screens->warnings(), QStringList());
 }
 

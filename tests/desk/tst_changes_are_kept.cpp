@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/desk/launch/open_shop.h"
+#include "app/desk/shop/desk.h"
+#include "app/workshop/workshop.h"
+
+#include <QAbstractItemModelTester>
+#include <QFile>
+#include <QTemporaryDir>
+#include <QTest>
+
+using namespace flarestock;
+
+namespace {
+
+/// The build as the file has it, read anew.
+BuildPlan inFile(const QString &file, const char *id)
+{
+    const auto workshop = Workshop::open(file.toStdString());
+    return workshop && (*workshop)->build(id) != nullptr ? *(*workshop)->build(id) : BuildPlan();
+}
+
+} // namespace
+
+class ChangesAreKept : public QObject {
+    Q_OBJECT
+private Q_SLOTS:
+    void init();
+    void inTheShopFileAndComeBack();
+    void alsoTheirTakingBack();
+    void onlyOfPlannedBuilds();
+    void whereTheFileCannotBeOpenedItIsSaid();
+    void whereThereIsNoShopNothingIsOpen();
+    void listsOfBuildsKeepTheRulesOfAModel();
+
+private:
+    QTemporaryDir m_folder;
+    QString m_file;
+    std::unique_ptr<Desk> m_desk;
+    int m_shops = 0;
+};
+
+void ChangesAreKept::init()
+{
+    m_desk.reset();
+    m_file = m_folder.filePath(QStringLiteral("shop%1.flarestock").arg(++m_shops));
+    m_desk = std::make_unique<Desk>(nullptr);
+    m_desk->setDeeds({openShopFile, makeDemoFile});
+    QVERIFY2(m_desk->makeDemoIn(m_file), qPrintable(m_desk->problem()));
+    QVERIFY(m_desk->openBuild(QStringLiteral("coupe-fuel")));
+}
+
+void ChangesAreKept::inTheShopFileAndComeBack()
+{
+    const QString total = m_desk->build()->total();
+    QVERIFY(m_desk->build()->answer(QStringLiteral("power"), QStringLiteral("610 hp")));
+    QVERIFY(m_desk->build()->total() != total || m_desk->build()->canTakeBack());
+    QCOMPARE(m_desk->kept(), QStringLiteral("writing to the file"));
+    m_desk->keepNow();
+    QVERIFY2(m_desk->kept().startsWith(QStringLiteral("kept in the file")),
+             qPrintable(m_desk->kept()));
+    QCOMPARE(inFile(m_file, "coupe-fuel").answers.at("power"), std::string("610 hp"));
+    const auto proof = ShopFile::verify(m_file.toStdString());
+    QVERIFY(proof && proof->whole);
+
+    const QString changed = m_desk->build()->total();
+    QVERIFY(m_desk->openShopFile(m_file));
+    QVERIFY(m_desk->openBuild(QStringLiteral("coupe-fuel")));
+    QCOMPARE(m_desk->build()->total(), changed);
+}
+
+void ChangesAreKept::alsoTheirTakingBack()
+{
+    const BuildPlan before = inFile(m_file, "coupe-fuel");
+    QVERIFY(m_desk->build()->answer(QStringLiteral("power"), QStringLiteral("610 hp")));
+    m_desk->keepNow();
+    m_desk->build()->takeBack();
+    m_desk->keepNow();
+    QVERIFY(inFile(m_file, "coupe-fuel").answers == before.answers);
+    QVERIFY(inFile(m_file, "coupe-fuel").picks == before.picks);
+}
+
+void ChangesAreKept::onlyOfPlannedBuilds()
+{
+    QVERIFY(m_desk->openBuild(QStringLiteral("template|injection-frame-rail")));
+    const auto before = (*Workshop::open(m_file.toStdString()))->builds.size();
+    QVERIFY(m_desk->build()->answer(QStringLiteral("power"), QStringLiteral("610 hp")));
+    QCOMPARE(m_desk->kept(), QStringLiteral("tried out, not kept"));
+    m_desk->keepNow();
+    QCOMPARE((*Workshop::open(m_file.toStdString()))->builds.size(), before);
+}
+
+void ChangesAreKept::whereTheFileCannotBeOpenedItIsSaid()
+{
+    QVERIFY(!m_desk->openShopFile(m_folder.filePath(QStringLiteral("nosuch"))));
+    QVERIFY(m_desk->problem().contains(QStringLiteral("nosuch")));
+    QVERIFY(m_desk->build()->isOpen());   // The shop before stays on the desk.
+    QVERIFY(!m_desk->makeDemoIn(m_file)); // It exists; nothing is written over.
+    QVERIFY(!m_desk->openBuild(QStringLiteral("no-such-build")));
+    QVERIFY(m_desk->problem().contains(QStringLiteral("no-such-build")));
+}
+
+void ChangesAreKept::whereThereIsNoShopNothingIsOpen()
+{
+    m_desk.reset();
+    Desk desk(nullptr);
+    QVERIFY(!desk.hasShop());
+    QVERIFY(!desk.build()->isOpen());
+    QVERIFY(!desk.makeDemoIn(m_folder.filePath(QStringLiteral("other"))));
+    desk.build()->takeBack();
+    desk.build()->find(QStringLiteral("pump"));
+    desk.build()->openAt(QStringLiteral("pump"));
+    QVERIFY(!desk.build()->mend(0));
+    QVERIFY(!desk.build()->letGo(QStringLiteral("pump")));
+    QVERIFY(!desk.build()->answer(QStringLiteral("power"), QStringLiteral("1 hp")));
+}
+
+void ChangesAreKept::listsOfBuildsKeepTheRulesOfAModel()
+{
+    const QAbstractItemModelTester tester(m_desk->builds(),
+                                          QAbstractItemModelTester::FailureReportingMode::QtTest);
+    QVERIFY(m_desk->builds()->count() > 12);
+    QVERIFY(m_desk->openShopFile(m_file));
+}
+
+QTEST_MAIN(ChangesAreKept)
+#include "tst_changes_are_kept.moc"
