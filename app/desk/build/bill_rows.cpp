@@ -102,6 +102,7 @@ std::vector<Row> billRows(const WorkedOut &worked, Grouping grouping)
     std::stable_sort(ordered.begin(), ordered.end(),
                      [](const auto &a, const auto &b) { return a.first < b.first; });
     std::vector<Row> rows;
+    rows.reserve(ordered.size());
     for (auto &[order, row] : ordered)
         rows.push_back(std::move(row));
     return rows;

@@ -178,6 +178,7 @@ std::vector<Row> wayRows(const WorkedOut &worked, const PlacedJoint &joint)
             all.push_back(&way);
     }
     std::vector<Row> rows;
+    rows.reserve(all.size());
     for (const Way *way : all)
         rows.push_back(wayRow(worked, *way, all));
     if (!joint.way) // Nothing is in use: the mark for it must not stand at the first of the others.

@@ -85,10 +85,10 @@ std::string placeTitle(const Workshop &workshop, const std::string &id)
 
 Result<ShopOnDesk> openShopFile(const std::string &file)
 {
-    const auto opened = Workshop::open(file);
+    auto opened = Workshop::open(file);
     if (!opened)
         return tl::unexpected(opened.error());
-    const std::shared_ptr<const Workshop> workshop = *opened;
+    const std::shared_ptr<const Workshop> workshop = std::move(*opened);
     ShopOnDesk shop;
     shop.title = workshop->settings.title;
     shop.file = workshop->path.string();

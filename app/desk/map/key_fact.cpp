@@ -28,7 +28,7 @@ QString pressures(double lowKpa, double highKpa)
 
 QString ratingFact(const MicronRating &rating)
 {
-    const QString size = FactWords::tr("%1 µm").arg(saidNumber(rating.micron));
+    QString size = FactWords::tr("%1 µm").arg(saidNumber(rating.micron));
     switch (rating.basis) {
     case RatingBasis::Nominal:
         return FactWords::tr("%1 nominal").arg(size);
