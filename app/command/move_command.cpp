@@ -6,6 +6,7 @@
 
 #include "app/workshop/demo_shop.h"
 #include "app/workshop/workshop.h"
+#include "model/exact/case_fold.h"
 
 #include <CLI/CLI.hpp>
 
@@ -23,7 +24,7 @@ struct MoveAsked {
     std::string shop;
     std::string id;
     std::string lot;
-    std::string condition = "new";
+    std::string condition;
     std::string who;
     std::string why;
     bool json = false;
@@ -43,47 +44,91 @@ Result<std::int64_t> quantityOf(const std::string &typed, const Part &part)
     return inUnit->smallest();
 }
 
-/// The one lot that lies there, where none was named and there is only one.
-std::string lotOf(const MoveAsked &asked, const Workshop &workshop, const Part &part)
+/// Which of the pieces of a part at a place are meant.
+struct Pieces {
+    std::string lot;
+    PieceCondition condition = PieceCondition::New;
+};
+
+/// Those of the lot and condition that were named; where that leaves several, the new ones without
+/// a lot; and where even they are not there, nobody can know which.
+Result<Pieces> piecesOf(const MoveAsked &asked, const Workshop &workshop, const Part &part)
 {
-    std::vector<std::string> lots;
-    for (const auto &[key, balance] : workshop.ledger.balances()) {
-        if (asked.lot.empty() && key.part == part.number && key.place == asked.from &&
-            balance.quantity > 0)
-            lots.push_back(key.lot);
+    Pieces named{asked.lot, PieceCondition::New};
+    if (!asked.condition.empty()) {
+        const auto condition = parsePieceCondition(asked.condition);
+        if (!condition)
+            return tl::unexpected(condition.error());
+        named.condition = *condition;
     }
-    return lots.size() == 1 ? lots.front() : asked.lot;
+    std::vector<Pieces> there;
+    std::string lots;
+    for (const auto &[key, balance] : workshop.ledger.balances()) {
+        if (key.part != part.number || key.place != asked.from || balance.quantity <= 0 ||
+            (!asked.lot.empty() && key.lot != asked.lot) ||
+            (!asked.condition.empty() && key.condition != named.condition))
+            continue;
+        if (key.lot.empty() && key.condition == PieceCondition::New)
+            return Pieces{};
+        there.push_back({key.lot, key.condition});
+        lots += (lots.empty() ? "" : "; ") + (key.lot.empty() ? "" : key.lot + ", ") +
+                std::string(text(key.condition));
+    }
+    if (there.size() > 1)
+        return problem(part.number, "lies at " + asked.from + " as " + lots,
+                       "Say which: --lot, or --condition.");
+    return there.empty() ? named : there.front();
 }
 
-Result<Movement> movementOf(const MoveAsked &asked, const Workshop &workshop)
+Result<MovementId> idOf(const MoveAsked &asked)
+{
+    return asked.id.empty() ? Result<MovementId>(freshId()) : MovementId::parse(asked.id);
+}
+
+Result<const Place *> placeOf(const std::string &typed, const Workshop &workshop)
+{
+    std::string known;
+    for (const Place &place : workshop.ledger.places()) {
+        if (folded(place.id) == folded(typed))
+            return &place;
+        known += (known.empty() ? "" : ", ") + place.id;
+    }
+    return problem(typed, "is no place of this shop", "Places are: " + known + ".");
+}
+
+/// `before` is the movement that has this id in the journal already, where there is one: the same
+/// words then mean the same pieces, although they do not lie there any more.
+Result<Movement> movementOf(const MoveAsked &asked, const Workshop &workshop,
+                            const std::optional<Movement> &before)
 {
     const Part *part = workshop.catalogue.find(asked.part);
     if (part == nullptr)
         return problem(asked.part, "is no part of the catalogue", "Check the part number.");
-    for (const auto &place : {asked.from, asked.to}) {
-        if (workshop.ledger.place(place) == nullptr)
-            return problem(place, "is no place of this shop", "Check the name of the place.");
-    }
+    const auto from = placeOf(asked.from, workshop);
+    if (!from)
+        return tl::unexpected(from.error());
+    const auto to = placeOf(asked.to, workshop);
+    if (!to)
+        return tl::unexpected(to.error());
     const auto quantity = quantityOf(asked.quantity, *part);
     if (!quantity)
         return tl::unexpected(quantity.error());
-    const auto condition = parsePieceCondition(asked.condition);
-    if (!condition)
-        return tl::unexpected(condition.error());
+    MoveAsked at = asked;
+    at.from = (*from)->id;
+    if (before && at.lot.empty())
+        at.lot = before->lot;
+    if (before && at.condition.empty())
+        at.condition = text(before->condition);
+    const auto pieces = piecesOf(at, workshop, *part);
+    if (!pieces)
+        return tl::unexpected(pieces.error());
     Movement movement;
-    movement.id = freshId();
-    if (!asked.id.empty()) {
-        const auto id = MovementId::parse(asked.id);
-        if (!id)
-            return tl::unexpected(id.error());
-        movement.id = *id;
-    }
     movement.part = part->number;
     movement.quantity = *quantity;
-    movement.from = asked.from;
-    movement.to = asked.to;
-    movement.lot = lotOf(asked, workshop, *part);
-    movement.condition = *condition;
+    movement.from = at.from;
+    movement.to = (*to)->id;
+    movement.lot = pieces->lot;
+    movement.condition = pieces->condition;
     movement.who = asked.who;
     movement.why = asked.why;
     movement.at = nowMilliseconds();
@@ -98,9 +143,16 @@ void answerMove(const MoveAsked &asked, CommandOutcome &outcome)
     const auto workshop = Workshop::read(*file);
     if (!workshop)
         return outcome.refuse(workshop.error());
-    const auto movement = movementOf(asked, **workshop);
+    const auto id = idOf(asked);
+    if (!id)
+        return outcome.refuse(id.error());
+    const auto before = file->movement(*id);
+    if (!before)
+        return outcome.refuse(before.error());
+    auto movement = movementOf(asked, **workshop, *before);
     if (!movement)
         return outcome.refuse(movement.error());
+    movement->id = *id;
     const auto done = file->append({*movement});
     if (!done)
         return outcome.refuse(done.error());
@@ -129,10 +181,8 @@ void addMoveCommand(CLI::App &app, CommandOutcome &outcome)
                         "the movement's own UUID: repeating it moves nothing twice");
     command->add_option("--lot", asked->lot,
                         "lot, serial or piece; not needed where only one lies there");
-    command
-        ->add_option("--condition", asked->condition,
-                     "new, used and good, to be checked, not to be used")
-        ->capture_default_str();
+    command->add_option("--condition", asked->condition,
+                        "new, used and good, to be checked, not to be used; likewise");
     command->add_option("--who", asked->who, "who moves it");
     command->add_option("--why", asked->why, "why");
     command->add_flag("--json", asked->json, JsonHelp);

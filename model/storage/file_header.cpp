@@ -63,6 +63,13 @@ bool hasWal(const std::filesystem::path &path)
 
 } // namespace
 
+void throwIfServer(const std::filesystem::path &path)
+{
+    if (path.string().starts_with("postgresql:"))
+        refuse(path, "names a server, and this version keeps shops in files only",
+               "Name a shop file.");
+}
+
 void throwUnlessOurMarks(const std::filesystem::path &path, std::int64_t applicationId,
                          std::int64_t schemaVersion)
 {
@@ -79,6 +86,7 @@ void throwUnlessOurMarks(const std::filesystem::path &path, std::int64_t applica
 
 void throwUnlessShopFile(const std::filesystem::path &path)
 {
+    throwIfServer(path);
     const auto [header, size] = readHeader(path);
     if (!std::equal(Magic.begin(), Magic.end(), header.begin(),
                     [](char a, unsigned char b) { return static_cast<unsigned char>(a) == b; }))

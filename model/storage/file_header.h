@@ -20,6 +20,9 @@ inline constexpr std::int64_t SchemaVersion = 1;
 /// program, of a newer schema, longer or shorter than its header says (where no -wal waits).
 void throwUnlessShopFile(const std::filesystem::path &path);
 
+/// Throws StorageFailure where the name is not a file's but a server's.
+void throwIfServer(const std::filesystem::path &path);
+
 /// The same judgement of the two marks, wherever they were read.
 void throwUnlessOurMarks(const std::filesystem::path &path, std::int64_t applicationId,
                          std::int64_t schemaVersion);

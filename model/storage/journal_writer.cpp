@@ -15,9 +15,12 @@ QVariantList keyValues(const BalanceKey &key)
     return {text(key.part), text(key.place), text(key.lot), text(std::string(text(key.condition)))};
 }
 
-/// Whether two attempts under one id mean the same; clock and words may have gone on.
-bool sameAction(const Movement &a, const Movement &b)
+/// Whether two attempts under one id mean the same: clock and words may have gone on, and the value
+/// is the attempt's own only where it comes into the shop from there.
+bool sameAction(const Movement &a, const Movement &b, bool withValue)
 {
+    if (withValue && a.value != b.value)
+        return false;
     return std::tie(a.part, a.quantity, a.from, a.to, a.lot, a.condition, a.reverses) ==
            std::tie(b.part, b.quantity, b.from, b.to, b.lot, b.condition, b.reverses);
 }
@@ -102,7 +105,8 @@ void JournalWriter::refuse(const Movement &movement, Refusal refusal) const
 Appended JournalWriter::append(Movement movement)
 {
     if (const auto before = standing(movement.id)) {
-        if (!sameAction(*before, movement))
+        const Place *from = m_ledger.place(movement.from);
+        if (!sameAction(*before, movement, from && bringsValue(from->kind)))
             throw StorageFailure{{"movement " + movement.id.text(),
                                   "stands in the journal already and says something else",
                                   "Give this one an id of its own."}};

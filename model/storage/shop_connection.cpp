@@ -3,8 +3,11 @@
 #include "model/storage/shop_connection.h"
 
 #include <QSqlError>
+#include <QUrl>
 
+#include <array>
 #include <atomic>
+#include <unistd.h>
 
 namespace flarestock {
 
@@ -20,6 +23,68 @@ QString nextName()
     static std::atomic<int> count{0};
     return QStringLiteral("flarestock-shop-%1").arg(++count);
 }
+
+std::filesystem::path folderOf(const std::filesystem::path &path)
+{
+    return path.has_parent_path() ? path.parent_path() : std::filesystem::path(".");
+}
+
+bool mayWrite(const std::filesystem::path &path)
+{
+    return ::access(path.c_str(), W_OK) == 0;
+}
+
+void throwUnlessMayWrite(const std::filesystem::path &path, ShopConnection::Use use)
+{
+    if (use == ShopConnection::Use::Read)
+        return;
+    if (use == ShopConnection::Use::Write && !mayWrite(path))
+        throw StorageFailure{{path.string(), "may only be read",
+                              "Check who may write it, or copy it to a folder of yours."}};
+    // SQLite keeps its log beside the file.
+    if (!mayWrite(folderOf(path)))
+        throw StorageFailure{{path.string(), "cannot be written: its folder may only be read",
+                              "Check who may write there, or copy the file to a folder of yours."}};
+}
+
+/// What is read in a folder that may not be written has no log beside it, and none can be made.
+bool isImmutable(const std::filesystem::path &path, ShopConnection::Use use)
+{
+    std::error_code wrong;
+    return use == ShopConnection::Use::Read && !mayWrite(folderOf(path)) &&
+           !std::filesystem::exists(path.string() + "-wal", wrong);
+}
+
+/// The file as an address (sqlite.org/uri.html), so that no letter of its name means something.
+QString addressOf(const std::filesystem::path &path, ShopConnection::Use use)
+{
+    const auto absolute = std::filesystem::absolute(path);
+    const QUrl url = QUrl::fromLocalFile(QString::fromStdString(absolute.string()));
+    QString address = url.toString(QUrl::FullyEncoded);
+    switch (use) {
+    case ShopConnection::Use::Make:
+        return address + QStringLiteral("?mode=rwc");
+    case ShopConnection::Use::Write:
+        return address + QStringLiteral("?mode=rw");
+    case ShopConnection::Use::Read:
+        break;
+    }
+    return address + (isImmutable(path, use) ? QStringLiteral("?mode=ro&immutable=1")
+                                             : QStringLiteral("?mode=ro"));
+}
+
+/// Settings that hold for reading too; each is read back.
+struct Setting {
+    const char *set;
+    const char *ask;
+    int value;
+};
+constexpr std::array<Setting, 4> Settings = {{
+    {"PRAGMA foreign_keys = ON", "PRAGMA foreign_keys", 1},
+    {"PRAGMA trusted_schema = OFF", "PRAGMA trusted_schema", 0},
+    {"PRAGMA cell_size_check = ON", "PRAGMA cell_size_check", 1},
+    {"PRAGMA mmap_size = 0", "PRAGMA mmap_size", 0},
+}};
 
 struct Said {
     const char *wrong;
@@ -59,11 +124,15 @@ Said wordsFor(int code)
 ShopConnection::ShopConnection(const std::filesystem::path &path, Use use)
     : m_path(path), m_use(use), m_name(nextName())
 {
+    if (use != Use::Make)
+        m_openHere.emplace(path);
+    throwUnlessMayWrite(path, use);
     m_database = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), m_name);
-    m_database.setDatabaseName(QString::fromStdString(path.string()));
-    m_database.setConnectOptions(
-        use == Use::Read ? QStringLiteral("QSQLITE_OPEN_READONLY;QSQLITE_BUSY_TIMEOUT=5000")
-                         : QStringLiteral("QSQLITE_BUSY_TIMEOUT=5000"));
+    m_database.setDatabaseName(addressOf(path, use));
+    QString options = QStringLiteral("QSQLITE_OPEN_URI;QSQLITE_BUSY_TIMEOUT=5000");
+    if (use == Use::Read)
+        options += QStringLiteral(";QSQLITE_OPEN_READONLY");
+    m_database.setConnectOptions(options);
     try {
         if (!m_database.open())
             fail(m_database.lastError());
@@ -85,17 +154,17 @@ ShopConnection::~ShopConnection()
 
 void ShopConnection::applySettings()
 {
-    run("PRAGMA foreign_keys = ON");
-    run("PRAGMA trusted_schema = OFF");
-    run("PRAGMA cell_size_check = ON");
-    run("PRAGMA mmap_size = 0");
+    bool taken = true;
+    for (const Setting &setting : Settings) {
+        run(setting.set);
+        taken = taken && one(setting.ask).toInt() == setting.value;
+    }
     run("PRAGMA cache_size = -65536");
-    if (m_use == Use::Read)
-        return;
-    const auto journal = one("PRAGMA journal_mode = WAL").toString();
-    run("PRAGMA synchronous = FULL");
-    const bool taken = journal == QStringLiteral("wal") && one("PRAGMA synchronous").toInt() == 2 &&
-                       one("PRAGMA foreign_keys").toInt() == 1;
+    if (m_use != Use::Read) {
+        taken = taken && one("PRAGMA journal_mode = WAL").toString() == QStringLiteral("wal");
+        run("PRAGMA synchronous = FULL");
+        taken = taken && one("PRAGMA synchronous").toInt() == 2;
+    }
     if (!taken)
         throw StorageFailure{{m_path.string(), "does not take the settings that keep it safe",
                               "Move it to a local disk that is not read-only."}};
@@ -124,6 +193,27 @@ void ShopConnection::rollBack() noexcept
 {
     QSqlQuery query(m_database);
     query.exec(QStringLiteral("ROLLBACK"));
+}
+
+void ShopConnection::stopAfter(const StorageFailure &failure) noexcept
+{
+    switch (failure.nativeCode & 0xff) { // SQLITE_IOERR, CORRUPT, FULL, NOTADB
+    case 10:
+    case 11:
+    case 13:
+    case 26:
+        m_stopped = true;
+        break;
+    default:
+        break;
+    }
+}
+
+void ShopConnection::throwIfStopped() const
+{
+    if (m_stopped)
+        throw StorageFailure{{m_path.string(), "is not written any more since writing it failed",
+                              "Close it, run flarestock verify on it, then open it again."}};
 }
 
 void ShopConnection::fail(const QSqlError &error) const

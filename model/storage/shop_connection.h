@@ -7,21 +7,25 @@
 #pragma once
 
 #include "model/storage/failure.h"
+#include "model/storage/open_here.h"
 
 #include <QSqlDatabase>
 #include <QSqlQuery>
 #include <QVariant>
 
 #include <filesystem>
+#include <optional>
 #include <string_view>
 
 namespace flarestock {
 
 class ShopConnection {
 public:
+    /// Make: the file is not there yet, or it is made again from nothing.
     enum class Use : std::uint8_t { Make, Write, Read };
 
-    /// Throws StorageFailure: the file cannot be opened, or does not take the settings.
+    /// Throws StorageFailure: not a shop file (where it is not made), it cannot be opened, or does
+    /// not take the settings.
     ShopConnection(const std::filesystem::path &path, Use use);
     ~ShopConnection();
     ShopConnection(const ShopConnection &) = delete;
@@ -36,10 +40,15 @@ public:
     template <class Action>
     void wholly(Action &&action)
     {
+        throwIfStopped();
         run("BEGIN IMMEDIATE");
         try {
             action();
             run("COMMIT");
+        } catch (const StorageFailure &failure) {
+            rollBack();
+            stopAfter(failure);
+            throw;
         } catch (...) {
             rollBack();
             throw;
@@ -52,10 +61,15 @@ public:
 private:
     void applySettings();
     void rollBack() noexcept;
+    /// After a failing disk, a full one or damage nothing more is written by this connection.
+    void stopAfter(const StorageFailure &failure) noexcept;
+    void throwIfStopped() const;
     [[noreturn]] void fail(const QSqlError &error) const;
 
     std::filesystem::path m_path;
     Use m_use;
+    bool m_stopped = false;
+    std::optional<OpenHere> m_openHere; ///< Not while it is made: then nobody knows its name.
     QString m_name;
     QSqlDatabase m_database;
 };

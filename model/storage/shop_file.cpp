@@ -4,84 +4,13 @@
 
 #include "model/storage/file_header.h"
 #include "model/storage/journal_writer.h"
+#include "model/storage/new_shop.h"
 #include "model/storage/shop_sql.h"
 #include "model/storage/verification.h"
-
-#include <QRandomGenerator>
 
 namespace flarestock {
 
 namespace {
-
-QByteArray randomId()
-{
-    QByteArray id(16, '\0');
-    for (auto &byte : id)
-        byte = static_cast<char>(QRandomGenerator::system()->bounded(256));
-    return id;
-}
-
-void writeDocument(ShopConnection &connection, const std::string &name, const std::string &content,
-                   const std::pair<std::string, std::int64_t> &by)
-{
-    const auto newest = [&] { return connection.run(sql::SelectNewestDocument, {text(name)}); };
-    std::int64_t version = 1;
-    if (auto query = newest(); query.next()) {
-        if (query.value(1).toString().toStdString() == content)
-            return;
-        version = query.value(0).toLongLong() + 1;
-    }
-    std::int64_t sequence = 1;
-    QByteArray previous;
-    if (auto last = connection.run(sql::SelectLastDocument); last.next()) {
-        sequence = last.value(0).toLongLong() + 1;
-        previous = last.value(1).toByteArray();
-    }
-    const auto seal =
-        sealOf(canonicalBytes(std::vector<std::string>{name, std::to_string(version), content,
-                                                       by.first, std::to_string(by.second)}),
-               previous);
-    connection.run(sql::InsertDocument,
-                   {QVariant::fromValue<qlonglong>(sequence), text(name),
-                    QVariant::fromValue<qlonglong>(version), text(content), text(by.first),
-                    QVariant::fromValue<qlonglong>(by.second), seal});
-}
-
-void writeBoxCheck(ShopConnection &connection, const BoxCheck &check)
-{
-    const auto sequence = connection.one("SELECT coalesce(max(sequence), 0) + 1 FROM box_check");
-    connection.run(sql::InsertBoxCheck,
-                   {sequence, idBytes(check.id), text(check.part), text(check.lot),
-                    text(missingText(check.missing)), text(check.who),
-                    QVariant::fromValue<qlonglong>(check.at), sealOf(canonicalBytes(check))});
-}
-
-/// Everything that a shop begins with, in one transaction with the marks of the file.
-void writeShop(ShopConnection &connection, const NewShop &shop)
-{
-    connection.run("PRAGMA application_id = " + std::to_string(sql::ApplicationId));
-    for (const auto statement : sql::schemaOne())
-        connection.run(statement);
-    const std::string currency(shop.settings.currency.code());
-    connection.run(sql::InsertShop, {text(shop.settings.title), text(currency),
-                                     QVariant::fromValue<qlonglong>(shop.now),
-                                     shopSeal(shop.settings.title, currency, shop.now)});
-    int sequence = 0;
-    for (const auto &place : shop.places)
-        connection.run(sql::InsertPlace,
-                       {++sequence, text(place.id), text(place.title),
-                        text(std::string(text(place.kind))), sealOf(canonicalBytes(place))});
-    for (const auto &[name, content] : shop.documents)
-        writeDocument(connection, name, content, {shop.who, shop.now});
-    connection.run(sql::InsertReplica, {randomId(), QByteArray(32, '\0')});
-    JournalWriter writer(connection);
-    for (const auto &movement : shop.opening)
-        static_cast<void>(writer.append(movement));
-    writer.finish();
-    for (const auto &check : shop.boxChecks)
-        writeBoxCheck(connection, check);
-    connection.run("PRAGMA user_version = " + std::to_string(SchemaVersion));
-}
 
 ShopSettings settingsIn(const ShopConnection &connection)
 {
@@ -104,13 +33,6 @@ void checkQuickly(const ShopConnection &connection)
                               "restore the newest backup."}};
 }
 
-void removeUnfinished(const std::filesystem::path &path)
-{
-    std::error_code ignored;
-    for (const char *tail : {"", "-wal", "-shm"})
-        std::filesystem::remove(path.string() + tail, ignored);
-}
-
 } // namespace
 
 ShopFile::ShopFile(std::unique_ptr<ShopConnection> connection, ShopSettings settings)
@@ -123,26 +45,15 @@ ShopFile::~ShopFile() = default;
 
 Result<ShopFile> ShopFile::create(const std::filesystem::path &path, const NewShop &shop)
 {
-    std::error_code wrong;
-    if (std::filesystem::exists(path, wrong))
-        return problem(path.string(), "exists already", "Name another file, or move it away.");
-    if (const auto folder = path.parent_path();
-        !folder.empty() && !std::filesystem::is_directory(folder, wrong))
-        return problem(folder.string(), "is no folder", "Make it first.");
-    auto made = guarded([&] {
-        auto connection = std::make_unique<ShopConnection>(path, ShopConnection::Use::Make);
-        connection->wholly([&] { writeShop(*connection, shop); });
-        return ShopFile(std::move(connection), shop.settings);
-    });
+    const auto made = guarded([&] { makeShopFile(path, shop); });
     if (!made)
-        removeUnfinished(path); // Ours alone: it was not there before.
-    return made;
+        return tl::unexpected(made.error());
+    return open(path, OpenMode::ReadWrite);
 }
 
 Result<ShopFile> ShopFile::open(const std::filesystem::path &path, OpenMode mode)
 {
     return guarded([&] {
-        throwUnlessShopFile(path);
         auto connection = std::make_unique<ShopConnection>(path, mode == OpenMode::ReadWrite
                                                                      ? ShopConnection::Use::Write
                                                                      : ShopConnection::Use::Read);
@@ -158,7 +69,6 @@ Result<ShopFile> ShopFile::open(const std::filesystem::path &path, OpenMode mode
 Result<Verification> ShopFile::verify(const std::filesystem::path &path)
 {
     return guarded([&] {
-        throwUnlessShopFile(path);
         const ShopConnection connection(path, ShopConnection::Use::Read);
         throwUnlessOurMarks(path, connection.one("PRAGMA application_id").toLongLong(),
                             connection.one("PRAGMA user_version").toLongLong());
@@ -250,6 +160,16 @@ Result<std::vector<Movement>> ShopFile::movements(std::string_view part) const
     });
 }
 
+Result<std::optional<Movement>> ShopFile::movement(const MovementId &id) const
+{
+    return guarded([&]() -> std::optional<Movement> {
+        auto query = m_connection->run(sql::SelectMovement, {idBytes(id)});
+        if (!query.next())
+            return std::nullopt;
+        return journalRow(query).movement;
+    });
+}
+
 Result<Appended> ShopFile::record(const BoxCheck &check)
 {
     return guarded([&] {
@@ -269,16 +189,8 @@ Result<std::vector<BoxCheck>> ShopFile::boxChecks() const
 {
     return guarded([&] {
         std::vector<BoxCheck> checks;
-        for (auto query = m_connection->run(sql::SelectBoxChecks); query.next();) {
-            std::array<std::uint8_t, 16> id{};
-            const auto bytes = query.value(1).toByteArray();
-            std::copy_n(bytes.begin(), std::min<qsizetype>(16, bytes.size()), id.begin());
-            checks.push_back({MovementId::ofBytes(id), query.value(2).toString().toStdString(),
-                              query.value(3).toString().toStdString(),
-                              missingOf(query.value(4).toString().toStdString()),
-                              query.value(5).toString().toStdString(),
-                              query.value(6).toLongLong()});
-        }
+        for (auto query = m_connection->run(sql::SelectBoxChecks); query.next();)
+            checks.push_back(boxCheckRow(query));
         return checks;
     });
 }

@@ -95,6 +95,9 @@ public:
     /// The movements of a part (or all, where empty), in the order of the fold.
     [[nodiscard]] Result<std::vector<Movement>> movements(std::string_view part = {}) const;
 
+    /// The movement of an id; nothing where the journal does not have it.
+    [[nodiscard]] Result<std::optional<Movement>> movement(const MovementId &id) const;
+
     /// Writes down what was seen in a box. Problem: as append().
     [[nodiscard]] Result<Appended> record(const BoxCheck &check);
     /// All of them, oldest first.

@@ -12,7 +12,7 @@ namespace {
 
 [[noreturn]] void notOurs(const char *what)
 {
-    throw StorageFailure{{"the shop file", std::string("holds a movement with ") + what,
+    throw StorageFailure{{"the shop file", std::string("holds ") + what,
                           "Do not write to it: keep it aside and restore the newest backup."}};
 }
 
@@ -20,7 +20,7 @@ MovementId idOf(const QVariant &value)
 {
     const auto bytes = value.toByteArray();
     if (bytes.size() != 16)
-        notOurs("a bad id");
+        notOurs("a damaged id");
     std::array<std::uint8_t, 16> id{};
     std::copy(bytes.begin(), bytes.end(), id.begin());
     return MovementId::ofBytes(id);
@@ -30,7 +30,29 @@ MovementId idOf(const QVariant &value)
 
 QString text(const std::string &text)
 {
-    return text.empty() ? QStringLiteral("") : QString::fromStdString(text);
+    if (text.empty())
+        return QStringLiteral("");
+    QString read = QString::fromStdString(text);
+    if (read.toStdString() != text)
+        throw StorageFailure{{"\"" + read.left(40).toStdString() + "\"",
+                              "holds bytes that are no text, or begins with a byte-order mark",
+                              "Write it as plain UTF-8."}};
+    return read;
+}
+
+std::string withoutMark(const std::string &text)
+{
+    return text.starts_with("\xEF\xBB\xBF") ? text.substr(3) : text;
+}
+
+BoxCheck boxCheckRow(const QSqlQuery &query)
+{
+    return {idOf(query.value(1)),
+            query.value(2).toString().toStdString(),
+            query.value(3).toString().toStdString(),
+            missingOf(query.value(4).toString().toStdString()),
+            query.value(5).toString().toStdString(),
+            query.value(6).toLongLong()};
 }
 
 QByteArray idBytes(const MovementId &id)
@@ -58,7 +80,7 @@ JournalRow journalRow(const QSqlQuery &query)
     movement.to = string(9);
     movement.lot = string(10);
     const auto condition = parsePieceCondition(string(11));
-    if (!condition)
+    if (!condition || text(*condition) != string(11))
         notOurs("an unknown condition");
     movement.condition = *condition;
     movement.who = string(12);

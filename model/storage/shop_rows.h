@@ -21,11 +21,16 @@ struct JournalRow {
     Movement movement;
 };
 
-[[nodiscard]] QString text(const std::string &text); ///< Never null, so that "" binds as ''.
+/// Never null, so that "" binds as ''. Throws StorageFailure where it would not come back as it
+/// went in: bytes that are not UTF-8, or a byte-order mark at its beginning, which SQLite drops.
+[[nodiscard]] QString text(const std::string &text);
+/// The text behind a byte-order mark, as spreadsheets write one.
+[[nodiscard]] std::string withoutMark(const std::string &text);
 [[nodiscard]] QByteArray idBytes(const MovementId &id);
 
 /// The row that stands there. Throws StorageFailure where it cannot be one of ours.
 [[nodiscard]] JournalRow journalRow(const QSqlQuery &query);
+[[nodiscard]] BoxCheck boxCheckRow(const QSqlQuery &query);
 [[nodiscard]] QVariantList valuesOf(const JournalRow &row);
 [[nodiscard]] std::string missingText(const std::vector<std::string> &missing);
 [[nodiscard]] std::vector<std::string> missingOf(const std::string &text);

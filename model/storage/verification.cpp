@@ -5,6 +5,7 @@
 #include "model/storage/journal_writer.h"
 #include "model/storage/shop_sql.h"
 
+#include <algorithm>
 #include <map>
 
 namespace flarestock {
@@ -50,8 +51,17 @@ private:
         std::size_t wrongs = 0;
         std::map<std::string, bool> there;
         auto query = m_connection.run(sql::SelectSchema);
-        while (query.next())
-            there[query.value(3).toString().toStdString()] = true;
+        while (query.next()) {
+            const auto statement = query.value(3).toString().toStdString();
+            there[statement] = true;
+            const auto schema = sql::schemaOne();
+            // What SQLite makes by itself for a UNIQUE has no text.
+            if (!statement.empty() &&
+                std::find(schema.begin(), schema.end(), statement) == schema.end())
+                wrong("the schema has something that is not ours: " +
+                          query.value(1).toString().toStdString(),
+                      wrongs);
+        }
         for (const auto statement : sql::schemaOne()) {
             if (!there.contains(std::string(statement)))
                 wrong("the schema lacks or has changed: " +
@@ -67,24 +77,51 @@ private:
             wrong(what + " was changed after it was written", m_sealProblems);
     }
 
+    void checkSequence(const QSqlQuery &query, std::int64_t expected, const std::string &what)
+    {
+        if (query.value(0).toLongLong() != expected)
+            wrong(what + " does not follow the one before it", m_sealProblems);
+    }
+
     void checkRecords()
     {
         auto shop = m_connection.run(sql::SelectShop);
-        if (shop.next())
+        if (!shop.next())
+            wrong("the shop's name and currency are missing", m_sealProblems);
+        else
             checkSeal(shop, 3,
                       shopSeal(shop.value(0).toString().toStdString(),
                                shop.value(1).toString().toStdString(), shop.value(2).toLongLong()),
                       "the shop's name or currency");
+        checkPlaces();
+        checkDocuments();
+        checkBoxes();
+    }
+
+    void checkPlaces()
+    {
+        std::int64_t places = 0;
         for (auto place = m_connection.run(sql::SelectPlaces); place.next();) {
             const auto id = place.value(1).toString().toStdString();
+            checkSequence(place, ++places, "place " + id);
             const auto kind = parsePlaceKind(place.value(3).toString().toStdString());
             const Place read{id, place.value(2).toString().toStdString(),
                              kind.value_or(PlaceKind::Shelf)};
-            checkSeal(place, 4, kind ? sealOf(canonicalBytes(read)) : QByteArray(), "place " + id);
+            checkSeal(place, 4,
+                      kind && text(*kind) == place.value(3).toString().toStdString()
+                          ? sealOf(canonicalBytes(read))
+                          : QByteArray(),
+                      "place " + id);
         }
+    }
+
+    void checkDocuments()
+    {
         QByteArray previous;
+        std::int64_t versions = 0;
         for (auto document = m_connection.run(sql::SelectEveryDocument); document.next();) {
             const auto name = document.value(1).toString().toStdString();
+            checkSequence(document, ++versions, "document " + name);
             previous = sealOf(canonicalBytes(std::vector<std::string>{
                                   name, document.value(2).toString().toStdString(),
                                   document.value(3).toString().toStdString(),
@@ -93,18 +130,16 @@ private:
                               previous);
             checkSeal(document, 6, previous, "document " + name);
         }
+    }
+
+    void checkBoxes()
+    {
+        std::int64_t looks = 0;
         for (auto box = m_connection.run(sql::SelectBoxChecks); box.next();) {
-            const auto part = box.value(2).toString().toStdString();
-            std::array<std::uint8_t, 16> id{};
-            const auto bytes = box.value(1).toByteArray();
-            std::copy_n(bytes.begin(), std::min<qsizetype>(16, bytes.size()), id.begin());
-            const BoxCheck check{MovementId::ofBytes(id),
-                                 part,
-                                 box.value(3).toString().toStdString(),
-                                 missingOf(box.value(4).toString().toStdString()),
-                                 box.value(5).toString().toStdString(),
-                                 box.value(6).toLongLong()};
-            checkSeal(box, 7, sealOf(canonicalBytes(check)), "what was seen in a box of " + part);
+            const BoxCheck check = boxCheckRow(box);
+            checkSequence(box, ++looks, "what was seen in a box of " + check.part);
+            checkSeal(box, 7, sealOf(canonicalBytes(check)),
+                      "what was seen in a box of " + check.part);
         }
     }
 
@@ -170,7 +205,12 @@ private:
                 query.value(0).toString().toStdString(), query.value(1).toString().toStdString(),
                 query.value(2).toString().toStdString(), condition.value_or(PieceCondition::New)};
             const Balance cached{query.value(4).toLongLong(), query.value(5).toLongLong()};
-            if (!condition || !(ledger.balance(key) == cached))
+            const bool spelt =
+                condition && text(*condition) == query.value(3).toString().toStdString();
+            const Place *place = ledger.place(key.place);
+            const bool stock = place && isStock(place->kind);
+            if (!spelt || !(ledger.balance(key) == cached) ||
+                (query.value(6).toLongLong() != 0) != stock)
                 wrong("the balance of " + key.part + " at " + key.place +
                           " is not what the movements add up to",
                       wrongs);
@@ -191,6 +231,7 @@ private:
 
 Verification verified(const ShopConnection &connection)
 {
+    connection.run("BEGIN"); // One moment of the file, whatever others write meanwhile.
     return Verifying(connection).done();
 }
 
