@@ -3,6 +3,7 @@
 // `flarestock stock`: what lies where, and what of it is free.
 
 #include "app/command/command.h"
+#include "app/command/text_table.h"
 
 #include "app/workshop/workshop.h"
 #include "model/exact/case_fold.h"
@@ -80,10 +81,21 @@ QJsonObject stockDocument(const std::vector<StockLine> &lines)
     return {{QStringLiteral("stock"), stock}};
 }
 
-std::string padded(std::string text, std::size_t width)
+std::string stockTable(const std::vector<StockLine> &lines)
 {
-    text.resize(std::max(width, text.size()), ' ');
-    return text;
+    using Side = TextTable::Side;
+    TextTable table({{"part", Side::Left},
+                     {"place", Side::Left},
+                     {"on hand", Side::Right},
+                     {"condition", Side::Left},
+                     {"what it is", Side::Left},
+                     {"lot", Side::Left}});
+    for (const auto &line : lines)
+        table.add({line.part->number, line.key.place, line.onHand.spoken(),
+                   std::string(text(line.key.condition)) +
+                       (isFree(line.key.condition) ? "" : ", not free"),
+                   line.part->description, line.key.lot});
+    return table.text();
 }
 
 void answerStock(const StockAsked &asked, CommandOutcome &outcome)
@@ -94,14 +106,8 @@ void answerStock(const StockAsked &asked, CommandOutcome &outcome)
     const auto lines = linesOf(**workshop, asked.find);
     if (asked.json)
         return outcome.print(stockDocument(lines));
-    for (const auto &line : lines)
-        outcome.print(padded(line.part->number, 14) + padded(line.key.place, 12) +
-                      padded(line.onHand.spoken(), 12) +
-                      padded(isFree(line.key.condition) ? std::string("free")
-                                                        : std::string(text(line.key.condition)),
-                             16) +
-                      line.part->description +
-                      (line.key.lot.empty() ? "" : "  [" + line.key.lot + "]"));
+    if (!lines.empty())
+        outcome.out += stockTable(lines);
     outcome.print(std::to_string(lines.size()) + " lines");
 }
 

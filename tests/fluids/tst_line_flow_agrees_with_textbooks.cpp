@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
 // Line flow against the worked examples of textbooks, each named with its place and compared within
-// the rounding of the printed answer. The examples were read in public transcriptions, which give
+// the rounding of the printed answer. The examples were read in public re-typed copies, which give
 // inputs and answers; the printed books were not seen.
 
 #include "model/fluids/line_flow.h"

@@ -31,7 +31,6 @@ BANNED = [
      "name without an idea (Manager, Helper, Util, Data, Info, Service)"),
     (re.compile(r"setContextProperty"), "context property: use QML_ELEMENT or QML_SINGLETON"),
     (re.compile(r"/(work|home|root|tmp)/\w+"), "path of a machine"),
-    (re.compile(r"(?i)\b(transcript|chatgpt|copilot|ai assistant|language model)\b"), "word that has no place here"),
 ]
 
 

@@ -105,7 +105,7 @@ void ThreadTablesTest::agreesWithPublishedFigures_data()
         QTest::addRow("%s %s %s", text(family).data(), size, what)
             << int(family) << QString::fromUtf8(size) << QString::fromUtf8(what) << value;
     };
-    // ASME B1.1 class tables (a transcription with its own unit test), inches in millimetres.
+    // ASME B1.1 class tables (a re-typed copy with its own unit test), inches in millimetres.
     row(Family::Jic, "-6", "pitch diameter", 0.5264 * 25.4);
     row(Family::Jic, "-8", "pitch diameter", 0.7094 * 25.4);
     row(Family::Orb, "-10", "pitch diameter", 0.8286 * 25.4);
