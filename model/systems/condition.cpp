@@ -84,7 +84,7 @@ bool nodeHolds(const Node &node, const Answers &answers)
 /// In quotes where it would otherwise read as something else.
 std::string valueText(const std::string &value)
 {
-    bool needsQuotes = value.find_first_of("(),'") != std::string::npos;
+    bool needsQuotes = value.find_first_of("(),'\t\n\r") != std::string::npos;
     std::string word;
     // The words of a value that the grammar would take for its own.
     for (const char letter : value + ' ') {

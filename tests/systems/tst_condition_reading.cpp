@@ -77,6 +77,7 @@ void ConditionReadingTest::saysWhetherItHolds_data()
     row("nut is 'o''clock'", false);
     row("nut is 'or'", false);
     row("fluid is 'not'", false);
+    row("tank is saddle 'bolted\t\tto the floor'", false); // blanks inside quotes are kept
     row("((((fluid is E85))))", true);
 }
 
