@@ -103,6 +103,17 @@ TomlValue converted(const toml::node &node)
     return value;
 }
 
+Problem parseProblem(const toml::parse_error &error, std::string_view whole,
+                     const std::string &file)
+{
+    const auto begin = error.source().begin;
+    const std::size_t byte = byteOf(whole, static_cast<std::uint32_t>(begin.line),
+                                    static_cast<std::uint32_t>(begin.column));
+    return problemAt(whole, byte, file,
+                     {"this is not TOML: " + std::string(error.description()),
+                      "Correct the text at this place."});
+}
+
 } // namespace
 
 const TomlEntry *TomlValue::find(std::string_view key) const noexcept
@@ -139,16 +150,15 @@ Result<TomlDocument> TomlDocument::read(std::string_view whole, std::string file
             problemAt(whole, *stray, document.m_file,
                       {"this is not TOML: there is a letter beyond ASCII outside quotes",
                        "Put the text in quotes."}));
-    const toml::parse_result parsed = toml::parse(whole, document.m_file);
-    if (!parsed) {
-        const auto begin = parsed.error().source().begin;
-        const std::size_t byte = byteOf(whole, static_cast<std::uint32_t>(begin.line),
-                                        static_cast<std::uint32_t>(begin.column));
-        return tl::unexpected(
-            problemAt(whole, byte, document.m_file,
-                      {"this is not TOML: " + std::string(parsed.error().description()),
-                       "Correct the text at this place."}));
+    // Its form is judged on a stand-in: the library must see no letter beyond ASCII in a broken
+    // text.
+    if (const std::string standIn = asciiStandIn(whole); standIn.size() != whole.size()) {
+        if (const toml::parse_result judged = toml::parse(standIn, document.m_file); !judged)
+            return tl::unexpected(parseProblem(judged.error(), whole, document.m_file));
     }
+    const toml::parse_result parsed = toml::parse(whole, document.m_file);
+    if (!parsed)
+        return tl::unexpected(parseProblem(parsed.error(), whole, document.m_file));
     convertTable(document.m_root, parsed.table());
     return document;
 }

@@ -41,23 +41,13 @@ std::optional<std::size_t> stringEnd(std::string_view text, std::size_t begin) n
     return std::nullopt;
 }
 
-/// Whether the quote there can begin a string. Behind a letter, digit, sign or another quote TOML
-/// has none, and the library does not read it as one.
-bool beginsString(std::string_view text, std::size_t at) noexcept
-{
-    if (at == 0)
-        return true;
-    const char before = text[at - 1];
-    return std::string_view(" \t\r\n=,.[]{}\xBF").find(before) != std::string_view::npos;
-}
-
 } // namespace
 
 std::optional<std::size_t> firstStrayCharacter(std::string_view text) noexcept
 {
     std::size_t at = text.starts_with(ByteOrderMark) ? ByteOrderMark.size() : 0;
     while (at < text.size()) {
-        if ((text[at] == '"' || text[at] == '\'') && beginsString(text, at)) {
+        if (text[at] == '"' || text[at] == '\'') {
             const auto end = stringEnd(text, at);
             if (!end)
                 return std::nullopt; // The parser stops at this string and says so.
@@ -71,6 +61,20 @@ std::optional<std::size_t> firstStrayCharacter(std::string_view text) noexcept
         }
     }
     return std::nullopt;
+}
+
+std::string asciiStandIn(std::string_view text)
+{
+    const std::size_t mark = text.starts_with(ByteOrderMark) ? ByteOrderMark.size() : 0;
+    std::string standIn(text.substr(0, mark));
+    for (const char byte : text.substr(mark)) {
+        const auto code = static_cast<unsigned char>(byte);
+        if (code < 0x80U)
+            standIn += byte;
+        else if (code >= 0xC0U) // The first byte of a letter; the others add nothing.
+            standIn += 'X';
+    }
+    return standIn;
 }
 
 } // namespace flarestock

@@ -8,11 +8,18 @@
 
 #include <cstddef>
 #include <optional>
+#include <string>
 #include <string_view>
 
 namespace flarestock {
 
 /// The byte of the first one; nothing where there is none, or where a string does not end before.
+/// Exact for a text that is TOML; in a broken one the library may see other strings than this.
 [[nodiscard]] std::optional<std::size_t> firstStrayCharacter(std::string_view text) noexcept;
+
+/// The text with an X for each letter beyond ASCII, so that lines and columns stay. What is wrong
+/// with its form is found in it without danger; a text whose stand-in is TOML has its strings where
+/// firstStrayCharacter() sees them.
+[[nodiscard]] std::string asciiStandIn(std::string_view text);
 
 } // namespace flarestock
