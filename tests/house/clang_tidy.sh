@@ -17,6 +17,8 @@ else
 fi
 [ -n "$files" ] || { echo "no C++ source has changed"; exit 0; }
 echo "$(echo "$files" | wc -l) files"
-echo "$files" | xargs -P 2 -n 4 clang-tidy-14 -p "$build" --quiet \
-    --extra-arg=-Wno-unknown-warning-option 2>&1 | grep -vE '^[0-9]+ warnings? (generated|treated)|Suppressed|Use -header-filter' || true
-exit "${PIPESTATUS[1]}"
+status=0
+said=$(echo "$files" | xargs -P 2 -n 4 clang-tidy-14 -p "$build" --quiet \
+    --extra-arg=-Wno-unknown-warning-option 2>&1) || status=1
+echo "$said" | grep -vE '^[0-9]+ warnings? (generated|treated)|^Suppressed|^Use -header-filter' || true
+exit "$status"
