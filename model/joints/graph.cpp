@@ -39,29 +39,42 @@ std::string upperCase(std::string_view text)
     return upper;
 }
 
-using HoseBores = std::map<Port, double>; ///< Millimetres, by cut end; only those published.
+/// What the hoses' makers say of them, by cut end.
+using HosesByEnd = std::map<Port, HoseFacts>;
 
-HoseBores boresOf(const Catalogue &catalogue)
+HosesByEnd hosesOf(const Catalogue &catalogue)
 {
-    HoseBores bores;
+    HosesByEnd hoses;
     for (const Part *hose : catalogue.ofKind(Kind::Hose)) {
         const auto *facts = hose->as<HoseFacts>();
-        if (facts != nullptr && facts->boreMm && !hose->ports.empty())
-            bores.emplace(hose->ports.front().port, *facts->boreMm);
+        if (facts != nullptr && !hose->ports.empty())
+            hoses.emplace(hose->ports.front().port, *facts);
     }
-    return bores;
+    return hoses;
 }
 
 /// A barb is named by the bore of the hose that goes over it, and a hose's number is not always its
 /// bore: one that is numbered by tube is tighter, and its braid does not stretch. Six percent is
 /// what push-on hose gives: common practice, no source.
-bool goesOver(const HoseBores &bores, const Port &cut, const Port &barb)
+bool goesOver(const HoseFacts &hose, const SizeRow &barb)
 {
     constexpr double Stretch = 0.06;
-    const auto bore = bores.find(cut);
-    const SizeRow *row = barb.family == Family::Barb ? sizeOf(barb) : nullptr;
-    return row == nullptr || bore == bores.end() ||
-           std::abs(bore->second - row->tubeMm) <= Stretch * row->tubeMm;
+    return hose.clamped.value_or(true) &&
+           (!hose.boreMm || std::abs(*hose.boreMm - barb.tubeMm) <= Stretch * barb.tubeMm);
+}
+
+/// What the makers say of a cut end on a barb; nothing where the one is no hose of the catalogue or
+/// the other no barb.
+enum class OnBarb : std::uint8_t { NotAsked, No, Yes, MadeForIt };
+
+OnBarb onBarb(const HosesByEnd &hoses, const Port &cut, const Port &barb)
+{
+    const auto hose = hoses.find(cut);
+    if (hose == hoses.end() || barb.family != Family::Barb)
+        return OnBarb::NotAsked;
+    if (!goesOver(hose->second, *sizeOf(barb)))
+        return OnBarb::No;
+    return hose->second.clamped ? OnBarb::MadeForIt : OnBarb::Yes;
 }
 
 } // namespace
@@ -182,15 +195,16 @@ void JointGraph::layArcs()
 void JointGraph::layHops()
 {
     std::vector<std::vector<Hop>> rows(m_types.size());
-    const HoseBores bores = boresOf(*m_catalogue);
+    const HosesByEnd hoses = hosesOf(*m_catalogue);
     for (TypeIndex a = 0; a < m_types.size(); ++a) {
         const bool cut = isCutEnd(m_types[a]);
         if (cut)
             rows[a].push_back({a, m_links->hold(m_types[a])});
         for (TypeIndex b = cut ? 0 : a; b < m_types.size(); ++b) {
-            if (isCutEnd(m_types[b]) || (cut && !goesOver(bores, m_types[a], m_types[b])))
+            const auto over = onBarb(hoses, m_types[a], m_types[b]);
+            if (isCutEnd(m_types[b]) || over == OnBarb::No)
                 continue;
-            const auto link = m_links->link(m_types[a], m_types[b]);
+            const auto link = m_links->link(m_types[a], m_types[b], over == OnBarb::MadeForIt);
             if (!link)
                 continue;
             rows[a].push_back({b, *link});

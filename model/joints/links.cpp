@@ -81,13 +81,15 @@ std::uint32_t LinkBook::add(Mating mating, const Port &a, const Port &b)
     return static_cast<std::uint32_t>(m_links.size() - 1);
 }
 
-std::optional<std::uint32_t> LinkBook::link(const Port &a, const Port &b)
+std::optional<std::uint32_t> LinkBook::link(const Port &a, const Port &b, bool madeForClamp)
 {
     if (a.gender != Gender::None && a.gender == b.gender)
         return {}; // both male or both female: the first thing that mating() would say
     Mating met = meeting(a, b);
     if (met.verdict != Verdict::Fits && met.verdict != Verdict::FitsWithCaution)
         return {};
+    if (madeForClamp)
+        met = clamped(a, std::move(met));
     return add(std::move(met), a, b);
 }
 

@@ -30,7 +30,9 @@ public:
     explicit LinkBook(const std::vector<Stocked> &stocked);
 
     /// The place in links() where the two fit, as `a` and `b` of a way; nothing where they do not.
-    [[nodiscard]] std::optional<std::uint32_t> link(const Port &a, const Port &b);
+    /// `madeForClamp`: `a` is a hose whose maker lets it be clamped on the barb `b`.
+    [[nodiscard]] std::optional<std::uint32_t> link(const Port &a, const Port &b,
+                                                    bool madeForClamp = false);
     /// The link by which a piece holds a cut end.
     [[nodiscard]] std::uint32_t hold(const Port &cut);
 

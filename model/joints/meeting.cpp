@@ -38,6 +38,15 @@ Mating holding(const Port &cut)
     return held;
 }
 
+Mating clamped(const Port &hose, Mating bare)
+{
+    bare.verdict = Verdict::Fits;
+    bare.why = "The maker of hose " + hose.construction + " " + hose.size +
+               " lets it go over a barb of its bore; a clamp holds it.";
+    bare.source = "the part's own data";
+    return bare;
+}
+
 std::string foldedThread(std::string_view thread)
 {
     std::string folded;

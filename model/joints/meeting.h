@@ -20,6 +20,9 @@ namespace flarestock {
 /// (asserted).
 [[nodiscard]] Mating holding(const Port &cut);
 
+/// The same joint of a hose and a barb where the hose's maker lets it be clamped.
+[[nodiscard]] Mating clamped(const Port &hose, Mating bare);
+
 /// The thread that a washer between the two goes over, as washers are listed: "M10x1", "G1/4",
 /// "-6". Folded by foldedThread().
 [[nodiscard]] std::string washerThread(const Port &a, const Port &b);

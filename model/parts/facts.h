@@ -38,6 +38,8 @@ struct HoseFacts {
     std::optional<double> bendRadiusMm;
     std::string liner; ///< "PTFE", "NBR", …: the material that touches the fluid.
     bool conductive = false;
+    /// Whether its maker lets it go over a barb under a clamp; nothing where he does not say.
+    std::optional<bool> clamped = std::nullopt;
 };
 
 struct HoseEndFacts {

@@ -4,6 +4,8 @@
 
 #include "model/ports/size_table.h"
 
+#include <algorithm>
+#include <array>
 #include <cassert>
 #include <cmath>
 
@@ -26,35 +28,76 @@ Mating no(std::string why, std::string source = Practice)
     return {Verdict::NoFit, {}, std::move(why), std::move(source), {}};
 }
 
+/// Whether a clamp draws a hose tight on what it goes over.
+enum class Squeeze : std::uint8_t { Yes, No, Unknown };
+
+struct Construction {
+    std::string_view word; ///< Stands in the construction's name.
+    Squeeze squeeze;
+};
+/// Fuel and coolant hose that is made for clamps (SAE J30 types R6, R7, R9, R14; J20 R4), and hose
+/// that takes crimped or screwed ends only (SAE J517 100R1, R2, R5, R7, R8, R14; MIL-H-8788 and
+/// 8794; J1401): from memory. The longer word stands before the one that it holds.
+constexpr std::array Constructions{
+    Construction{"30R6", Squeeze::Yes},      Construction{"30R7", Squeeze::Yes},
+    Construction{"30R9", Squeeze::Yes},      Construction{"30R14", Squeeze::Yes},
+    Construction{"20R4", Squeeze::Yes},      Construction{"PTFE", Squeeze::No},
+    Construction{"100R14", Squeeze::No},     Construction{"100R1", Squeeze::No},
+    Construction{"100R2", Squeeze::No},      Construction{"100R5", Squeeze::No},
+    Construction{"100R7", Squeeze::No},      Construction{"100R8", Squeeze::No},
+    Construction{"MIL-H-8788", Squeeze::No}, Construction{"MIL-H-8794", Squeeze::No},
+    Construction{"J1401", Squeeze::No},
+};
+
+Squeeze squeezeOf(const Port &hose)
+{
+    const auto *known =
+        std::find_if(Constructions.begin(), Constructions.end(), [&](const Construction &one) {
+            return hose.construction.find(one.word) != std::string::npos;
+        });
+    return known == Constructions.end() ? Squeeze::Unknown : known->squeeze;
+}
+
+constexpr auto HoseSource = "SAE J30, J20 and J517 from memory; common practice, no source";
+
+/// A hose over something of the bore's size, for a clamp. `thing`: "barb", "tube".
+std::optional<Mating> hoseRefuses(const Plain &pair, const std::string &thing)
+{
+    if (squeezeOf(pair.first) == Squeeze::No)
+        return no("A clamp does not draw " + pair.first.construction + " hose tight on a " + thing +
+                      ": it takes the hose end that its maker lists.",
+                  HoseSource);
+    const double over = pair.secondMm - pair.firstMm;
+    if (over > SameMm)
+        return no("The " + thing + " is larger than the hose of that number: it does not go over.");
+    if (over < -SameMm)
+        return no("The " + thing +
+                  " is smaller than the bore: the clamp cannot draw the hose tight.");
+    return {};
+}
+
 Mating hoseOnBarb(const Plain &pair)
 {
-    const double over = pair.secondMm - pair.firstMm;
-    if (std::abs(over) <= SameMm)
+    if (auto refused = hoseRefuses(pair, "barb"))
+        return *refused;
+    if (squeezeOf(pair.first) == Squeeze::Yes)
         return {Verdict::Fits,
                 {{Aid::Clamp, 1, {}}},
                 "The hose goes over the barb of its bore; a clamp holds it.",
-                Practice,
+                HoseSource,
                 {}};
-    if (over > 0)
-        return no("The barb is larger than the hose of that number: it does not go over.");
-    return {Verdict::Loose,
-            {},
-            "The barb is smaller than the bore: the clamp cannot draw the hose tight.",
-            Practice,
+    return {Verdict::FitsWithCaution,
+            {{Aid::Clamp, 1, {}}},
+            "The hose goes over the barb of its bore, and a clamp holds it where its maker lets "
+            "it be clamped: soft rubber hose yes, braided or lined hose no.",
+            HoseSource,
             {}};
 }
 
 Mating hoseOnTube(const Plain &pair)
 {
-    const double over = pair.secondMm - pair.firstMm;
-    if (over > SameMm)
-        return no("The tube is larger than the hose of that number: it does not go over.");
-    if (over < -SameMm)
-        return {Verdict::Loose,
-                {},
-                "The tube is smaller than the bore: the clamp cannot draw the hose tight.",
-                Practice,
-                {}};
+    if (auto refused = hoseRefuses(pair, "tube"))
+        return *refused;
     return {Verdict::FitsWithCaution,
             {{Aid::Clamp, 1, {}}},
             "The hose goes over the tube and a clamp holds it, but a tube without a bead lets it "
@@ -84,8 +127,18 @@ Mating tubeInNut(const Port &tube, const Port &nut)
                   nutRow->source);
     const bool sleeve = nut.family == Family::An || nut.family == Family::Jic ||
                         nut.family == Family::Din24L || nut.family == Family::Din24S;
+    const std::vector<Need> needs =
+        sleeve ? std::vector<Need>{{Aid::Sleeve, 1, {}}} : std::vector<Need>{};
+    if (std::abs(over) > 0.02) // 8 mm and 5/16 in: within what tube is drawn to, but not the same
+        return {Verdict::FitsWithCaution,
+                needs,
+                "The tube is " + std::string(over > 0 ? "0.06 mm larger" : "0.06 mm smaller") +
+                    " than the nut is made for: it goes in, but try the flare or ring on an "
+                    "offcut first, or use the tube that the nut is made for.",
+                nutRow->source,
+                {}};
     return {Verdict::Fits,
-            sleeve ? std::vector<Need>{{Aid::Sleeve, 1, {}}} : std::vector<Need>{},
+            needs,
             sleeve ? "The nut goes over the tube; a sleeve behind the flare, or the cutting ring, "
                      "carries it."
                    : "The nut goes over the tube, which is then flared to its form.",

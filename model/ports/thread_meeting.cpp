@@ -9,10 +9,11 @@ namespace flarestock {
 
 namespace {
 
-constexpr double StartsOver = 0.3;  // of a pitch
-constexpr double DepthLeast = 0.75; // of the basic depth
-constexpr double TouchLeast = 0.03; // of the basic depth: less is air
-constexpr double SamePitch = 0.001; // relative: 14 to the inch in inches and in millimetres
+constexpr double StartsOver = 0.3;    // of a pitch
+constexpr double DepthLeast = 0.75;   // of the basic depth
+constexpr double TouchLeast = 0.03;   // of the basic depth: less is air
+constexpr double NormalLength = 0.65; // of the diameter
+constexpr double SamePitch = 0.001;   // relative: 14 to the inch in inches and in millimetres
 
 /// The largest and the smallest end of a male, as it enters; alike where it is parallel.
 double entersAs(const Thread &male)
@@ -30,13 +31,25 @@ double overlap(const Thread &male, const Thread &female)
            (root - female.femaleMinorMm());
 }
 
+/// Crests of a male and a female that are as large as their classes usually come out do not meet.
+bool passesAsMade(const Thread &male, const Thread &female)
+{
+    if (male.tapered || female.tapered)
+        return false;
+    const auto outer = limitsOf(male);
+    const auto inner = limitsOf(female);
+    return outer.externalMajorLeast + outer.externalMajorMost <=
+           inner.internalMinorLeast + inner.internalMinorMost;
+}
+
 double turnsUntilBound(const Thread &male, const Thread &female)
 {
     const double play = female.pitchDiameterMm - male.pitchDiameterMm;
     const double half = std::min(male.flankAngle(), female.flankAngle()) / 2;
     const double axial = std::max(0.0, play) * std::tan(half * 3.14159265358979323846 / 180);
-    // A taper uses its play up as it goes in: a sixteenth of its pitch with every turn.
-    const double wedge = male.tapered ? male.pitchMm / 16 * axial / std::max(play, 1e-9) : 0;
+    // A taper, of either, uses the play up as it goes in: a sixteenth of the pitch with every turn.
+    const bool taper = male.tapered || female.tapered;
+    const double wedge = taper ? male.pitchMm / 16 * axial / std::max(play, 1e-9) : 0;
     return 1 + axial / (std::abs(male.pitchMm - female.pitchMm) + wedge);
 }
 
@@ -44,7 +57,7 @@ double normalTurns(const Thread &male, const Thread &female)
 {
     if (male.tapered || female.tapered)
         return std::max(male.handTightMm, female.handTightMm) / male.pitchMm;
-    return 0.8 * std::min(male.majorMm, female.majorMm) / male.pitchMm;
+    return NormalLength * std::min(male.majorMm, female.majorMm) / male.pitchMm;
 }
 
 bool sameForm(const Thread &male, const Thread &female)
@@ -61,7 +74,7 @@ ThreadMeeting meet(const Thread &male, const Thread &female)
     const double femaleMajor = female.femaleMinorMm() + female.borderMm() + female.crestMm();
     if (entersAs(male) > femaleMajor + StartsOver * female.pitchMm)
         return {Outcome::TooLarge, 0, depth};
-    if (depth < TouchLeast)
+    if (depth < TouchLeast || passesAsMade(male, female))
         return {Outcome::FallsThrough, 0, depth};
     const bool samePitch = std::abs(male.pitchMm / female.pitchMm - 1) < SamePitch;
     if (!samePitch) {

@@ -206,10 +206,11 @@ void JointClosingTest::throttlesNoLineToSaveAPurchase()
 
 void JointClosingTest::pushesNoTightHoseOverABarb()
 {
-    const auto hose = [](const char *number, const char *cut, double boreMm) {
+    const auto hose = [](const char *number, const char *cut, double boreMm,
+                         std::optional<bool> clamped = {}) {
         Part part = body(number, cut);
         part.kind = Kind::Hose;
-        part.facts = HoseFacts{"X", 6, boreMm, {}, {}, false};
+        part.facts = HoseFacts{"X", 6, boreMm, {}, {}, false, clamped};
         return part;
     };
     Part clamp = body("CLAMP", "BARB 3/8");
@@ -217,15 +218,23 @@ void JointClosingTest::pushesNoTightHoseOverABarb()
     clamp.ports.clear();
     clamp.words = {"BARB 3/8"};
     const auto catalogue =
-        Catalogue::of({body("P", "BARB 3/8"), clamp, hose("PUSH-ON", "HOSE GR -6", 9.525),
-                       hose("BRAIDED", "HOSE PT -6", 7.94)},
+        Catalogue::of({body("P", "BARB 3/8"), clamp, hose("BRAIDED", "HOSE PT -6", 7.94),
+                       hose("MADE-FOR-IT", "HOSE GR -6", 9.525, true),
+                       hose("CRIMPED", "HOSE CR -6", 9.525, false),
+                       hose("NOT-SAID", "HOSE NS -6", 9.525)},
                       {}, {})
             .value();
     const JointCloser closer(catalogue);
     JointRequest request;
     request.from = Port::parse("BARB 3/8").value();
     request.to = Port::parse("HOSE GR -6").value();
-    QCOMPARE(closer.ways(request, {}, NothingLeft).size(), std::size_t{1});
+    const auto clamped = closer.ways(request, {}, NothingLeft);
+    QCOMPARE(clamped.size(), std::size_t{1});
+    QVERIFY(clamped[0].verdict() == Verdict::Fits);
+    request.to = Port::parse("HOSE NS -6").value(); // the maker does not say: a word of caution
+    QVERIFY(closer.ways(request, {}, NothingLeft)[0].verdict() == Verdict::FitsWithCaution);
+    request.to = Port::parse("HOSE CR -6").value(); // the maker says no
+    QVERIFY(closer.ways(request, {}, NothingLeft).empty());
     request.to = Port::parse("HOSE PT -6").value(); // AC 43.13-1B numbers it by tube: bore 5/16 in
     QVERIFY(closer.ways(request, {}, NothingLeft).empty());
 }

@@ -106,8 +106,13 @@ void PortMatingTest::says_data()
     // started in 3/8-24 (a brake-tube help page). The rest: geometry; common practice, no source.
     row("METRIC M22x1.5 male", "ORB -10 female", "jams");
     row("AN -10 male", "METRIC M22x1.5 female", "jams");
-    row("BUBBLE M10x1.0 male nut", "INV 3/16 female", "jams");
-    row("INV 3/16 male nut", "BUBBLE M10x1.0 female", "jams");
+    row("BUBBLE M10x1.0 male nut", "INV 3/16 female", "jams");  // the page: catches one thread
+    row("INV 3/16 male nut", "BUBBLE M10x1.0 female", "loose"); // the page: goes loosely in, strips
+    // A machinery-safety guide on hydraulic lines: G1/2 goes almost unnoticed into M22x1.5 and can
+    // break out under pressure.
+    row("BSPP 1/2 male", "METRIC M22x1.5 female", "jams");
+    // A parallel male in a taper of another pitch wedges as well: geometry.
+    row("AN -3 male", "NPT 1/8 female", "jams");
     row("METRIC M14x1.5 male", "ORB -6 female", "jams");
     // Inverted and bubble flares: SAE J512, ISO 4038; articles on brake flares: they do not seal
     // mixed.
@@ -119,16 +124,26 @@ void PortMatingTest::says_data()
     row("INV 3/16 male nut", "AN -3 female swivel", "leaks");
     row("BUBBLE M10x1.0 male nut", "BUBBLE M10x1.0 female", "fits");
     // Without threads. Common practice, no source.
-    row("HOSE PT -6", "BARB 3/8", "fits-with-aid", "clamp");
-    row("HOSE PT -6 + clamp", "BARB 3/8", "fits", "clamp");
-    row("HOSE PT -6", "BARB 1/2", "no-fit");
-    row("HOSE PT -8", "BARB 5/16", "loose");
+    row("HOSE 30R7 -6", "BARB 3/8", "fits-with-aid", "clamp"); // SAE J30, from memory
+    row("HOSE 30R7 -6 + clamp", "BARB 3/8", "fits", "clamp");
+    row("HOSE 30R9 -6", "BARB 10 mm", "no-fit"); // 3/8 in is 9.53 mm
+    row("HOSE PTFE-S -6", "BARB 3/8", "no-fit"); // a clamp does not draw it tight
+    row("HOSE 100R14 -6 + clamp", "BARB 3/8", "no-fit");
+    row("HOSE 100R5 -6", "TUBE 3/8", "no-fit");
+    row("HOSE RED -6", "BARB 3/8", "fits-with-caution", "clamp"); // nobody knows what it is
+    row("HOSE RED -6 + clamp", "BARB 3/8", "fits-with-caution", "clamp");
+    row("HOSE 30R7 -6", "TUBE 3/8", "fits-with-caution", "clamp");
+    row("HOSE 30R7 -6", "BARB 1/2", "no-fit");
+    row("HOSE 30R7 -8", "BARB 5/16", "no-fit");
     row("HOSE PT -6", "HOSE PT -6", "no-fit");
     row("HOSE PT -6", "AN -6 male", "no-fit");
     row("TUBE 3/8", "AN -6 female nut", "fits-with-aid", "sleeve");
     row("TUBE 3/8", "AN -6 male", "no-fit");
     row("TUBE 1/2", "AN -6 female nut", "no-fit");
     row("TUBE 3/16", "INV 3/16 male nut", "fits");
+    row("TUBE 8 mm", "AN -5 female nut", "fits-with-caution", "sleeve"); // 0.06 mm larger
+    row("TUBE 5/16", "DIN24L 8 female nut", "fits-with-caution", "sleeve");
+    row("TUBE 8 mm", "INV 5/16 male nut", "fits-with-caution");
     row("TUBE 8 mm", "DIN24L 8 female nut", "fits-with-aid", "sleeve");
     row("QC 3/8 male", "QC 3/8 female", "fits");
     row("QC 3/8 male", "QC 5/16 female", "no-fit");

@@ -99,6 +99,7 @@ Facts readHose(const SheetRow &row)
     facts.bendRadiusMm = millimetre(row, BendRadius);
     facts.liner = row.text(Liner);
     facts.conductive = row.yesNo(Conductive).value_or(false);
+    facts.clamped = row.yesNo(Clamped);
     return facts;
 }
 

@@ -12,14 +12,14 @@ namespace {
 using namespace column;
 
 constexpr std::array<std::string_view, PartColumnCount> PartHeadings = {
-    "part",        "kind",     "description", "unit",         "ports",    "material",
-    "seal",        "suits",    "words",       "rated",        "lowest",   "highest",
-    "box",         "fitting",  "substitutes", "construction", "dash",     "bore",
-    "bend radius", "liner",    "conductive",  "fits",         "angle",    "allowance",
-    "tube",        "micron",   "basis",       "beta",         "medium",   "element",
-    "serviceable", "flow",     "clean loss",  "bypass",       "washable", "curve",
-    "amps",        "electric", "position",    "low",          "high",     "designation",
-    "crush",       "thread",   "passage",     "volume",       "sock"};
+    "part",        "kind",        "description", "unit",         "ports",  "material",
+    "seal",        "suits",       "words",       "rated",        "lowest", "highest",
+    "box",         "fitting",     "substitutes", "construction", "dash",   "bore",
+    "bend radius", "liner",       "conductive",  "clamped",      "fits",   "angle",
+    "allowance",   "tube",        "micron",      "basis",        "beta",   "medium",
+    "element",     "serviceable", "flow",        "clean loss",   "bypass", "washable",
+    "curve",       "amps",        "electric",    "position",     "low",    "high",
+    "designation", "crush",       "thread",      "passage",      "volume", "sock"};
 
 struct OfKind {
     Kind kind;
@@ -27,7 +27,7 @@ struct OfKind {
 };
 
 constexpr std::array OfSomeKinds = {
-    OfKind{Kind::Hose, {Construction, Dash, Bore, BendRadius, Liner, Conductive}},
+    OfKind{Kind::Hose, {Construction, Dash, Bore, BendRadius, Liner, Conductive, Clamped}},
     OfKind{Kind::HoseEnd, {Fits, Dash, Angle, Bore, Allowance}},
     OfKind{Kind::Tubing, {Tube, Bore}},
     OfKind{Kind::Filter,

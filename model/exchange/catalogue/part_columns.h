@@ -32,6 +32,7 @@ enum PartColumn : ColumnId {
     BendRadius,
     Liner,
     Conductive,
+    Clamped,
     Fits,
     Angle,
     Allowance,
