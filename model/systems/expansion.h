@@ -33,6 +33,7 @@ struct PlacedJoint {
     std::optional<Way> way; ///< Nothing: open. A plug is its way's last piece: as many links as
                             ///< pieces.
     bool picked = false;
+    bool outdone = false;    ///< Picked, and the program would now take the first of the others.
     std::vector<Way> others; ///< Other ways, best first, the chosen one left out.
 };
 
@@ -45,7 +46,9 @@ struct PlacedRun {
         nullptr; ///< Hose or tubing; nullptr for a direct joint or where none is found.
     bool picked = false;
     const Part *better = nullptr;
-    Quantity length; ///< In the line's unit; zero for a direct joint.
+    std::vector<const Part *> others; ///< Other lines for it, best first: as the template asks,
+                                      ///< then other makes of hose, then a size up or down.
+    Quantity length;                  ///< In the line's unit; zero for a direct joint.
     int dash = 0;
     std::string wanted; ///< "hose -8 PTFE-S", for a finding where none is found.
     std::vector<std::string>

@@ -196,8 +196,11 @@ inline std::string saidBy(const Expansion &build)
         for (const Part *other : one.others)
             all += " or " + other->number;
     }
-    for (const PlacedRun &one : build.runs)
+    for (const PlacedRun &one : build.runs) {
         all += "\nrun " + one.id + " " + number(one.line) + " " + one.length.text();
+        for (const Part *other : one.others)
+            all += " or " + other->number;
+    }
     for (const PlacedJoint &one : build.joints) {
         all += "\njoint " + one.id + " at " + one.at + " " + (one.way ? one.way->key() : "open");
         for (const Way &other : one.others)

@@ -28,6 +28,8 @@ private Q_SLOTS:
     void neverUndoesAPick_data();
     void neverUndoesAPick();
     void reportsWhatWouldBeBetterThanAPick();
+    void saysWhichOtherWayWouldBeTakenNow();
+    void namesTheOtherLinesOfARun();
     void countsOnNoPieceTwice();
     void buysNoMorePiecesWhereMoreIsThere();
 };
@@ -231,6 +233,48 @@ void ExpansionKeepsItsLaws::reportsWhatWouldBeBetterThanAPick()
             std::string::npos);
     const Picks letGo = {{"pump", ""}};
     QVERIFY(!expand(made.request("feed", {}, letGo))->station("pump")->picked);
+}
+
+void ExpansionKeepsItsLaws::saysWhichOtherWayWouldBeTakenNow()
+{
+    Bench made = bench();
+    made.add(form());
+    const auto free = expand(made.request("feed"));
+    const std::string best = free->joint("supply.end")->way->key();
+    QVERIFY(!free->joint("supply.end")->outdone); // Nothing is picked.
+    const auto same = expand(made.request("feed", {}, {{"supply.end", best}}));
+    QVERIFY(same->joint("supply.end")->picked);
+    QVERIFY(!same->joint("supply.end")->outdone); // The program would take it as well.
+    const std::string roundabout = "AD-8-6 + " + best;
+    const auto other = expand(made.request("feed", {}, {{"supply.end", roundabout}}));
+    QVERIFY(other->joint("supply.end")->outdone);
+    QCOMPARE(other->joint("supply.end")->others.front().key(), best);
+}
+
+void ExpansionKeepsItsLaws::namesTheOtherLinesOfARun()
+{
+    Bench made = bench();
+    Template fuel = form();
+    fuel.runs[0].construction = said("PT");
+    made.add(fuel);
+    const auto othersOf = [&made](const Answers &answers, const Picks &picks) {
+        const auto built = expand(made.request("feed", answers, picks));
+        std::string all;
+        for (const Part *other : built->run("supply")->others)
+            all += " " + other->number;
+        return all;
+    };
+    const Answers gasoline = {{"fluid", "gasoline"}};
+    QCOMPARE(othersOf(gasoline, {}), std::string(" NB-8 NB-10 PT-10 NB-6 PT-6"));
+    QCOMPARE(othersOf(gasoline, {{"supply", "NB-10"}}), std::string(" PT-8 NB-8 PT-10 NB-6 PT-6"));
+    QCOMPARE(othersOf({{"fluid", "gasoline"}, {"supply", "-10"}}, {}),
+             std::string(" NB-10 NB-8 PT-8"));
+    for (Part &part : made.parts)
+        if (part.number.starts_with("NB"))
+            part.suits = {*parseFluid("gasoline")};
+    made.closer.reset();
+    QCOMPARE(othersOf(gasoline, {}), std::string(" NB-8 NB-10 PT-10 NB-6 PT-6"));
+    QCOMPARE(othersOf({{"fluid", "E85"}}, {}), std::string(" PT-10 PT-6"));
 }
 
 void ExpansionKeepsItsLaws::countsOnNoPieceTwice()

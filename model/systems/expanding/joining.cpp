@@ -13,6 +13,7 @@ namespace {
 
 constexpr std::size_t WaysKept = 4;
 constexpr std::size_t LinesTried = 8; ///< Lines whose joints are tried before the first is taken.
+constexpr std::size_t LinesKept = 8;
 
 const Shelf &emptyShelf()
 {
@@ -155,6 +156,9 @@ Result<void> Joining::joinByLine(const FlatRun &run, const LineWish &asked, cons
     } else {
         placed.line = programs;
     }
+    for (const Part *line : linesAround(wish, m_request.preference, m_allotment))
+        if (line != placed.line && placed.others.size() < LinesKept)
+            placed.others.push_back(line);
     const bool cuttable = placed.line && !placed.line->ports.empty();
     for (Plan *plan : {&start, &end}) {
         plan->request.to = cuttable ? placed.line->ports.front().port : wantedEnd(wish);
@@ -231,6 +235,7 @@ Result<void> Joining::decide(Plan plan, std::vector<Way> ways, std::optional<Way
         joint.way = ways.front();
     if (joint.way) {
         const std::string key = joint.way->key();
+        joint.outdone = joint.picked && !ways.empty() && ways.front().key() != key;
         for (Way &way : ways)
             if (way.key() != key && joint.others.size() < WaysKept - 1)
                 joint.others.push_back(std::move(way));

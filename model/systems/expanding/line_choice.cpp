@@ -81,6 +81,20 @@ bool answers(const Part &part, const LineWish &wish)
            (wish.construction.empty() || sameFolded(hose->construction, wish.construction));
 }
 
+/// The next size of hose for this fluid above a dash, or below it; 0 where there is none.
+int nextDash(const LineWish &wish, bool up, const Catalogue &catalogue)
+{
+    int next = 0;
+    for (const Part *part : catalogue.ofKind(Kind::Hose)) {
+        const auto *hose = part->as<HoseFacts>();
+        const bool beyond = hose && (up ? hose->dash > wish.dash : hose->dash < wish.dash);
+        const bool nearer = beyond && (next == 0 || (hose->dash < next) == up);
+        if (nearer && allowsFluid(*part, wish.fluid))
+            next = hose->dash;
+    }
+    return next;
+}
+
 } // namespace
 
 std::string LineWish::text() const
@@ -136,6 +150,24 @@ std::vector<const Part *> linesFor(const LineWish &wish, Preference preference,
     for (const Ranked &one : ranked)
         parts.push_back(one.part);
     return parts;
+}
+
+std::vector<const Part *> linesAround(const LineWish &wish, Preference preference,
+                                      Allotment &allotment)
+{
+    auto lines = linesFor(wish, preference, allotment);
+    if (!wish.tubing.empty())
+        return lines;
+    LineWish other = wish;
+    other.construction.clear();
+    for (const int dash : {wish.dash, nextDash(wish, true, allotment.catalogue()),
+                           nextDash(wish, false, allotment.catalogue())}) {
+        other.dash = dash;
+        for (const Part *line : linesFor(other, preference, allotment))
+            if (std::find(lines.begin(), lines.end(), line) == lines.end())
+                lines.push_back(line);
+    }
+    return lines;
 }
 
 Quantity lengthFor(const LineWish &wish, const Part &line)

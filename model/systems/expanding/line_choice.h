@@ -29,6 +29,11 @@ struct LineWish {
 [[nodiscard]] std::vector<const Part *> linesFor(const LineWish &wish, Preference preference,
                                                  Allotment &allotment);
 
+/// The same lines, and behind them what else suits the fluid: hose of any make, then of the next
+/// size up and the next size down. Each once. Whether their joints can be closed is not asked.
+[[nodiscard]] std::vector<const Part *> linesAround(const LineWish &wish, Preference preference,
+                                                    Allotment &allotment);
+
 /// The length in the line's unit, up to the tape mark. The line is counted by length (asserted).
 [[nodiscard]] Quantity lengthFor(const LineWish &wish, const Part &line);
 
