@@ -7,6 +7,7 @@
 #include "app/workshop/demo_shop.h"
 #include "app/workshop/workshop.h"
 #include "model/exact/case_fold.h"
+#include "model/exact/nearest_word.h"
 
 #include <CLI/CLI.hpp>
 
@@ -85,15 +86,37 @@ Result<MovementId> idOf(const MoveAsked &asked)
     return asked.id.empty() ? Result<MovementId>(freshId()) : MovementId::parse(asked.id);
 }
 
+/// What is probably meant; `otherwise` where nothing is near.
+std::string remedyFor(const std::string &typed, const std::vector<std::string_view> &words,
+                      std::string otherwise)
+{
+    const std::string_view near = nearestWord(typed, words);
+    return near.empty() ? std::move(otherwise) : "Perhaps " + std::string(near) + " is meant.";
+}
+
+Result<const Part *> partOf(const std::string &typed, const Catalogue &catalogue)
+{
+    if (const Part *part = catalogue.find(typed))
+        return part;
+    std::vector<std::string_view> numbers;
+    for (const Part &part : catalogue.parts())
+        numbers.push_back(part.number);
+    return problem(typed, "is no part of the catalogue",
+                   remedyFor(typed, numbers, "Check the part number."));
+}
+
 Result<const Place *> placeOf(const std::string &typed, const Workshop &workshop)
 {
     std::string known;
+    std::vector<std::string_view> ids;
     for (const Place &place : workshop.ledger.places()) {
         if (folded(place.id) == folded(typed))
             return &place;
         known += (known.empty() ? "" : ", ") + place.id;
+        ids.push_back(place.id);
     }
-    return problem(typed, "is no place of this shop", "Places are: " + known + ".");
+    return problem(typed, "is no place of this shop",
+                   remedyFor(typed, ids, "Places are: " + known + "."));
 }
 
 /// `before` is the movement that has this id in the journal already, where there is one: the same
@@ -101,16 +124,16 @@ Result<const Place *> placeOf(const std::string &typed, const Workshop &workshop
 Result<Movement> movementOf(const MoveAsked &asked, const Workshop &workshop,
                             const std::optional<Movement> &before)
 {
-    const Part *part = workshop.catalogue.find(asked.part);
-    if (part == nullptr)
-        return problem(asked.part, "is no part of the catalogue", "Check the part number.");
+    const auto part = partOf(asked.part, workshop.catalogue);
+    if (!part)
+        return tl::unexpected(part.error());
     const auto from = placeOf(asked.from, workshop);
     if (!from)
         return tl::unexpected(from.error());
     const auto to = placeOf(asked.to, workshop);
     if (!to)
         return tl::unexpected(to.error());
-    const auto quantity = quantityOf(asked.quantity, *part);
+    const auto quantity = quantityOf(asked.quantity, **part);
     if (!quantity)
         return tl::unexpected(quantity.error());
     MoveAsked at = asked;
@@ -119,11 +142,11 @@ Result<Movement> movementOf(const MoveAsked &asked, const Workshop &workshop,
         at.lot = before->lot;
     if (before && at.condition.empty())
         at.condition = text(before->condition);
-    const auto pieces = piecesOf(at, workshop, *part);
+    const auto pieces = piecesOf(at, workshop, **part);
     if (!pieces)
         return tl::unexpected(pieces.error());
     Movement movement;
-    movement.part = part->number;
+    movement.part = (*part)->number;
     movement.quantity = *quantity;
     movement.from = at.from;
     movement.to = (*to)->id;
