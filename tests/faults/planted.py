@@ -1,0 +1,70 @@
+# SPDX-License-Identifier: MIT
+"""planted.py ROOT NAME OUT: writes the source file of model/storage in which the fault NAME is planted.
+A fault whose place is no longer found exactly once is an error: plant it anew.
+
+CMake compiles each into a shop_writer of its own, shop_writer_<name>; the product never sees them."""
+
+import sys
+from pathlib import Path
+
+FAULTS = {
+    "journal_in_memory": (
+        "shop_connection.cpp",
+        'one("PRAGMA journal_mode = WAL").toString() == QStringLiteral("wal")',
+        'one("PRAGMA journal_mode = MEMORY").toString() == QStringLiteral("memory")'),
+    "two_transactions": (
+        "shop_file.cpp",
+        """        m_connection->wholly([&] {
+            JournalWriter writer(*m_connection);
+            for (const auto &movement : movements)
+                done.push_back(writer.append(movement));
+            writer.finish();
+        });""",
+        """        for (const auto &movement : movements)
+            m_connection->wholly([&] {
+                JournalWriter writer(*m_connection);
+                done.push_back(writer.append(movement));
+                writer.finish();
+            });"""),
+    "errors_swallowed": (
+        "shop_connection.cpp",
+        "    if (!query.exec())\n        fail(query.lastError());\n    return query;",
+        "    query.exec();\n    return query;"),
+    "id_counts_anew": (
+        "journal_writer.cpp",
+        "    if (const auto before = standing(movement.id)) {",
+        """    auto other = movement.id.bytes();
+    while (standing(MovementId::ofBytes(other)))
+        ++other[8];
+    movement.id = MovementId::ofBytes(other);
+    if (const auto before = standing(movement.id)) {"""),
+    "order_by_clock": (
+        "journal_writer.cpp",
+        "++m_movements, ++m_lamport, {}, movement};",
+        "++m_movements, m_lamport = movement.at, {}, movement};"),
+    "chain_not_followed": (
+        "verification.cpp",
+        "if (!next || hash != row.hash)",
+        "if (!next || hash.isEmpty())"),
+    "damage_not_looked_for": (
+        "shop_file.cpp",
+        "        if (mode == OpenMode::ReadWrite)\n            checkQuickly(*connection);\n",
+        "        if (mode == OpenMode::ReadOnly)\n            checkQuickly(*connection);\n"),
+    "newer_schema_taken": (
+        "file_header.cpp",
+        "if (schemaVersion > SchemaVersion)",
+        "if (schemaVersion > SchemaVersion + 1000)"),
+}
+
+
+def main(root, name, out):
+    file, old, new = FAULTS[name]
+    text = (Path(root) / "model" / "storage" / file).read_text(encoding="utf-8")
+    if text.count(old) != 1:
+        sys.exit(f"the fault {name} cannot be planted: its place in {file} is there "
+                 f"{text.count(old)} times")
+    Path(out).write_text(text.replace(old, new), encoding="utf-8")
+
+
+if __name__ == "__main__":
+    main(*sys.argv[1:])
