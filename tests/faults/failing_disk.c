@@ -5,12 +5,12 @@
  *
  *   DISK_FOLDER  the folder, as an absolute path; nothing else is touched or seen
  *   DISK_TRACE   a file to which every lasting call is added in its order (crash_images.py reads it)
- *   DISK_CALL    which calls are counted: w write and truncate, s sync, o open, u unlink, r rename, * all
+ *   DISK_CALL    which calls are counted: w write and truncate, s sync, o open, u unlink, r rename, i read,
+ *                * all but read
  *   DISK_AT      the one of them that fails, from 1
  *   DISK_ERRNO   with this error; 0 kills the program with SIGKILL just before the call instead
  *   DISK_EVER    1: every later one fails too
- *
- * A call that failed leaves "failed" in the file DISK_SEEN, so that the test knows that it got there.
+ *   DISK_SEEN    a file that is made when a call fails, so that the test knows that it got there
  */
 #define _GNU_SOURCE
 #include <dlfcn.h>
@@ -111,7 +111,7 @@ static void leaveMark(void)
 /* Whether this call fails; errno is set then. */
 static int fails(char call)
 {
-    if (!failingAt || (failingCall != '*' && failingCall != call))
+    if (!failingAt || (failingCall == '*' ? call == 'i' : failingCall != call))
         return 0;
     const long now = __sync_add_and_fetch(&counted, 1);
     if (now != failingAt && !(failsForEver && now > failingAt))
@@ -181,6 +181,16 @@ int close(int descriptor)
     }
 WRITE_AT(pwrite)
 WRITE_AT(pwrite64)
+
+#define READ_AT(name)                                                                              \
+    ssize_t name(int descriptor, void *content, size_t size, off_t offset)                         \
+    {                                                                                              \
+        if (watchedPath(descriptor) && fails('i'))                                                 \
+            return -1;                                                                             \
+        return REAL(name)(descriptor, content, size, offset);                                      \
+    }
+READ_AT(pread)
+READ_AT(pread64)
 
 /* What the program says on its standard output is an acknowledgement. */
 ssize_t write(int descriptor, const void *content, size_t size)
