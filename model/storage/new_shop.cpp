@@ -63,6 +63,32 @@ void removeUnfinished(const std::filesystem::path &path)
     throw StorageFailure{{path.string(), "exists already", "Name another file, or move it away."}};
 }
 
+/// Brings everything from SQLite's log into the one file, and says where that failed: closing does
+/// the same and says nothing. Busy (the first column) cannot be: nobody knows the file yet.
+void bringIn(const ShopConnection &connection)
+{
+    if (connection.one("PRAGMA wal_checkpoint(TRUNCATE)").toInt() != 0)
+        throw StorageFailure{{connection.path().string(), "could not be written",
+                              "Nothing was made; check the disk, then try again."}};
+}
+
+/// Sees that the folder knows the name of the file.
+void syncFolderOf(const std::filesystem::path &path)
+{
+    const auto folder = path.has_parent_path() ? path.parent_path() : std::filesystem::path(".");
+    const int opened = ::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
+    const bool synced = opened >= 0 && ::fsync(opened) == 0;
+    // Some file systems do not open or sync folders; they keep names without being asked.
+    const bool unasked = errno == EINVAL || errno == ENOTSUP || errno == EACCES;
+    if (opened >= 0)
+        ::close(opened);
+    if (!synced && !unasked)
+        throw StorageFailure{{path.string(),
+                              "was made, but may not outlast a power cut: the disk "
+                              "reported an error",
+                              "Check the disk, then run flarestock verify on it."}};
+}
+
 /// Gives the file its name, never in the place of another, and sees that the folder knows it.
 void giveName(const std::filesystem::path &unnamed, const std::filesystem::path &path)
 {
@@ -73,12 +99,7 @@ void giveName(const std::filesystem::path &unnamed, const std::filesystem::path 
         refuseExisting(path);
     if (done != 0)
         throw StorageFailure{{path.string(), "cannot be written", "Check who may write there."}};
-    const auto folder = path.has_parent_path() ? path.parent_path() : std::filesystem::path(".");
-    const int opened = ::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
-    if (opened < 0)
-        return; // Some file systems do not open folders; they keep names without being asked.
-    ::fsync(opened);
-    ::close(opened);
+    syncFolderOf(path);
 }
 
 } // namespace
@@ -133,7 +154,8 @@ void makeShopFile(const std::filesystem::path &path, const NewShop &shop)
         {
             ShopConnection connection(unnamed, ShopConnection::Use::Make);
             connection.wholly([&] { writeShop(connection, shop); });
-        } // Closing it brings everything from SQLite's log into the one file.
+            bringIn(connection);
+        }
         giveName(unnamed, path);
     } catch (StorageFailure &failure) {
         removeUnfinished(unnamed); // Ours alone: nobody knows its name.
