@@ -33,6 +33,18 @@ void checkQuickly(const ShopConnection &connection)
                               "restore the newest backup."}};
 }
 
+/// Where the disk failed in the middle nobody knows whether it has them: says which to ask for
+/// again.
+void nameUnconfirmed(StorageFailure &failure, const std::vector<Movement> &movements)
+{
+    if (failure.nativeCode == 0 || movements.empty())
+        return; // It was refused, and is not there.
+    failure.problem.remedy += " Not confirmed is movement " + movements.front().id.text();
+    if (movements.size() > 1)
+        failure.problem.remedy += " with " + std::to_string(movements.size() - 1) + " more";
+    failure.problem.remedy += ": said again with its id, it counts once.";
+}
+
 } // namespace
 
 ShopFile::ShopFile(std::unique_ptr<ShopConnection> connection, ShopSettings settings)
@@ -137,12 +149,17 @@ Result<std::vector<Appended>> ShopFile::append(const std::vector<Movement> &move
 {
     return guarded([&] {
         std::vector<Appended> done;
-        m_connection->wholly([&] {
-            JournalWriter writer(*m_connection);
-            for (const auto &movement : movements)
-                done.push_back(writer.append(movement));
-            writer.finish();
-        });
+        try {
+            m_connection->wholly([&] {
+                JournalWriter writer(*m_connection);
+                for (const auto &movement : movements)
+                    done.push_back(writer.append(movement));
+                writer.finish();
+            });
+        } catch (StorageFailure &failure) {
+            nameUnconfirmed(failure, movements);
+            throw;
+        }
         return done;
     });
 }

@@ -90,7 +90,7 @@ public:
     /// Appends all of them or none, in one transaction. The value of a movement is set here by
     /// Ledger::valueOf(): only out of a supplier or the opening is it taken as given.
     /// Problem: a refusal of the ledger said as a sentence, an id that was used for something else,
-    /// read-only, disk full; it names the movement.
+    /// read-only, disk full; it names the movement, which after a failing disk may be there or not.
     [[nodiscard]] Result<std::vector<Appended>> append(const std::vector<Movement> &movements);
     /// The movements of a part (or all, where empty), in the order of the fold.
     [[nodiscard]] Result<std::vector<Movement>> movements(std::string_view part = {}) const;

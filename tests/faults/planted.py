@@ -14,18 +14,18 @@ FAULTS = {
         'one("PRAGMA journal_mode = MEMORY").toString() == QStringLiteral("memory")'),
     "two_transactions": (
         "shop_file.cpp",
-        """        m_connection->wholly([&] {
-            JournalWriter writer(*m_connection);
-            for (const auto &movement : movements)
-                done.push_back(writer.append(movement));
-            writer.finish();
-        });""",
-        """        for (const auto &movement : movements)
-            m_connection->wholly([&] {
+        """            m_connection->wholly([&] {
                 JournalWriter writer(*m_connection);
-                done.push_back(writer.append(movement));
+                for (const auto &movement : movements)
+                    done.push_back(writer.append(movement));
                 writer.finish();
-            });"""),
+            });""",
+        """            for (const auto &movement : movements)
+                m_connection->wholly([&] {
+                    JournalWriter writer(*m_connection);
+                    done.push_back(writer.append(movement));
+                    writer.finish();
+                });"""),
     "errors_swallowed": (
         "shop_connection.cpp",
         "    if (!query.exec())\n        fail(query.lastError());\n    return query;",
