@@ -12,9 +12,9 @@
 namespace flarestock {
 
 enum class Preference : std::uint8_t {
-    Shelf,  ///< Fewest pieces and aids to buy, then fewest pieces, then least money.
-    Joints, ///< Fewest pieces, then fewest to buy, then least money.
-    Money,  ///< Least money, then fewest to buy, then fewest pieces.
+    Shelf,  ///< Fewest pieces and aids to buy, then fewest pieces, fewest cautions, least money.
+    Joints, ///< Fewest pieces, then fewest to buy, fewest cautions, least money.
+    Money,  ///< Least money, then fewest cautions, fewest to buy, fewest pieces.
 };
 [[nodiscard]] std::string_view text(Preference preference) noexcept; ///< "shelf" "joints" "money"
 [[nodiscard]] Result<Preference> parsePreference(std::string_view text);

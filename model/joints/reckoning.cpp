@@ -53,9 +53,11 @@ void Reckoning::take(Tally &tally, StockedIndex index, int count)
         tally.uncertainMicro += after.micro - before.micro;
 }
 
-void Reckoning::takeNeeds(Tally &tally, std::uint32_t link, std::vector<Answer> *answers)
+void Reckoning::takeLink(Tally &tally, std::uint32_t link, std::vector<Answer> *answers)
 {
-    for (const std::uint32_t place : m_graph.links()[link].needs) {
+    const LinkKind &kind = m_graph.links()[link];
+    tally.rank.cautions += kind.mating.verdict == Verdict::FitsWithCaution ? 1 : 0;
+    for (const std::uint32_t place : kind.needs) {
         const Need &need = m_graph.links().needs()[place].need;
         if (need.aid == Aid::Sleeve)
             continue;

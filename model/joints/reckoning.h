@@ -44,9 +44,9 @@ public:
     Reckoning(const JointGraph &graph, Supplies &supplies, std::optional<Fluid> fluid);
 
     void takePiece(Tally &tally, StockedIndex index) { take(tally, index, 1); }
-    /// The needs of a link. Sleeves are left out (a tube nut's own list has them), sealant after
-    /// the first. `answers`, where given, gets the rest.
-    void takeNeeds(Tally &tally, std::uint32_t link, std::vector<Answer> *answers = nullptr);
+    /// The caution of a link, and its needs. Sleeves are left out (a tube nut's own list has them),
+    /// sealant after the first. `answers`, where given, gets the rest.
+    void takeLink(Tally &tally, std::uint32_t link, std::vector<Answer> *answers = nullptr);
 
     [[nodiscard]] std::uint16_t fluidBit() const noexcept { return m_fluidBit; }
 

@@ -15,6 +15,13 @@ Verdict Way::verdict() const noexcept
     return worst;
 }
 
+int Way::cautions() const noexcept
+{
+    return static_cast<int>(std::count_if(links.begin(), links.end(), [](const Link &link) {
+        return link.mating.verdict == Verdict::FitsWithCaution;
+    }));
+}
+
 std::string Way::key() const
 {
     if (pieces.empty())
@@ -30,19 +37,19 @@ std::string Way::key() const
 
 std::strong_ordering compare(const WayRank &a, const WayRank &b, Preference preference) noexcept
 {
-    const auto order = [preference](const WayRank &rank) -> std::array<std::int64_t, 6> {
+    const auto order = [preference](const WayRank &rank) -> std::array<std::int64_t, 7> {
         switch (preference) {
         case Preference::Joints:
-            return {rank.unanswered, rank.narrow,   rank.pieces,
-                    rank.toBuy,      rank.unpriced, rank.costMicro};
+            return {rank.unanswered, rank.narrow,   rank.pieces,   rank.toBuy,
+                    rank.cautions,   rank.unpriced, rank.costMicro};
         case Preference::Money:
-            return {rank.unanswered, rank.narrow, rank.unpriced,
-                    rank.costMicro,  rank.toBuy,  rank.pieces};
+            return {rank.unanswered, rank.narrow, rank.unpriced, rank.costMicro,
+                    rank.cautions,   rank.toBuy,  rank.pieces};
         case Preference::Shelf:
             break;
         }
-        return {rank.unanswered, rank.narrow,   rank.toBuy,
-                rank.pieces,     rank.unpriced, rank.costMicro};
+        return {rank.unanswered, rank.narrow,   rank.toBuy,    rank.pieces,
+                rank.cautions,   rank.unpriced, rank.costMicro};
     };
     return order(a) <=> order(b);
 }

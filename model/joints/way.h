@@ -52,16 +52,24 @@ struct Way {
     bool priced = true; ///< False where some piece or aid has no price.
 
     [[nodiscard]] Verdict verdict() const noexcept; ///< The worst of the links.
+    [[nodiscard]] int cautions() const noexcept;    ///< Links that fit with a caution.
     [[nodiscard]] std::string key() const;          ///< Part numbers joined by " + "; "direct".
 };
 
-/// What a preference looks at. Before it, whatever the preference: needs that nothing in the
-/// catalogue answers, then ports that would throttle the line. "Least money" puts what has no price
-/// behind what has one.
+/// What a preference looks at, one after the other; of each the less is to be preferred:
+///
+///   shelf:   unanswered, narrow, toBuy, pieces, cautions, unpriced, costMicro
+///   joints:  unanswered, narrow, pieces, toBuy, cautions, unpriced, costMicro
+///   money:   unanswered, narrow, unpriced, costMicro, cautions, toBuy, pieces
+///
+/// So whatever the preference, needs that nothing in the catalogue answers come before it, then
+/// ports that would throttle the line; and of two ways that are alike in what the preference is
+/// about, the one with fewer cautions is taken. Ties by Way::key().
 struct WayRank {
     int unanswered = 0; ///< Aids that the catalogue does not have.
     int toBuy = 0;
     int pieces = 0;
+    int cautions = 0; ///< Links that fit with a caution.
     int unpriced = 0; ///< Pieces and aids to buy that nobody sells.
     std::int64_t costMicro = 0;
     int narrow = 0; ///< Ports of its pieces that are smaller than both ends of the joint.

@@ -177,7 +177,7 @@ void WaySearch::step(std::size_t depth, const Hop &hop, const Arc &arc, const Ta
     m_reckoning.takePiece(next, arc.piece);
     if (isBehind(next))
         return;
-    m_reckoning.takeNeeds(next, hop.link);
+    m_reckoning.takeLink(next, hop.link);
     if (isBehind(next))
         return;
     m_steps[depth] = {&arc, hop.link};
@@ -189,7 +189,7 @@ void WaySearch::step(std::size_t depth, const Hop &hop, const Arc &arc, const Ta
 
 void WaySearch::finish(std::uint32_t link, Tally tally)
 {
-    m_reckoning.takeNeeds(tally, link);
+    m_reckoning.takeLink(tally, link);
     if (m_found.size() >= m_request.best &&
         compare(tally.rank, m_found.back().rank, m_request.preference) > 0)
         return;
@@ -229,7 +229,7 @@ std::vector<Answer> WaySearch::aidsOf(const Path &path)
     std::vector<Answer> answers;
     Tally tally;
     for (auto link = path.links.rbegin(); link != path.links.rend(); ++link)
-        m_reckoning.takeNeeds(tally, *link, &answers);
+        m_reckoning.takeLink(tally, *link, &answers);
     return answers;
 }
 

@@ -2,6 +2,7 @@
 
 #include "model/systems/expanding/plugging.h"
 
+#include "model/joints/supplies.h"
 #include "model/systems/expanding/fluid_allowed.h"
 
 #include <algorithm>
@@ -10,20 +11,24 @@ namespace flarestock {
 
 namespace {
 
+/// A plug stops the flow, so that nothing is too narrow for it.
+WayRank rankOf(const Way &way)
+{
+    WayRank rank;
+    rank.unanswered = static_cast<int>(std::count_if(
+        way.aids.begin(), way.aids.end(), [](const WayAid &aid) { return aid.part == nullptr; }));
+    rank.toBuy = way.toBuy;
+    rank.pieces = static_cast<int>(way.pieces.size());
+    rank.cautions = way.cautions();
+    rank.unpriced = way.priced ? 0 : 1;
+    rank.costMicro = toMicro(way.cost);
+    return rank;
+}
+
 bool comesBefore(const Way &a, const Way &b, Preference preference)
 {
-    const auto buy = a.toBuy <=> b.toBuy;
-    const auto pieces = a.pieces.size() <=> b.pieces.size();
-    const auto cost = a.priced != b.priced ? b.priced <=> a.priced : a.cost <=> b.cost;
-    std::array<std::strong_ordering, 3> order = {buy, pieces, cost};
-    if (preference == Preference::Joints)
-        order = {pieces, buy, cost};
-    if (preference == Preference::Money)
-        order = {cost, buy, pieces};
-    for (const auto one : order)
-        if (one != 0)
-            return one < 0;
-    return a.key() < b.key();
+    const auto order = compare(rankOf(a), rankOf(b), preference);
+    return order != 0 ? order < 0 : a.key() < b.key();
 }
 
 } // namespace

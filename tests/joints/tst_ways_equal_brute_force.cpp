@@ -1,0 +1,158 @@
+// SPDX-License-Identifier: MIT
+//
+// The search for ways against brute force: every row of pieces of a small random catalogue, each
+// turned both ways, judged link by link. It must find the same best rows in the same order for
+// every preference.
+
+#include "tests/joints/joint_parts.h"
+
+#include <QTest>
+
+#include <algorithm>
+#include <random>
+
+using namespace flarestock;
+
+namespace {
+
+int portsBelow(const Way &way, int size)
+{
+    int count = 0;
+    for (const Piece &piece : way.pieces)
+        for (const PartPort &port : piece.part->ports)
+            count += dash(port.port) > 0 && dash(port.port) < size ? 1 : 0;
+    return count;
+}
+
+int linksWithCaution(const Way &way)
+{
+    int count = 0;
+    for (const Link &link : way.links)
+        count += link.mating.verdict == Verdict::FitsWithCaution ? 1 : 0;
+    return count;
+}
+
+using RankedRow = std::pair<WayRank, std::string>;
+
+/// All rows of at most piecesMax pieces that close the joint, by the rules of the header.
+std::vector<RankedRow> everyRow(const Catalogue &catalogue, const JointRequest &request,
+                                const JointCloser &closer, const FreeLeft &left)
+{
+    std::vector<RankedRow> rows;
+    std::vector<const Part *> pool;
+    for (const auto &part : catalogue.parts())
+        if (part.ports.size() == 2)
+            pool.push_back(&part);
+    std::vector<std::string> row;
+    const std::function<void()> grow = [&] {
+        const auto way = closer.judged(request, row, {}, left);
+        if (way->verdict() >= Verdict::FitsWithCaution) {
+            std::vector<Port> stood{request.to};
+            bool twice = false;
+            for (auto it = way->links.rbegin(); it + 1 != way->links.rend(); ++it) {
+                const auto &port = (it + 1)->b; // the port by which a piece faces the component
+                twice = twice || std::find(stood.begin(), stood.end(), port) != stood.end();
+                stood.push_back(port);
+            }
+            const bool open = std::any_of(way->aids.begin(), way->aids.end(),
+                                          [](const WayAid &aid) { return aid.part == nullptr; });
+            if (!twice && !open)
+                rows.push_back({{.toBuy = way->toBuy,
+                                 .pieces = static_cast<int>(row.size()),
+                                 .cautions = linksWithCaution(*way),
+                                 .costMicro = (way->cost * Decimal(1'000'000)).toInt64().value(),
+                                 .narrow = portsBelow(*way, 8)},
+                                way->key()});
+        }
+        if (row.size() == request.piecesMax)
+            return;
+        for (const auto *part : pool) {
+            row.push_back(part->number);
+            grow();
+            row.pop_back();
+        }
+    };
+    grow();
+    return rows;
+}
+
+/// The keys of the best of the rows, best first.
+std::vector<std::string> byBruteForce(std::vector<RankedRow> rows, const JointRequest &request)
+{
+    const auto sortBy = [&rows](Preference preference) {
+        std::sort(rows.begin(), rows.end(), [&](const auto &a, const auto &b) {
+            const auto order = compare(a.first, b.first, preference);
+            return order != 0 ? order < 0 : a.second < b.second;
+        });
+    };
+    sortBy(request.preference);
+    std::vector<std::string> said;
+    for (const auto &[rank, key] : rows)
+        if (said.size() < request.best)
+            said.push_back(key);
+    return said;
+}
+
+} // namespace
+
+class BruteForceTest : public QObject {
+    Q_OBJECT
+
+private Q_SLOTS:
+    void findsTheSameWaysInTheSameOrder();
+};
+
+void BruteForceTest::findsTheSameWaysInTheSameOrder()
+{
+    const auto given = qEnvironmentVariableIntValue("FLARESTOCK_SEED");
+    const unsigned seed = given != 0 ? static_cast<unsigned>(given) : 4711u;
+    qInfo("seed %u", seed);
+    std::mt19937 random(seed);
+    const auto pick = [&random](int below) {
+        return static_cast<int>(random() % static_cast<unsigned>(below));
+    };
+    int closed = 0;
+    int cautions = 0;
+    for (int round = 0; round < 60; ++round) {
+        std::vector<Part> parts{body("P", "ORB -8 female"), body("H", "HOSE PT -8"),
+                                ring("AS568-908")};
+        std::vector<Offer> offers{offer("AS568-908", 1)};
+        for (int i = 0; i < 7; ++i) {
+            const auto number = "A" + std::to_string(i);
+            const auto dash = [&] { return std::to_string(6 + 2 * pick(2)); };
+            const auto a = i < 2 ? std::string("ORB -8 male") : "AN -" + dash() + " female swivel";
+            const auto b = (pick(3) == 0 ? "JIC -" : "AN -") + dash() + " male";
+            parts.push_back(i == 6
+                                ? hoseEnd(number, 8, ("AN -" + dash() + " female swivel").c_str())
+                                : piece(number, Kind::Adapter, a.c_str(), b.c_str()));
+            offers.push_back(offer(number, 1 + pick(9)));
+        }
+        const auto catalogue = Catalogue::of(parts, {{"S", "S", 0}}, offers).value();
+        const JointCloser closer(catalogue);
+        std::vector<int> free;
+        for (std::size_t i = 0; i < catalogue.parts().size(); ++i)
+            free.push_back(pick(3));
+        const FreeLeft left = [&](const Part &part) {
+            return Decimal(free[catalogue.index(part)]);
+        };
+        JointRequest request;
+        request.from = Port::parse("ORB -8 female").value();
+        request.to = Port::parse("HOSE PT -8").value();
+        request.piecesMax = 3;
+        request.best = static_cast<std::size_t>(1 + pick(4));
+        const auto rows = everyRow(catalogue, request, closer, left);
+        for (const auto preference : {Preference::Shelf, Preference::Joints, Preference::Money}) {
+            request.preference = preference;
+            const auto ways = closer.ways(request, {}, left);
+            QCOMPARE(keys(ways), byBruteForce(rows, request));
+            closed += static_cast<int>(ways.size());
+            for (const Way &way : ways)
+                cautions += way.cautions();
+        }
+    }
+    QVERIFY(closed > 60);
+    QVERIFY(cautions > 20);
+}
+
+QTEST_APPLESS_MAIN(BruteForceTest)
+#include "tst_ways_equal_brute_force.moc"
