@@ -25,10 +25,20 @@ ShopSettings settingsIn(const ShopConnection &connection)
     return {query.value(0).toString().toStdString(), *currency};
 }
 
-void checkQuickly(const ShopConnection &connection)
+void throwUnlessMarked(const ShopConnection &connection)
 {
+    throwUnlessOurMarks(connection.path(), connection.one("PRAGMA application_id").toLongLong(),
+                        connection.one("PRAGMA user_version").toLongLong());
+}
+
+/// Looks at the file by reading only, before it is opened for writing: closing what may be written
+/// would bring a log that lies beside it into it, and that may be the log of another file.
+void checkQuickly(const std::filesystem::path &path)
+{
+    const ShopConnection connection(path, ShopConnection::Use::Read);
+    throwUnlessMarked(connection);
     if (connection.one("PRAGMA quick_check(1)").toString() != QStringLiteral("ok"))
-        throw StorageFailure{{connection.path().string(), "is damaged",
+        throw StorageFailure{{path.string(), "is damaged",
                               "Do not write to it: keep it aside, run flarestock verify on it and "
                               "restore the newest backup."}};
 }
@@ -66,13 +76,12 @@ Result<ShopFile> ShopFile::create(const std::filesystem::path &path, const NewSh
 Result<ShopFile> ShopFile::open(const std::filesystem::path &path, OpenMode mode)
 {
     return guarded([&] {
+        if (mode == OpenMode::ReadWrite)
+            checkQuickly(path);
         auto connection = std::make_unique<ShopConnection>(path, mode == OpenMode::ReadWrite
                                                                      ? ShopConnection::Use::Write
                                                                      : ShopConnection::Use::Read);
-        throwUnlessOurMarks(path, connection->one("PRAGMA application_id").toLongLong(),
-                            connection->one("PRAGMA user_version").toLongLong());
-        if (mode == OpenMode::ReadWrite)
-            checkQuickly(*connection);
+        throwUnlessMarked(*connection);
         auto settings = settingsIn(*connection);
         return ShopFile(std::move(connection), std::move(settings));
     });
@@ -82,8 +91,7 @@ Result<Verification> ShopFile::verify(const std::filesystem::path &path)
 {
     return guarded([&] {
         const ShopConnection connection(path, ShopConnection::Use::Read);
-        throwUnlessOurMarks(path, connection.one("PRAGMA application_id").toLongLong(),
-                            connection.one("PRAGMA user_version").toLongLong());
+        throwUnlessMarked(connection);
         try {
             return verified(connection);
         } catch (const StorageFailure &failure) { // So damaged that a table cannot be read.

@@ -48,8 +48,12 @@ FAULTS = {
         "if (!next || hash.isEmpty())"),
     "damage_not_looked_for": (
         "shop_file.cpp",
-        "        if (mode == OpenMode::ReadWrite)\n            checkQuickly(*connection);\n",
-        "        if (mode == OpenMode::ReadOnly)\n            checkQuickly(*connection);\n"),
+        "        if (mode == OpenMode::ReadWrite)\n            checkQuickly(path);\n",
+        "        if (mode == OpenMode::ReadOnly)\n            checkQuickly(path);\n"),
+    "looked_at_for_writing": (
+        "shop_file.cpp",
+        "    const ShopConnection connection(path, ShopConnection::Use::Read);\n    throwUnlessMarked",
+        "    const ShopConnection connection(path, ShopConnection::Use::Write);\n    throwUnlessMarked"),
     "newer_schema_taken": (
         "file_header.cpp",
         "if (schemaVersion > SchemaVersion)",

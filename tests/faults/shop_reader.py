@@ -85,9 +85,13 @@ class Shop:
             raise Wrong(f"cannot be read: {error}") from None
         finally:
             connection.close()
-        self._follow_chains()
-        self._fold()
-        self._check_seals()
+        try:
+            self._follow_chains()
+            self._fold()
+            self._check_seals()
+        except (ArithmeticError, AttributeError, LookupError, TypeError, ValueError,
+                struct.error) as error:
+            raise Wrong(f"holds what no shop file holds: {error}") from None
 
     def _read(self, connection):
         found = connection.execute("PRAGMA integrity_check").fetchall()
