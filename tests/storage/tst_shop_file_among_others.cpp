@@ -193,9 +193,10 @@ void ShopFileAmongOthers::saysThatItIsLocked()
     const auto refused = shop->append({move(2, 1, "A1", "car-1")});
     const auto waited = timer.elapsed();
     QVERIFY(!refused);
-    QCOMPARE(refused.error().sentence(),
-             folder.file().string() +
-                 ": is locked by another program. Close it there, then try again.");
+    const std::string said = refused.error().sentence();
+    QVERIFY2(said.starts_with(folder.file().string() + ": is locked by another program. "
+                                                       "Close it there, then try again."),
+             said.c_str());
     // It waits five seconds, as a person does, and no longer.
     QVERIFY2(waited > 3000 && waited < 15'000, qPrintable(QString::number(waited)));
     QCOMPARE(shop->movements()->size(), std::size_t{1});
