@@ -91,10 +91,14 @@ struct Said {
     const char *remedy;
 };
 
-/// SQLite's primary result codes (sqlite.org/rescode.html), in our words.
+constexpr int Full = 13;
+/// Its memory beside the file cannot grow: "may indicate that the volume is out of space".
+constexpr int NoRoomToShare = 4874;
+
+/// SQLite's result codes (sqlite.org/rescode.html), in our words.
 Said wordsFor(int code)
 {
-    switch (code & 0xff) {
+    switch (code == NoRoomToShare ? Full : code & 0xff) {
     case 5:
     case 6:
         return {"is locked by another program", "Close it there, then try again."};
@@ -107,7 +111,7 @@ Said wordsFor(int code)
     case 11:
     case 26:
         return {"is damaged", "Do not write to it: keep it aside and restore the newest backup."};
-    case 13:
+    case Full:
         return {"could not be written: the disk is full",
                 "Nothing was changed; make room and try again."};
     case 14:
