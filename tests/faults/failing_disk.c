@@ -10,6 +10,7 @@
  *   DISK_AT      the one of them that fails, from 1
  *   DISK_ERRNO   with this error; 0 kills the program with SIGKILL just before the call instead
  *   DISK_EVER    1: every later one fails too
+ *   DISK_NO_SYNC 1: syncs say that they are done and do nothing, of any file
  *   DISK_SEEN    a file that is made when a call fails, so that the test knows that it got there
  */
 #define _GNU_SOURCE
@@ -35,6 +36,7 @@ static char failingCall;
 static long failingAt;
 static int failingErrno;
 static int failsForEver;
+static int noSync;
 static long counted;
 static char *pathOf[DescriptorsMost]; /* of each watched descriptor, else NULL */
 
@@ -61,6 +63,7 @@ __attribute__((constructor)) static void start(void)
     failingAt = number("DISK_AT");
     failingErrno = (int)number("DISK_ERRNO");
     failsForEver = (int)number("DISK_EVER");
+    noSync = (int)number("DISK_NO_SYNC");
     const char *path = getenv("DISK_TRACE");
     if (path && *path)
         trace = REAL(open)(path, O_WRONLY | O_CREAT | O_APPEND | O_CLOEXEC, 0644);
@@ -225,7 +228,7 @@ TRUNCATE(ftruncate64)
         const char *path = watchedPath(descriptor);                                                \
         if (path && fails('s'))                                                                    \
             return -1;                                                                             \
-        const int done = REAL(name)(descriptor);                                                   \
+        const int done = noSync ? 0 : REAL(name)(descriptor);                                      \
         if (path && done == 0)                                                                     \
             record('S', path, "", 0, 0);                                                           \
         return done;                                                                               \
