@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <bit>
+#include <utility>
 
 namespace flarestock {
 
@@ -43,17 +44,30 @@ std::vector<FoundWay> WaySearch::best(TypeIndex from, TypeIndex to)
     m_to = to;
     const std::size_t most = std::min(m_request.piecesMax, WayPiecesMost);
     reachForwards(from, most);
-    if (const auto link = directLink(from, to))
+    if (m_request.preference != Preference::Shelf)
+        return search(from, {m_request.preference, m_request.best, most});
+    const auto fewest = search(from, {Preference::Joints, 1, most});
+    if (fewest.empty())
+        return {};
+    const std::size_t allowed = fewest.front().path.arcs.size() + ShelfPiecesMore;
+    return search(from, {Preference::Shelf, m_request.best, std::min(most, allowed)});
+}
+
+std::vector<FoundWay> WaySearch::search(TypeIndex from, const Aim &aim)
+{
+    m_aim = aim;
+    m_pieces = 0;
+    if (const auto link = directLink(from, m_to))
         finish(*link, {});
     // First the short ways: they make the bound that cuts the long ones off.
-    for (m_pieces = 1; m_pieces <= most; ++m_pieces) {
+    for (m_pieces = 1; m_pieces <= aim.piecesMax; ++m_pieces) {
         Tally start;
         start.rank.pieces = static_cast<int>(m_pieces);
         if (isBehind(start))
             break;
-        walk(0, to, start);
+        walk(0, m_to, start);
     }
-    return std::move(m_found);
+    return std::exchange(m_found, {});
 }
 
 std::optional<std::uint32_t> WaySearch::directLink(TypeIndex from, TypeIndex to) const
@@ -139,8 +153,8 @@ bool WaySearch::stoodAt(TypeIndex type, std::size_t depth) const
 
 bool WaySearch::isBehind(const Tally &tally) const
 {
-    return m_found.size() >= m_request.best &&
-           compare(tally.bound(), m_found.back().rank, m_request.preference) > 0;
+    return m_found.size() >= m_aim.best &&
+           compare(tally.bound(), m_found.back().rank, m_aim.preference) > 0;
 }
 
 void WaySearch::walk(std::size_t depth, TypeIndex at, const Tally &tally)
@@ -190,8 +204,8 @@ void WaySearch::step(std::size_t depth, const Hop &hop, const Arc &arc, const Ta
 void WaySearch::finish(std::uint32_t link, Tally tally)
 {
     m_reckoning.takeLink(tally, link);
-    if (m_found.size() >= m_request.best &&
-        compare(tally.rank, m_found.back().rank, m_request.preference) > 0)
+    if (m_found.size() >= m_aim.best &&
+        compare(tally.rank, m_found.back().rank, m_aim.preference) > 0)
         return;
     FoundWay way;
     way.rank = tally.rank;
@@ -212,15 +226,15 @@ void WaySearch::keep(FoundWay way)
     const auto same = std::find_if(m_found.begin(), m_found.end(),
                                    [&](const FoundWay &other) { return other.key == way.key; });
     if (same != m_found.end()) { // The same parts, one of them turned round.
-        if (!comesBefore(way, *same, m_request.preference))
+        if (!comesBefore(way, *same, m_aim.preference))
             return;
         m_found.erase(same);
     }
     const auto place = std::find_if(m_found.begin(), m_found.end(), [&](const FoundWay &other) {
-        return comesBefore(way, other, m_request.preference);
+        return comesBefore(way, other, m_aim.preference);
     });
     m_found.insert(place, std::move(way));
-    if (m_found.size() > m_request.best)
+    if (m_found.size() > m_aim.best)
         m_found.pop_back();
 }
 

@@ -5,7 +5,8 @@
 // with one, and so on, and gives up a branch as soon as what it takes already ranks behind the
 // worst of the ways that it keeps; taking more never betters a rank. Before it walks it works out,
 // by sets of port types, from where the component can be reached with how many pieces, so that it
-// enters no blind alley. No way stands at one port type twice.
+// enters no blind alley. No way stands at one port type twice. "From the shelf" it first looks for
+// the way of fewest pieces, which says how long the others may be.
 
 #pragma once
 
@@ -44,6 +45,13 @@ private:
         const Arc *arc = nullptr;
         std::uint32_t link = 0; ///< On the far side of the piece.
     };
+    /// What one search looks for: whose order, how many ways, of how many pieces at most.
+    struct Aim {
+        Preference preference;
+        std::size_t best;
+        std::size_t piecesMax;
+    };
+    [[nodiscard]] std::vector<FoundWay> search(TypeIndex from, const Aim &aim);
     void reachForwards(TypeIndex from, std::size_t most);
     [[nodiscard]] std::optional<std::uint32_t> directLink(TypeIndex from, TypeIndex to) const;
     [[nodiscard]] TypeSet nextTo(const TypeSet &ends) const;
@@ -64,6 +72,7 @@ private:
     int m_angle;
     int m_narrowest = 0; ///< The smaller dash of the joint's two ends; 0 where neither has one.
     TypeIndex m_to = 0;
+    Aim m_aim{};
     std::vector<std::uint32_t> m_lastLink; ///< By type: its link to the component plus one.
     std::vector<TypeSet> m_reach;          ///< By pieces still to go, exactly so many.
     std::size_t m_pieces = 0;              ///< Of the ways now walked.

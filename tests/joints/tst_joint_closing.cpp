@@ -17,6 +17,7 @@ private Q_SLOTS:
     void closesThePumpForEveryLine();
     void isOpenWhereNothingLeadsThere();
     void prefersTheShelf();
+    void makesNoLongChainToSaveAPurchase();
     void prefersTheWayWithoutACaution();
     void throttlesNoLineToSaveAPurchase();
     void pushesNoTightHoseOverABarb();
@@ -120,6 +121,37 @@ void JointClosingTest::prefersTheShelf()
     const auto cheapest = closer.ways(request, {}, NothingLeft)[0];
     QCOMPARE(cheapest.key(), std::string("TWO-A + TWO-B + HE"));
     QVERIFY(cheapest.cost == Decimal(11)); // 2 + 3 + 5 + 1 by hand
+}
+
+/// Everything but the short way's adapter is here. One piece more saves a purchase; two more would
+/// be two more places to leak.
+void JointClosingTest::makesNoLongChainToSaveAPurchase()
+{
+    std::vector<Part> parts{body("P", "ORB -8 female"),
+                            body("H", "HOSE PT -10"),
+                            ring("AS568-908"),
+                            piece("ONE", Kind::Adapter, "ORB -8 male", "AN -10 male"),
+                            piece("A-12", Kind::Adapter, "ORB -8 male", "AN -12 male"),
+                            piece("B-16", Kind::Adapter, "AN -12 female swivel", "AN -16 male"),
+                            piece("C-10", Kind::Adapter, "AN -16 female swivel", "AN -10 male"),
+                            hoseEnd("HE", 10, "AN -10 female swivel")};
+    const FreeLeft here = [](const Part &part) { return Decimal(part.number == "ONE" ? 0 : 1); };
+    JointRequest request;
+    request.from = Port::parse("ORB -8 female").value();
+    request.to = Port::parse("HOSE PT -10").value();
+    const auto catalogue = Catalogue::of(parts, {}, {}).value();
+    QCOMPARE(keys(JointCloser(catalogue).ways(request, {}, here)),
+             std::vector<std::string>{"ONE + HE"}); // two pieces, one of them to buy
+    parts.push_back(piece("B-10", Kind::Adapter, "AN -12 female swivel", "AN -10 male"));
+    const auto more = Catalogue::of(parts, {}, {}).value();
+    QCOMPARE(keys(JointCloser(more).ways(request, {}, here)),
+             (std::vector<std::string>{"A-12 + B-10 + HE", "ONE + HE"}));
+    // Where no shorter way is there at all, a long one is taken.
+    parts.erase(parts.begin() + 3);
+    parts.pop_back();
+    const auto fewer = Catalogue::of(parts, {}, {}).value();
+    QCOMPARE(keys(JointCloser(fewer).ways(request, {}, here)),
+             std::vector<std::string>{"A-12 + B-16 + C-10 + HE"});
 }
 
 /// AN on JIC fits with a caution (SAE AS4395 and SAE J514; a thread-gauge maker's note on UNJ

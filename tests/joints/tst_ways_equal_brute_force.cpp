@@ -85,6 +85,13 @@ std::vector<std::string> byBruteForce(std::vector<RankedRow> rows, const JointRe
             return order != 0 ? order < 0 : a.second < b.second;
         });
     };
+    if (request.preference == Preference::Shelf && !rows.empty()) {
+        sortBy(Preference::Joints);
+        const int most = rows.front().first.pieces + 1; // ShelfPiecesMore
+        rows.erase(std::remove_if(rows.begin(), rows.end(),
+                                  [most](const auto &row) { return row.first.pieces > most; }),
+                   rows.end());
+    }
     sortBy(request.preference);
     std::vector<std::string> said;
     for (const auto &[rank, key] : rows)
@@ -114,8 +121,8 @@ void BruteForceTest::findsTheSameWaysInTheSameOrder()
     int closed = 0;
     int cautions = 0;
     for (int round = 0; round < 60; ++round) {
-        std::vector<Part> parts{body("P", "ORB -8 female"), body("H", "HOSE PT -8"),
-                                ring("AS568-908")};
+        std::vector<Part> parts{body("P", "ORB -8 female"), body("Q", "AN -8 male"),
+                                body("H", "HOSE PT -8"), ring("AS568-908")};
         std::vector<Offer> offers{offer("AS568-908", 1)};
         for (int i = 0; i < 7; ++i) {
             const auto number = "A" + std::to_string(i);
@@ -136,7 +143,7 @@ void BruteForceTest::findsTheSameWaysInTheSameOrder()
             return Decimal(free[catalogue.index(part)]);
         };
         JointRequest request;
-        request.from = Port::parse("ORB -8 female").value();
+        request.from = Port::parse(round % 2 == 0 ? "ORB -8 female" : "AN -8 male").value();
         request.to = Port::parse("HOSE PT -8").value();
         request.piecesMax = 3;
         request.best = static_cast<std::size_t>(1 + pick(4));
