@@ -24,7 +24,7 @@ Way wayOf(const JointGraph &graph, WaySearch &search, const FoundWay &found, Sup
     const auto &path = found.path;
     std::vector<Port> ends; // Ports in the order of the way, two for each piece.
     for (auto arc = path.arcs.rbegin(); arc != path.arcs.rend(); ++arc) {
-        const Part &part = *graph.stocked()[(*arc)->piece].part;
+        const Part &part = *graph.stocked().parts[(*arc)->piece].part;
         way.pieces.push_back(
             {&part, part.ports[(*arc)->outPort].name, part.ports[(*arc)->inPort].name});
         ends.push_back(graph.type((*arc)->out));
@@ -40,7 +40,7 @@ Way wayOf(const JointGraph &graph, WaySearch &search, const FoundWay &found, Sup
     for (const Arc *arc : path.arcs)
         ++counts[arc->piece];
     for (const auto &[need, index] : search.aidsOf(path)) {
-        way.aids.push_back({*need, index ? graph.stocked()[*index].part : nullptr});
+        way.aids.push_back({*need, index ? graph.stocked().parts[*index].part : nullptr});
         if (index)
             counts[*index] += need->count;
     }
@@ -53,6 +53,22 @@ Way wayOf(const JointGraph &graph, WaySearch &search, const FoundWay &found, Sup
 
 } // namespace
 
+struct JointShelf::Known {
+    explicit Known(Supplies made) : supplies(std::move(made)) {}
+    Supplies supplies;
+    Outlooks outlooks;
+};
+
+JointShelf::JointShelf(std::unique_ptr<Known> known) : m_known(std::move(known)) {}
+JointShelf::~JointShelf() = default;
+JointShelf::JointShelf(JointShelf &&) noexcept = default;
+JointShelf &JointShelf::operator=(JointShelf &&) noexcept = default;
+
+void JointShelf::setLeft(const Part &part, const Decimal &left)
+{
+    m_known->supplies.setLeft(part, left);
+}
+
 JointCloser::JointCloser(const Catalogue &catalogue) : m_graph(std::make_unique<Graph>(catalogue))
 {
 }
@@ -60,16 +76,29 @@ JointCloser::~JointCloser() = default;
 JointCloser::JointCloser(JointCloser &&) noexcept = default;
 JointCloser &JointCloser::operator=(JointCloser &&) noexcept = default;
 
+JointShelf JointCloser::jointShelf(const Shelf &shelf) const
+{
+    return JointShelf(
+        std::make_unique<JointShelf::Known>(Supplies(m_graph->joints.stocked(), shelf)));
+}
+
 std::vector<Way> JointCloser::ways(const JointRequest &request, const Shelf &shelf,
                                    const FreeLeft &left) const
+{
+    JointShelf known(
+        std::make_unique<JointShelf::Known>(Supplies(m_graph->joints.stocked(), shelf, left)));
+    return ways(request, known);
+}
+
+std::vector<Way> JointCloser::ways(const JointRequest &request, JointShelf &shelf) const
 {
     const auto &graph = m_graph->joints;
     const auto from = graph.find(request.from);
     const auto to = graph.find(request.to);
     if (!from || !to || request.best == 0)
         return {};
-    Supplies supplies(graph.catalogue(), graph.stocked(), shelf, left);
-    WaySearch search(graph, request, supplies);
+    Supplies &supplies = shelf.m_known->supplies;
+    WaySearch search(graph, request, {supplies, shelf.m_known->outlooks});
     std::vector<Way> ways;
     for (const auto &found : search.best(*from, *to)) {
         ways.push_back(wayOf(graph, search, found, supplies));

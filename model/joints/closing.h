@@ -8,11 +8,11 @@
 
 #pragma once
 
-#include "model/joints/preference.h"
 #include "model/joints/way.h"
 #include "model/parts/free_stock.h"
 
 #include <functional>
+#include <memory>
 #include <optional>
 
 namespace flarestock {
@@ -31,6 +31,25 @@ struct JointRequest {
     std::size_t piecesMax = 4; ///< Longest way considered, hose end included.
 };
 
+/// What a shelf has for the joints of one build, and what a closer has worked out from it. One at a
+/// time may use it.
+class JointShelf {
+public:
+    ~JointShelf();
+    JointShelf(JointShelf &&) noexcept;
+    JointShelf &operator=(JointShelf &&) noexcept;
+
+    /// Something was taken: so much of the part is left, in its unit; no more than before. A part
+    /// that joins nothing is passed over.
+    void setLeft(const Part &part, const Decimal &left);
+
+private:
+    friend class JointCloser;
+    struct Known;
+    explicit JointShelf(std::unique_ptr<Known> known);
+    std::unique_ptr<Known> m_known;
+};
+
 /// The graph of a catalogue's joining pieces; made once for a catalogue, which it must not outlive.
 class JointCloser {
 public:
@@ -39,9 +58,14 @@ public:
     JointCloser(JointCloser &&) noexcept;
     JointCloser &operator=(JointCloser &&) noexcept;
 
+    /// Before anything is taken. Closer and shelf outlive it.
+    [[nodiscard]] JointShelf jointShelf(const Shelf &shelf) const;
+
     /// Best first by the request's preference; ties by key(), so that the answer never depends on
     /// the order of the catalogue. Empty where nothing closes the joint. Only links that fit
     /// (Fits, or FitsWithCaution) are used, with the aids that they need.
+    [[nodiscard]] std::vector<Way> ways(const JointRequest &request, JointShelf &shelf) const;
+    /// The same for a single question: it looks at each part of the catalogue once.
     [[nodiscard]] std::vector<Way> ways(const JointRequest &request, const Shelf &shelf,
                                         const FreeLeft &left) const;
 

@@ -117,9 +117,9 @@ JointGraph::JointGraph(const Catalogue &catalogue) : m_catalogue(&catalogue)
     internStocked();
     internTypes();
     layArcs();
-    m_links.emplace(m_stocked);
+    m_links.emplace(m_stocked.parts);
     layHops();
-    layOuts();
+    markEnds();
 }
 
 std::optional<TypeIndex> JointGraph::find(const Port &port) const
@@ -140,12 +140,14 @@ TypeIndex JointGraph::intern(const Port &port)
 
 void JointGraph::internStocked()
 {
-    std::map<const Part *, StockedIndex> places;
+    m_stocked.catalogue = m_catalogue;
     for (const Part &part : m_catalogue->parts()) {
-        if (!isPieceOrAid(part.kind))
+        const bool joins = isPieceOrAid(part.kind);
+        m_stocked.places.push_back(joins ? static_cast<StockedIndex>(m_stocked.parts.size())
+                                         : StockedParts::None);
+        if (!joins)
             continue;
-        places.emplace(&part, static_cast<StockedIndex>(m_stocked.size()));
-        m_stocked.push_back({&part, BuyingPrice(*m_catalogue, part)});
+        m_stocked.parts.push_back({&part, BuyingPrice(*m_catalogue, part)});
         m_ruinedBy.push_back(fluidsThatRuin(part));
     }
 }
@@ -162,7 +164,7 @@ void JointGraph::internTypes()
 
 void JointGraph::addArcs(StockedIndex index, std::vector<std::vector<Arc>> &byIn)
 {
-    const Part &part = *m_stocked[index].part;
+    const Part &part = *m_stocked.parts[index].part;
     const auto *hoseEnd = part.as<HoseEndFacts>();
     const auto angle = static_cast<std::int16_t>(hoseEnd == nullptr ? -1 : hoseEnd->angleDegrees);
     for (const Port &first : portsOf(part, 0)) {
@@ -179,17 +181,23 @@ void JointGraph::addArcs(StockedIndex index, std::vector<std::vector<Arc>> &byIn
 void JointGraph::layArcs()
 {
     std::vector<std::vector<Arc>> byIn(m_types.size());
-    for (std::size_t index = 0; index < m_stocked.size(); ++index) {
-        const Part &part = *m_stocked[index].part;
+    for (std::size_t index = 0; index < m_stocked.parts.size(); ++index) {
+        const Part &part = *m_stocked.parts[index].part;
         if (isJoiningPiece(part) && part.ports.size() == 2)
             addArcs(static_cast<StockedIndex>(index), byIn);
     }
-    for (std::vector<Arc> &row : byIn) {
-        std::stable_sort(row.begin(), row.end(),
-                         [](const Arc &a, const Arc &b) { return a.out < b.out; });
+    for (const std::vector<Arc> &row : byIn) {
         m_arcs.all.insert(m_arcs.all.end(), row.begin(), row.end());
         m_arcs.close();
+        for (const Arc &arc : row)
+            m_lanes.all.push_back({arc.piece, arc.out});
+        m_lanes.close();
     }
+}
+
+void JointGraph::addHop(std::vector<Hop> &row, TypeIndex to, std::uint32_t link) const
+{
+    row.push_back({to, link, (*m_links)[link].burden});
 }
 
 void JointGraph::layHops()
@@ -199,7 +207,7 @@ void JointGraph::layHops()
     for (TypeIndex a = 0; a < m_types.size(); ++a) {
         const bool cut = isCutEnd(m_types[a]);
         if (cut)
-            rows[a].push_back({a, m_links->hold(m_types[a])});
+            addHop(rows[a], a, m_links->hold(m_types[a]));
         for (TypeIndex b = cut ? 0 : a; b < m_types.size(); ++b) {
             const auto over = onBarb(hoses, m_types[a], m_types[b]);
             if (isCutEnd(m_types[b]) || over == OnBarb::No)
@@ -207,9 +215,9 @@ void JointGraph::layHops()
             const auto link = m_links->link(m_types[a], m_types[b], over == OnBarb::MadeForIt);
             if (!link)
                 continue;
-            rows[a].push_back({b, *link});
+            addHop(rows[a], b, *link);
             if (!cut && a != b)
-                rows[b].push_back({a, *link});
+                addHop(rows[b], a, *link);
         }
     }
     for (const std::vector<Hop> &row : rows) {
@@ -218,21 +226,10 @@ void JointGraph::layHops()
     }
 }
 
-void JointGraph::layOuts()
+void JointGraph::markEnds()
 {
-    m_ends.assign(words(), 0);
-    for (TypeIndex type = 0; type < m_types.size(); ++type) {
-        if (isCutEnd(m_types[type]) || m_types[type].family == Family::Weld)
-            putType(m_ends, type);
-    }
-    for (std::size_t fluid = 0; fluid <= FluidCount; ++fluid) {
-        const unsigned bit = fluid == FluidCount ? 0u : 1u << fluid;
-        m_outs[fluid].assign(m_types.size(), TypeSet(words(), 0));
-        for (const Arc &arc : m_arcs.all) {
-            if ((arc.ruinedBy & bit) == 0)
-                putType(m_outs[fluid][arc.in], arc.out);
-        }
-    }
+    for (const Port &type : m_types)
+        m_ends.push_back(isCutEnd(type) || type.family == Family::Weld);
 }
 
 } // namespace flarestock

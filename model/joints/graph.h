@@ -12,7 +12,6 @@
 
 #include "model/joints/links.h"
 
-#include <array>
 #include <map>
 #include <optional>
 #include <span>
@@ -20,6 +19,12 @@
 namespace flarestock {
 
 using TypeIndex = std::uint32_t;
+
+/// What of an arc a bound looks at, by the thousand.
+struct Lane {
+    StockedIndex piece;
+    TypeIndex out;
+};
 
 /// Rows of T, one for each port type, in one block.
 template <class T>
@@ -35,7 +40,8 @@ struct Rows {
 
 struct Hop {
     TypeIndex to;
-    std::uint32_t link; ///< Place in the LinkBook.
+    std::uint32_t link;   ///< Place in the LinkBook.
+    std::uint32_t burden; ///< The link's.
 };
 
 struct Arc {
@@ -48,17 +54,6 @@ struct Arc {
     std::uint8_t outPort;
 };
 
-/// A set of port types, a bit each.
-using TypeSet = std::vector<std::uint64_t>;
-inline void putType(TypeSet &set, TypeIndex type)
-{
-    set[type / 64] |= std::uint64_t{1} << (type % 64);
-}
-[[nodiscard]] inline bool hasType(const TypeSet &set, TypeIndex type)
-{
-    return (set[type / 64] >> (type % 64) & 1) != 0;
-}
-
 class JointGraph {
 public:
     explicit JointGraph(const Catalogue &catalogue);
@@ -70,7 +65,7 @@ public:
     /// Nothing: no part of the catalogue has such a port.
     [[nodiscard]] std::optional<TypeIndex> find(const Port &port) const;
 
-    [[nodiscard]] const std::vector<Stocked> &stocked() const noexcept { return m_stocked; }
+    [[nodiscard]] const StockedParts &stocked() const noexcept { return m_stocked; }
     /// The fluids that rule it out, as in Arc.
     [[nodiscard]] std::uint16_t ruinedBy(StockedIndex index) const { return m_ruinedBy[index]; }
     [[nodiscard]] const LinkBook &links() const noexcept { return *m_links; }
@@ -78,26 +73,25 @@ public:
     {
         return m_hops.of(from);
     }
-    /// By Arc::out, then by part number.
+    /// By part number.
     [[nodiscard]] std::span<const Arc> arcs(TypeIndex in) const noexcept { return m_arcs.of(in); }
+    /// As arcs().
+    [[nodiscard]] std::span<const Lane> lanes(TypeIndex in) const noexcept
+    {
+        return m_lanes.of(in);
+    }
 
     /// Cut ends and weld ends. The one takes a line and the other is welded, so that neither joins
     /// two pieces of a way: between two tube nuts there would be no tube.
-    [[nodiscard]] const TypeSet &ends() const noexcept { return m_ends; }
-    /// The types that one piece leads to, entered at `in`; `fluid` is FluidCount where it is not
-    /// known.
-    [[nodiscard]] const TypeSet &outs(std::size_t fluid, TypeIndex in) const
-    {
-        return m_outs[fluid][in];
-    }
-    [[nodiscard]] std::size_t words() const noexcept { return (m_types.size() + 63) / 64; }
+    [[nodiscard]] bool isEnd(TypeIndex type) const noexcept { return m_ends[type]; }
 
 private:
     void internStocked();
     void internTypes();
     void layArcs();
     void layHops();
-    void layOuts();
+    void addHop(std::vector<Hop> &row, TypeIndex to, std::uint32_t link) const;
+    void markEnds();
     TypeIndex intern(const Port &port);
     void addArcs(StockedIndex index, std::vector<std::vector<Arc>> &byIn);
 
@@ -105,13 +99,13 @@ private:
     std::vector<Port> m_types;
     std::vector<int> m_dashes;
     std::map<Port, TypeIndex> m_typeOf;
-    std::vector<Stocked> m_stocked; ///< Pieces and aids, by part number.
+    StockedParts m_stocked; ///< Pieces and aids.
     std::vector<std::uint16_t> m_ruinedBy;
     std::optional<LinkBook> m_links;
     Rows<Hop> m_hops;
     Rows<Arc> m_arcs;
-    TypeSet m_ends;
-    std::array<std::vector<TypeSet>, FluidCount + 1> m_outs;
+    Rows<Lane> m_lanes;
+    std::vector<bool> m_ends;
 };
 
 /// The fluids that rule a part out, one bit each: its maker's list lacks them, or they ruin its

@@ -90,7 +90,7 @@ void addAids(const JointGraph &graph, const JointRequest &request, const FreeLef
             sealed = sealed || need.aid == Aid::Sealant;
             const Part *aid = nullptr;
             for (const auto index : graph.links().kind(need, link.a, link.b).answers) {
-                const Part *candidate = graph.stocked()[index].part;
+                const Part *candidate = graph.stocked().parts[index].part;
                 const bool ruined = (graph.ruinedBy(index) & bit) != 0;
                 if (!ruined && (aid == nullptr || left(*candidate) > left(*aid)))
                     aid = candidate;

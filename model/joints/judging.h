@@ -4,6 +4,7 @@
 
 #pragma once
 
+#include "model/joints/closing.h"
 #include "model/joints/graph.h"
 
 namespace flarestock {

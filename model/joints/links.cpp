@@ -67,17 +67,22 @@ NeedKind LinkBook::kind(const Need &need, const Port &a, const Port &b) const
 
 std::uint32_t LinkBook::add(Mating mating, const Port &a, const Port &b)
 {
-    LinkKind link{std::move(mating), {}};
-    for (const Need &need : link.mating.needs) {
+    LinkBurden burden;
+    burden.caution = mating.verdict == Verdict::FitsWithCaution;
+    for (const Need &need : mating.needs) {
         NeedKind fresh = kind(need, a, b);
         const std::string key = need.text() + "|" + fresh.thread;
         const auto [place, isNew] =
             m_needPlaces.try_emplace(key, static_cast<std::uint32_t>(m_needs.size()));
         if (isNew)
             m_needs.push_back(std::move(fresh));
-        link.needs.push_back(place->second);
+        burden.needs.push_back(place->second);
     }
-    m_links.push_back(std::move(link));
+    const auto [place, isNew] =
+        m_burdenPlaces.try_emplace(burden, static_cast<std::uint32_t>(m_burdens.size()));
+    if (isNew)
+        m_burdens.push_back(std::move(burden));
+    m_links.push_back({std::move(mating), place->second});
     return static_cast<std::uint32_t>(m_links.size() - 1);
 }
 

@@ -19,10 +19,17 @@ struct NeedKind {
     std::vector<StockedIndex> answers; ///< Rising, and so by part number.
 };
 
+/// What a link takes of a way: its needs, and whether it has a caution. Many links share one.
+struct LinkBurden {
+    std::vector<std::uint32_t> needs; ///< Places in LinkBook::needs.
+    bool caution = false;
+    friend auto operator<=>(const LinkBurden &, const LinkBurden &) = default;
+};
+
 /// A pair of port types that fit.
 struct LinkKind {
     Mating mating;
-    std::vector<std::uint32_t> needs; ///< Places in LinkBook::needs.
+    std::uint32_t burden = 0; ///< Place in LinkBook::burdens.
 };
 
 class LinkBook {
@@ -38,6 +45,7 @@ public:
 
     [[nodiscard]] const LinkKind &operator[](std::uint32_t place) const { return m_links[place]; }
     [[nodiscard]] const std::vector<NeedKind> &needs() const noexcept { return m_needs; }
+    [[nodiscard]] const std::vector<LinkBurden> &burdens() const noexcept { return m_burdens; }
 
     /// The need with its answers, whether or not the book has it.
     [[nodiscard]] NeedKind kind(const Need &need, const Port &a, const Port &b) const;
@@ -48,7 +56,9 @@ private:
     std::vector<std::pair<StockedIndex, const Part *>> m_aids;
     std::vector<LinkKind> m_links;
     std::vector<NeedKind> m_needs;
+    std::vector<LinkBurden> m_burdens;
     std::map<std::string, std::uint32_t> m_needPlaces;
+    std::map<LinkBurden, std::uint32_t> m_burdenPlaces;
 };
 
 /// The part answers the need: its kind, its designation, the thread or size that it goes over.

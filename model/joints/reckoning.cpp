@@ -49,16 +49,17 @@ void Reckoning::take(Tally &tally, StockedIndex index, int count)
     tally.rank.toBuy += after.toBuy - before.toBuy;
     tally.rank.unpriced += after.unpriced - before.unpriced;
     tally.rank.costMicro += after.micro - before.micro;
-    if (!m_graph.stocked()[index].price.rises())
+    if (!m_graph.stocked().parts[index].price.rises())
         tally.uncertainMicro += after.micro - before.micro;
 }
 
 void Reckoning::takeLink(Tally &tally, std::uint32_t link, std::vector<Answer> *answers)
 {
-    const LinkKind &kind = m_graph.links()[link];
-    tally.rank.cautions += kind.mating.verdict == Verdict::FitsWithCaution ? 1 : 0;
-    for (const std::uint32_t place : kind.needs) {
-        const Need &need = m_graph.links().needs()[place].need;
+    const LinkBook &links = m_graph.links();
+    const LinkBurden &burden = links.burdens()[links[link].burden];
+    tally.rank.cautions += burden.caution ? 1 : 0;
+    for (const std::uint32_t place : burden.needs) {
+        const Need &need = links.needs()[place].need;
         if (need.aid == Aid::Sleeve)
             continue;
         if (need.aid == Aid::Sealant && std::exchange(tally.sealed, true))

@@ -48,6 +48,10 @@ public:
     /// sealant after the first. `answers`, where given, gets the rest.
     void takeLink(Tally &tally, std::uint32_t link, std::vector<Answer> *answers = nullptr);
 
+    /// The part that answers a need (a place in the LinkBook's needs): of those that the fluid
+    /// allows the one that takes least, by what is free at the beginning. Nothing: there is none.
+    [[nodiscard]] std::optional<StockedIndex> answer(std::uint32_t need);
+
     [[nodiscard]] std::uint16_t fluidBit() const noexcept { return m_fluidBit; }
 
 private:
@@ -56,7 +60,6 @@ private:
         std::optional<StockedIndex> part;
     };
     void take(Tally &tally, StockedIndex index, int count);
-    [[nodiscard]] std::optional<StockedIndex> answer(std::uint32_t need);
 
     const JointGraph &m_graph;
     Supplies &m_supplies;

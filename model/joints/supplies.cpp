@@ -65,41 +65,112 @@ std::int64_t BuyingPrice::micro(int count) const
     return m_byCount[static_cast<std::size_t>(count - 1)];
 }
 
-Supplies::Supplies(const Catalogue &catalogue, const std::vector<Stocked> &stocked,
-                   const Shelf &shelf, const FreeLeft &left)
-    : m_catalogue(catalogue), m_stocked(stocked), m_shelf(shelf), m_left(left),
-      m_slots(stocked.size(), 0)
+std::int64_t BuyingPrice::leastMore() const
 {
+    if (m_byCount.empty() || !m_rises)
+        return m_byCount.empty() ? m_one : 0;
+    std::int64_t least = m_byCount.front();
+    for (std::size_t i = 1; i < m_byCount.size(); ++i)
+        least = std::min(least, m_byCount[i] - m_byCount[i - 1]);
+    return least;
 }
 
-Supplies::Known &Supplies::known(StockedIndex index)
+Supplies::Supplies(const StockedParts &stocked, const Shelf &shelf)
+    : m_stocked(stocked), m_slots(stocked.parts.size(), 0)
 {
-    std::uint32_t &slot = m_slots[index];
-    if (slot == 0) {
-        Known fresh;
-        const Part &part = *m_stocked[index].part;
-        fresh.free = wholeFree(m_left(part));
-        if (fresh.free > 0) {
-            const auto found = m_shelf.find(part.number);
-            fresh.stock = found == m_shelf.end() ? nullptr : &found->second;
-        }
-        m_known.push_back(fresh);
-        slot = static_cast<std::uint32_t>(m_known.size());
+    for (const auto &[number, stock] : shelf) {
+        const Part *part = stocked.catalogue->find(number);
+        const StockedIndex index = part ? stocked.place(*part) : StockedParts::None;
+        if (index != StockedParts::None)
+            setFree(index, wholeFree(stock.free.amount), &stock);
     }
-    return m_known[slot - 1];
+}
+
+Supplies::Supplies(const StockedParts &stocked, const Shelf &shelf, const FreeLeft &left)
+    : m_stocked(stocked), m_slots(stocked.parts.size(), 0)
+{
+    for (StockedIndex index = 0; index < stocked.parts.size(); ++index) {
+        const Part &part = *stocked.parts[index].part;
+        const int free = wholeFree(left(part));
+        if (free == 0)
+            continue;
+        const auto found = shelf.find(part.number);
+        setFree(index, free, found == shelf.end() ? nullptr : &found->second);
+    }
+}
+
+void Supplies::setFree(StockedIndex index, int free, const FreeStock *stock)
+{
+    if (m_slots[index] == 0 && free == 0)
+        return;
+    if (m_slots[index] == 0) {
+        m_here.emplace_back();
+        m_slots[index] = static_cast<std::uint32_t>(m_here.size());
+    }
+    m_here[m_slots[index] - 1] = {free, stock};
+}
+
+int Supplies::freeOf(StockedIndex index) const noexcept
+{
+    return m_slots[index] == 0 ? 0 : m_here[m_slots[index] - 1].free;
+}
+
+void Supplies::setLeft(const Part &part, const Decimal &left)
+{
+    const StockedIndex index = m_stocked.place(part);
+    if (index == StockedParts::None || m_slots[index] == 0)
+        return;
+    setFree(index, wholeFree(left), m_here[m_slots[index] - 1].stock);
+    for (std::size_t i = 0; i < m_least.size(); ++i) {
+        if (!m_least[i].empty())
+            m_least[i][index] = leastOf(index, static_cast<Preference>(i));
+    }
+}
+
+const std::vector<std::uint64_t> &Supplies::least(Preference preference)
+{
+    auto &row = m_least[static_cast<std::size_t>(preference)];
+    if (row.empty()) {
+        row.reserve(m_stocked.parts.size());
+        for (StockedIndex index = 0; index < m_stocked.parts.size(); ++index)
+            row.push_back(leastOf(index, preference));
+    }
+    return row;
+}
+
+/// Of a free one and one to buy, whichever is less: a search may take several, and what is free now
+/// may be gone later.
+std::uint64_t Supplies::leastOf(StockedIndex index, Preference preference)
+{
+    const RankScale scale(preference);
+    const BuyingPrice &price = m_stocked.parts[index].price;
+    WayRank bought;
+    bought.toBuy = 1;
+    bought.unpriced = price.isSold() ? 0 : 1;
+    bought.costMicro = price.leastMore();
+    const int free = freeOf(index);
+    if (free == 0)
+        return scale.single(bought);
+    // What is here and what is bought are rounded as one sum: each may take a millionth less.
+    bought.costMicro = std::max<std::int64_t>(0, bought.costMicro - 1);
+    WayRank here;
+    if (price.rises())
+        here.costMicro = std::max<std::int64_t>(0, cost(index, 1).micro - 1);
+    return std::min(scale.single(here), scale.single(bought));
 }
 
 Supplies::Cost Supplies::cost(StockedIndex index, int count)
 {
-    Known &part = known(index);
-    const BuyingPrice &price = m_stocked[index].price;
+    const BuyingPrice &price = m_stocked.parts[index].price;
+    const int free = freeOf(index);
     Cost cost;
-    cost.toBuy = std::max(0, count - part.free);
+    cost.toBuy = std::max(0, count - free);
     cost.unpriced = price.isSold() ? 0 : cost.toBuy;
-    if (part.free == 0) {
+    if (free == 0) {
         cost.micro = price.micro(count);
         return cost;
     }
+    Here &part = m_here[m_slots[index] - 1];
     const auto place = static_cast<std::size_t>(count - 1);
     if (place >= part.micro.size()) {
         cost.micro = toMicro(exactCost(index, count));
@@ -127,9 +198,10 @@ Decimal Supplies::exactCost(const Catalogue &catalogue, const Part &part, const 
 
 Decimal Supplies::exactCost(StockedIndex index, int count)
 {
-    const Known &part = known(index);
-    const int toBuy = std::max(0, count - part.free);
-    return exactCost(m_catalogue, *m_stocked[index].part, part.stock, {count - toBuy, toBuy});
+    const int toBuy = std::max(0, count - freeOf(index));
+    const FreeStock *stock = toBuy == count ? nullptr : m_here[m_slots[index] - 1].stock;
+    return exactCost(*m_stocked.catalogue, *m_stocked.parts[index].part, stock,
+                     {count - toBuy, toBuy});
 }
 
 } // namespace flarestock

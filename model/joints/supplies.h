@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: MIT
 //
 // Supplies: what so many of a part cost a joint: those that are free at their carried cost, the
-// rest at the best offer's price. Offers are worked out once for a catalogue (BuyingPrice), the
-// shelf once for each question (Supplies).
+// rest at the best offer's price. Offers are worked out once for a catalogue (StockedParts), the
+// shelf once for all joints of a build (Supplies), as dense rows: a search looks up no text.
 
 #pragma once
 
 #include "model/joints/closing.h"
+#include "model/joints/rank_scale.h"
 
 #include <array>
 #include <cstdint>
@@ -29,6 +30,8 @@ public:
     [[nodiscard]] bool rises() const noexcept { return m_rises; }
     /// 0 where nobody sells it. count is 0 or more.
     [[nodiscard]] std::int64_t micro(int count) const;
+    /// What one more adds at least, whatever the number; 0 where it does not rise.
+    [[nodiscard]] std::int64_t leastMore() const;
 
 private:
     bool m_sold = false;
@@ -44,10 +47,32 @@ struct Stocked {
 };
 using StockedIndex = std::uint32_t;
 
+/// All of them, by part number.
+struct StockedParts {
+    static constexpr StockedIndex None = ~StockedIndex{0};
+    const Catalogue *catalogue = nullptr;
+    std::vector<Stocked> parts;
+    std::vector<StockedIndex> places; ///< By PartIndex; None for what joins nothing.
+
+    [[nodiscard]] StockedIndex place(const Part &part) const
+    {
+        return places[catalogue->index(part)];
+    }
+};
+
 class Supplies {
 public:
-    Supplies(const Catalogue &catalogue, const std::vector<Stocked> &stocked, const Shelf &shelf,
-             const FreeLeft &left);
+    /// All that the shelf has free. Both outlive it.
+    Supplies(const StockedParts &stocked, const Shelf &shelf);
+    /// What `left` says of each part, with what the shelf says that it cost.
+    Supplies(const StockedParts &stocked, const Shelf &shelf, const FreeLeft &left);
+
+    /// Something was taken: so much of the part is left, in its unit. Parts that join nothing are
+    /// passed over.
+    void setLeft(const Part &part, const Decimal &left);
+    /// By StockedIndex: what one more takes at least, however many are or will be taken, as the
+    /// preference's RankScale says.
+    [[nodiscard]] const std::vector<std::uint64_t> &least(Preference preference);
 
     struct Cost {
         int toBuy = 0;
@@ -61,19 +86,19 @@ public:
     [[nodiscard]] Decimal exactCost(StockedIndex index, int count);
 
 private:
-    struct Known {
+    struct Here {
         int free = 0;
         const FreeStock *stock = nullptr;
         std::array<std::int64_t, 3> micro{-1, -1, -1}; ///< By count less one; -1: not asked yet.
     };
-    [[nodiscard]] Known &known(StockedIndex index);
+    void setFree(StockedIndex index, int free, const FreeStock *stock);
+    [[nodiscard]] int freeOf(StockedIndex index) const noexcept;
+    [[nodiscard]] std::uint64_t leastOf(StockedIndex index, Preference preference);
 
-    const Catalogue &m_catalogue;
-    const std::vector<Stocked> &m_stocked;
-    const Shelf &m_shelf;
-    const FreeLeft &m_left;
-    std::vector<std::uint32_t> m_slots; ///< By StockedIndex; place in m_known plus one.
-    std::vector<Known> m_known;
+    const StockedParts &m_stocked;
+    std::vector<std::uint32_t> m_slots; ///< By StockedIndex; place in m_here plus one.
+    std::vector<Here> m_here;
+    std::array<std::vector<std::uint64_t>, 3> m_least; ///< By preference; empty: not asked yet.
 };
 
 } // namespace flarestock

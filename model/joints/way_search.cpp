@@ -5,7 +5,6 @@
 #include "model/joints/meeting.h"
 
 #include <algorithm>
-#include <bit>
 #include <utility>
 
 namespace flarestock {
@@ -18,21 +17,11 @@ bool comesBefore(const FoundWay &a, const FoundWay &b, Preference preference)
     return order != 0 ? order < 0 : a.key < b.key;
 }
 
-bool share(const TypeSet &a, const TypeSet &b)
-{
-    for (std::size_t word = 0; word < a.size(); ++word) {
-        if ((a[word] & b[word]) != 0)
-            return true;
-    }
-    return false;
-}
-
 } // namespace
 
-WaySearch::WaySearch(const JointGraph &graph, const JointRequest &request, Supplies &supplies)
-    : m_graph(graph), m_request(request), m_reckoning(graph, supplies, request.fluid),
-      m_fluid(request.fluid ? static_cast<std::size_t>(*request.fluid) : FluidCount),
-      m_angle(request.angleDegrees.value_or(0))
+WaySearch::WaySearch(const JointGraph &graph, const JointRequest &request, Known known)
+    : m_graph(graph), m_request(request), m_supplies(known.supplies), m_outlooks(known.outlooks),
+      m_reckoning(graph, known.supplies, request.fluid)
 {
     const int from = dash(request.from);
     const int to = dash(request.to);
@@ -42,30 +31,37 @@ WaySearch::WaySearch(const JointGraph &graph, const JointRequest &request, Suppl
 std::vector<FoundWay> WaySearch::best(TypeIndex from, TypeIndex to)
 {
     m_to = to;
+    m_lastLink.assign(m_graph.size(), 0);
+    for (const Hop &hop : m_graph.hops(from))
+        m_lastLink[hop.to] = hop.link + 1;
     const std::size_t most = std::min(m_request.piecesMax, WayPiecesMost);
-    reachForwards(from, most);
     if (m_request.preference != Preference::Shelf)
-        return search(from, {m_request.preference, m_request.best, most});
-    const auto fewest = search(from, {Preference::Joints, 1, most});
+        return search(from, to, {m_request.preference, m_request.best, most});
+    const auto fewest = search(from, to, {Preference::Joints, 1, most});
     if (fewest.empty())
         return {};
     const std::size_t allowed = fewest.front().path.arcs.size() + ShelfPiecesMore;
-    return search(from, {Preference::Shelf, m_request.best, std::min(most, allowed)});
+    return search(from, to, {Preference::Shelf, m_request.best, std::min(most, allowed)});
 }
 
-std::vector<FoundWay> WaySearch::search(TypeIndex from, const Aim &aim)
+std::vector<FoundWay> WaySearch::search(TypeIndex from, TypeIndex to, const Aim &aim)
 {
     m_aim = aim;
+    m_worst = Outlook::Nowhere;
     m_pieces = 0;
-    if (const auto link = directLink(from, m_to))
+    if (const auto link = directLink(from, to))
         finish(*link, {});
+    Outlook &outlook = m_outlooks.of(m_graph, m_supplies,
+                                     {from, aim.preference, m_request.angleDegrees.value_or(0),
+                                      m_narrowest, m_reckoning.fluidBit()});
+    const RankScale scale(aim.preference);
     // First the short ways: they make the bound that cuts the long ones off.
     for (m_pieces = 1; m_pieces <= aim.piecesMax; ++m_pieces) {
         Tally start;
         start.rank.pieces = static_cast<int>(m_pieces);
-        if (isBehind(start))
+        if (scale.soFar(start.rank) > m_worst)
             break;
-        walk(0, m_to, start);
+        walk(outlook, 0, to, start);
     }
     return std::exchange(m_found, {});
 }
@@ -81,54 +77,6 @@ std::optional<std::uint32_t> WaySearch::directLink(TypeIndex from, TypeIndex to)
             return hop.link;
     }
     return {};
-}
-
-TypeSet WaySearch::nextTo(const TypeSet &ends) const
-{
-    TypeSet next(m_graph.words(), 0);
-    for (TypeIndex end = 0; end < m_graph.size(); ++end) {
-        if (!hasType(ends, end))
-            continue;
-        for (const Hop &hop : m_graph.hops(end))
-            putType(next, hop.to);
-    }
-    return next;
-}
-
-void WaySearch::reachForwards(TypeIndex from, std::size_t most)
-{
-    m_lastLink.assign(m_graph.size(), 0);
-    TypeSet ends(m_graph.words(), 0);
-    for (const Hop &hop : m_graph.hops(from)) {
-        m_lastLink[hop.to] = hop.link + 1;
-        putType(ends, hop.to);
-    }
-    m_reach = {ends};
-    for (std::size_t pieces = 1; pieces < most; ++pieces) {
-        TypeSet entered(m_graph.words(), 0);
-        if (pieces == 1) { // Looked at one by one, for the angle of a hose end.
-            for (const Hop &hop : m_graph.hops(from)) {
-                for (const Arc &arc : m_graph.arcs(hop.to)) { // Turned round.
-                    if (isAllowed(arc))
-                        putType(entered, arc.out);
-                }
-            }
-        } else {
-            for (TypeIndex in = 0; in < m_graph.size(); ++in) {
-                if (share(m_graph.outs(m_fluid, in), m_reach.back()))
-                    putType(entered, in);
-            }
-        }
-        m_reach.push_back(nextTo(entered));
-        for (std::size_t word = 0; word < m_graph.words(); ++word)
-            m_reach.back()[word] &= ~m_graph.ends()[word];
-    }
-}
-
-bool WaySearch::isAllowed(const Arc &arc) const
-{
-    return (arc.ruinedBy & m_reckoning.fluidBit()) == 0 &&
-           (arc.angleDegrees < 0 || arc.angleDegrees == m_angle);
 }
 
 int WaySearch::narrowIn(const Arc &arc) const
@@ -151,54 +99,54 @@ bool WaySearch::stoodAt(TypeIndex type, std::size_t depth) const
     return false;
 }
 
-bool WaySearch::isBehind(const Tally &tally) const
+void WaySearch::walk(Outlook &outlook, std::size_t depth, TypeIndex at, const Tally &tally)
 {
-    return m_found.size() >= m_aim.best &&
-           compare(tally.bound(), m_found.back().rank, m_aim.preference) > 0;
+    lookAhead(outlook, depth, at, tally);
+    std::vector<Promise> &promises = m_promises[depth];
+    const auto promisesLess = [](const Promise &a, const Promise &b) { return a.least > b.least; };
+    std::make_heap(promises.begin(), promises.end(), promisesLess);
+    while (!promises.empty() && promises.front().least <= m_worst) {
+        std::pop_heap(promises.begin(), promises.end(), promisesLess);
+        const Step step = m_steps[depth] = promises.back().step;
+        promises.pop_back();
+        if (depth + 1 < m_pieces)
+            walk(outlook, depth + 1, step.arc->out, stepped(step, tally));
+        else
+            finish(m_lastLink[step.arc->out] - 1, stepped(step, tally));
+    }
 }
 
-void WaySearch::walk(std::size_t depth, TypeIndex at, const Tally &tally)
+/// Fills the promises of this depth.
+void WaySearch::lookAhead(Outlook &outlook, std::size_t depth, TypeIndex at, const Tally &tally)
 {
-    const TypeSet &reach = m_reach[m_pieces - depth - 1];
+    std::vector<Promise> &promises = m_promises[depth];
+    promises.clear();
+    const auto &leaving = outlook.leaving(m_pieces - depth - 1);
+    const auto pieces = outlook.pieces();
+    const std::uint64_t soFar = RankScale(m_aim.preference).soFar(tally.bound());
     for (const Hop &hop : m_graph.hops(at)) {
-        const TypeSet &outs = m_graph.outs(m_fluid, hop.to);
-        for (std::size_t word = 0; word < outs.size(); ++word) {
-            for (std::uint64_t left = outs[word] & reach[word]; left != 0; left &= left - 1) {
-                const auto out = static_cast<TypeIndex>(
-                    word * 64 + static_cast<unsigned>(std::countr_zero(left)));
-                if (!stoodAt(out, depth))
-                    walkArcs(depth, hop, out, tally);
-            }
+        const std::uint64_t entering = soFar + outlook.link(hop.burden) + outlook.narrow(hop.to);
+        if (entering > m_worst)
+            continue;
+        const auto arcs = m_graph.arcs(hop.to);
+        const auto lanes = m_graph.lanes(hop.to);
+        for (std::size_t i = 0; i < lanes.size(); ++i) {
+            const std::uint64_t rest = leaving[lanes[i].out];
+            const std::uint64_t least = entering + pieces[lanes[i].piece] + rest;
+            if (rest != Outlook::Nowhere && least <= m_worst && outlook.allows(arcs[i]) &&
+                !stoodAt(lanes[i].out, depth))
+                promises.push_back({least, {&arcs[i], hop.link}});
         }
     }
 }
 
-void WaySearch::walkArcs(std::size_t depth, const Hop &hop, TypeIndex out, const Tally &tally)
-{
-    const auto row = m_graph.arcs(hop.to);
-    auto arc = std::lower_bound(row.begin(), row.end(), out,
-                                [](const Arc &one, TypeIndex wanted) { return one.out < wanted; });
-    for (; arc != row.end() && arc->out == out; ++arc) {
-        if (isAllowed(*arc))
-            step(depth, hop, *arc, tally);
-    }
-}
-
-void WaySearch::step(std::size_t depth, const Hop &hop, const Arc &arc, const Tally &tally)
+Tally WaySearch::stepped(const Step &step, const Tally &tally)
 {
     Tally next = tally;
-    next.rank.narrow += narrowIn(arc);
-    m_reckoning.takePiece(next, arc.piece);
-    if (isBehind(next))
-        return;
-    m_reckoning.takeLink(next, hop.link);
-    if (isBehind(next))
-        return;
-    m_steps[depth] = {&arc, hop.link};
-    if (depth + 1 < m_pieces)
-        walk(depth + 1, arc.out, next);
-    else
-        finish(m_lastLink[arc.out] - 1, next);
+    next.rank.narrow += narrowIn(*step.arc);
+    m_reckoning.takePiece(next, step.arc->piece);
+    m_reckoning.takeLink(next, step.link);
+    return next;
 }
 
 void WaySearch::finish(std::uint32_t link, Tally tally)
@@ -215,7 +163,8 @@ void WaySearch::finish(std::uint32_t link, Tally tally)
     }
     way.path.links.push_back(link);
     for (auto arc = way.path.arcs.rbegin(); arc != way.path.arcs.rend(); ++arc)
-        way.key += (way.key.empty() ? "" : " + ") + m_graph.stocked()[(*arc)->piece].part->number;
+        way.key +=
+            (way.key.empty() ? "" : " + ") + m_graph.stocked().parts[(*arc)->piece].part->number;
     if (way.key.empty())
         way.key = "direct";
     keep(std::move(way));
@@ -236,6 +185,8 @@ void WaySearch::keep(FoundWay way)
     m_found.insert(place, std::move(way));
     if (m_found.size() > m_aim.best)
         m_found.pop_back();
+    if (m_found.size() == m_aim.best)
+        m_worst = RankScale(m_aim.preference).whole(m_found.back().rank);
 }
 
 std::vector<Answer> WaySearch::aidsOf(const Path &path)

@@ -66,8 +66,27 @@ tl::unexpected<Problem> wrongPick(const std::string &slot, Problem wrong)
 Joining::Joining(const ExpandRequest &request, Allotment &allotment, Expansion &into)
     : m_request(request), m_allotment(allotment), m_into(into),
       m_shelf(request.shelf ? *request.shelf : emptyShelf()),
-      m_left([&allotment](const Part &part) { return allotment.left(part); })
+      m_left([&allotment](const Part &part) { return allotment.left(part); }),
+      m_jointShelf(request.closer->jointShelf(m_shelf))
 {
+    for (const PlacedStation &station : into.stations)
+        if (station.part)
+            tellLeft(*station.part);
+}
+
+void Joining::tellLeft(const Part &part)
+{
+    m_jointShelf.setLeft(part, m_allotment.left(part));
+}
+
+void Joining::take(const Way &way)
+{
+    m_allotment.take(way);
+    for (const Piece &piece : way.pieces)
+        tellLeft(*piece.part);
+    for (const WayAid &aid : way.aids)
+        if (aid.part)
+            tellLeft(*aid.part);
 }
 
 const std::string *Joining::pickFor(std::string_view slot) const
@@ -202,7 +221,7 @@ bool Joining::closes(const Plan &plan, const Part &line)
     const auto key = std::tuple(request.from, request.to, request.angleDegrees.value_or(0));
     const auto [known, isNew] = m_closes.try_emplace(key, false);
     if (isNew)
-        known->second = !m_request.closer->ways(request, m_shelf, m_left).empty();
+        known->second = !m_request.closer->ways(request, m_jointShelf).empty();
     return known->second;
 }
 
@@ -216,7 +235,7 @@ Result<void> Joining::close(Plan plan)
         m_into.joints.push_back(std::move(plan.joint));
         return {};
     }
-    auto ways = m_request.closer->ways(plan.request, m_shelf, m_left);
+    auto ways = m_request.closer->ways(plan.request, m_jointShelf);
     if (!pick)
         return decide(std::move(plan), std::move(ways));
     auto way = m_request.closer->judged(plan.request, numbersOf(*pick), m_shelf, m_left);
@@ -239,7 +258,7 @@ Result<void> Joining::decide(Plan plan, std::vector<Way> ways, std::optional<Way
         for (Way &way : ways)
             if (way.key() != key && joint.others.size() < WaysKept - 1)
                 joint.others.push_back(std::move(way));
-        m_allotment.take(*joint.way);
+        take(*joint.way);
     }
     m_into.joints.push_back(std::move(joint));
     return {};
@@ -258,7 +277,7 @@ Result<void> Joining::closePlugged(const PlacedStation &station, std::optional<F
             m_into.joints.push_back(std::move(plan.joint));
             continue;
         }
-        const Plugging plugging(*m_request.closer, m_shelf, m_allotment);
+        Plugging plugging(*m_request.closer, m_shelf, m_jointShelf, m_allotment);
         auto ways = plugging.ways(plan.request);
         std::optional<Way> picked;
         if (pick) {

@@ -47,6 +47,8 @@ private:
     [[nodiscard]] Result<void> close(Plan plan);
     [[nodiscard]] Result<void> decide(Plan plan, std::vector<Way> ways,
                                       std::optional<Way> picked = {});
+    void take(const Way &way);
+    void tellLeft(const Part &part); ///< Of what is left to m_jointShelf.
     [[nodiscard]] const std::string *pickFor(std::string_view slot) const;
 
     const ExpandRequest &m_request;
@@ -54,6 +56,7 @@ private:
     Expansion &m_into;
     const Shelf &m_shelf;
     FreeLeft m_left;
+    JointShelf m_jointShelf; ///< As m_left.
     std::map<std::tuple<Port, Port, int>, bool> m_closes;
 };
 

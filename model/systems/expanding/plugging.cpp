@@ -33,13 +33,14 @@ bool comesBefore(const Way &a, const Way &b, Preference preference)
 
 } // namespace
 
-Plugging::Plugging(const JointCloser &closer, const Shelf &shelf, Allotment &allotment)
-    : m_closer(closer), m_shelf(shelf), m_allotment(allotment),
+Plugging::Plugging(const JointCloser &closer, const Shelf &shelf, JointShelf &jointShelf,
+                   Allotment &allotment)
+    : m_closer(closer), m_shelf(shelf), m_jointShelf(jointShelf), m_allotment(allotment),
       m_left([&allotment](const Part &part) { return allotment.left(part); })
 {
 }
 
-std::vector<Way> Plugging::ways(const JointRequest &request) const
+std::vector<Way> Plugging::ways(const JointRequest &request)
 {
     std::vector<Way> found;
     find(request, 0, found);
@@ -52,8 +53,7 @@ std::vector<Way> Plugging::ways(const JointRequest &request) const
     return found;
 }
 
-void Plugging::find(const JointRequest &request, std::size_t adaptersMax,
-                    std::vector<Way> &found) const
+void Plugging::find(const JointRequest &request, std::size_t adaptersMax, std::vector<Way> &found)
 {
     for (const Kind kind : {Kind::Plug, Kind::Cap})
         for (const Part *plug : m_allotment.catalogue().ofKind(kind)) {
@@ -66,7 +66,7 @@ void Plugging::find(const JointRequest &request, std::size_t adaptersMax,
             toPlug.to = end;
             toPlug.best = 1;
             toPlug.piecesMax = adaptersMax;
-            for (Way &way : m_closer.ways(toPlug, m_shelf, m_left))
+            for (Way &way : m_closer.ways(toPlug, m_jointShelf))
                 found.push_back(withPlug(std::move(way), *plug));
         }
 }
