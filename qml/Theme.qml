@@ -17,7 +17,7 @@ QtObject {
     readonly property color surface: dark ? "#1d2326" : "#fbfaf5"
     readonly property color stripe: dark ? "#181d1f" : "#f3f0e7"
     readonly property color rule: dark ? "#343c40" : "#d8d2c3"
-    readonly property color ruleStrong: dark ? "#566065" : "#a39b88"
+    readonly property color ruleStrong: dark ? "#6f7b81" : "#857c68"
 
     // Ink
     readonly property color ink: dark ? "#edeae2" : "#1d2225"
@@ -25,9 +25,10 @@ QtObject {
     readonly property color accent: dark ? "#63cfbf" : "#0a5d56"
     readonly property color onAccent: dark ? "#0e1f1d" : "#ffffff"
     readonly property color accentFill: dark ? "#1c3a36" : "#d9eae4"
+    readonly property color selection: dark ? "#1f5a52" : "#a9d5ca"
 
     // The line
-    readonly property color pipe: dark ? "#6e7d87" : "#8594a0"
+    readonly property color pipe: dark ? "#6e7d87" : "#6f7f8a"
     readonly property color pipeArrow: dark ? "#14181a" : "#ffffff"
 
     // What stands how: always beside a shape and a word

@@ -24,12 +24,15 @@ TestCase {
         const rows = [];
         for (const dark of [false, true]) {
             for (const ink of ["ink", "quiet", "accent", "stop", "caution"]) {
-                for (const ground of ["window", "surface", "stripe"])
+                for (const ground of ["window", "surface", "stripe", "accentFill"])
                     rows.push({ tag: ink + " on " + ground + (dark ? ", dark" : ", light"),
                                 dark: dark, ink: ink, ground: ground });
             }
             rows.push({ tag: "stop on its fill " + dark, dark: dark, ink: "stop", ground: "stopFill" });
             rows.push({ tag: "caution on its fill " + dark, dark: dark, ink: "caution", ground: "cautionFill" });
+            rows.push({ tag: "ink on a selection " + dark, dark: dark, ink: "ink", ground: "selection" });
+            rows.push({ tag: "accent on the column " + dark, dark: dark, ink: "accent", ground: "side" });
+            rows.push({ tag: "accent on its fill of caution " + dark, dark: dark, ink: "accent", ground: "cautionFill" });
             rows.push({ tag: "quiet on the column " + dark, dark: dark, ink: "quiet", ground: "side" });
         }
         return rows;
@@ -38,6 +41,23 @@ TestCase {
         Look.dark = row.dark;
         const got = contrast(Theme[row.ink], Theme[row.ground]);
         verify(got >= 4.5, row.tag + ": " + got);
+    }
+    // Outlines that show what can be pressed or typed into, and marks: 3 to 1 (WCAG 2.1, 1.4.11).
+    function test_outlinesCanBeSeen_data() {
+        const rows = [];
+        for (const dark of [false, true]) {
+            for (const edge of ["ruleStrong", "accent", "stop", "caution", "pipe"]) {
+                for (const ground of ["window", "surface", "side"])
+                    rows.push({ tag: edge + " on " + ground + (dark ? ", dark" : ", light"),
+                                dark: dark, edge: edge, ground: ground });
+            }
+        }
+        return rows;
+    }
+    function test_outlinesCanBeSeen(row) {
+        Look.dark = row.dark;
+        const got = contrast(Theme[row.edge], Theme[row.ground]);
+        verify(got >= 3, row.tag + ": " + got);
     }
     function cleanupTestCase() {
         Look.dark = false;
