@@ -17,6 +17,7 @@ ApplicationWindow {
     property string notice: ""
 
     readonly property BuildDesk build: Desk.build
+    readonly property bool hasBuild: build.isOpen
 
     width: 1440
     height: 900
@@ -36,8 +37,8 @@ ApplicationWindow {
         placeholderText: Theme.quiet
         button: Theme.side
         buttonText: Theme.ink
-        highlight: Theme.accent
-        highlightedText: Theme.onAccent
+        highlight: Theme.selection // Under the ink: not every list asks for highlightedText.
+        highlightedText: Theme.ink
         light: Theme.surface
         midlight: Theme.stripe
         mid: Theme.rule
@@ -46,12 +47,23 @@ ApplicationWindow {
         toolTipText: Theme.ink
     }
     onClosing: Desk.keepNow()
+    onHasBuildChanged: focusScreen()
+    Component.onCompleted: focusScreen()
+
+    function focusScreen() {
+        (hasBuild ? screen : empty).forceActiveFocus(Qt.OtherFocusReason);
+    }
 
     function askArea(area: int) {
         const name = areas.areas[area];
         notice = area === 0 ? "" : qsTr("%1 is not built yet; only Builds is.").arg(name);
     }
 
+    Binding {
+        target: root.build
+        property: "inInches"
+        value: Look.inInches
+    }
     Connections {
         target: root.build
 
@@ -121,13 +133,14 @@ ApplicationWindow {
                 id: screen
 
                 visible: root.build.isOpen
-                focus: true
                 build: root.build
                 Layout.fillWidth: true
                 Layout.fillHeight: true
                 onOtherBuild: chooser.open()
             }
             EmptyDesk {
+                id: empty
+
                 visible: !root.build.isOpen
                 problem: Desk.problem
                 Layout.fillWidth: true
@@ -152,6 +165,7 @@ ApplicationWindow {
     FileDialog {
         id: fileDialog
 
+        objectName: "fileDialog"
         title: qsTr("Open a shop file")
         nameFilters: [qsTr("Shop files (*.flarestock)"), qsTr("All files (*)")]
         onAccepted: Desk.openShop(selectedFile)

@@ -81,6 +81,8 @@ int runDesk(QGuiApplication &application, const DeskOptions &options)
     Screens screens;
     look.setDark(options.theme.isEmpty() ? options.isSeen() && wasDark()
                                          : options.theme == QStringLiteral("dark"));
+    look.setInInches(options.units.isEmpty() ? options.isSeen() && wasInInches()
+                                             : options.units == QStringLiteral("in"));
     if (!screens.load())
         return Failed;
     if (options.selfTest)
@@ -90,6 +92,8 @@ int runDesk(QGuiApplication &application, const DeskOptions &options)
         return written ? Done : refuse(written.error());
     }
     QObject::connect(&look, &Look::darkChanged, &look, [&look] { rememberDark(look.isDark()); });
+    QObject::connect(&look, &Look::inInchesChanged, &look,
+                     [&look] { rememberInches(look.inInches()); });
     QObject::connect(&desk, &Desk::shopChanged, &desk, [&desk] { rememberShop(desk.shopPath()); });
     if (opened)
         rememberShop(desk.shopPath());

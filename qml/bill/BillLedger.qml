@@ -16,7 +16,10 @@ FocusScope {
     required property bool byKind
     required property string foot
     required property string total
+    property bool folds: false  // Whether it can be folded to its head.
+    property bool folded: false // Only its head and the total show.
 
+    signal foldAsked()
     signal grouped(bool byKind)
     signal shown(string where)
 
@@ -58,12 +61,14 @@ FocusScope {
             }
             GroupButton {
                 objectName: "byStation"
+                visible: !root.folded
                 text: qsTr("by station")
                 checked: !root.byKind
                 onClicked: root.grouped(false)
             }
             GroupButton {
                 objectName: "byKind"
+                visible: !root.folded
                 text: qsTr("by kind")
                 checked: root.byKind
                 onClicked: root.grouped(true)
@@ -73,9 +78,11 @@ FocusScope {
             }
         }
         BillHead {
+            visible: !root.folded
             columns: widths
         }
         Rectangle {
+            visible: !root.folded
             implicitHeight: 1
             color: Theme.ruleStrong
             Layout.fillWidth: true
@@ -85,6 +92,7 @@ FocusScope {
 
             objectName: "billList"
             model: root.bill
+            visible: !root.folded
             focus: true
             Accessible.role: Accessible.Table
             Accessible.name: qsTr("bill of materials")
@@ -108,17 +116,20 @@ FocusScope {
         }
         // A ledger closes its column with a double line.
         Rectangle {
+            visible: !root.folded
             implicitHeight: 1
             color: Theme.ruleStrong
             Layout.fillWidth: true
         }
         Rectangle {
+            visible: !root.folded
             implicitHeight: 1
             color: Theme.ruleStrong
             Layout.topMargin: 2
             Layout.fillWidth: true
         }
         RowLayout {
+            visible: !root.folded
             spacing: Theme.wideGap
             Layout.leftMargin: 12
             Layout.rightMargin: 12
@@ -142,6 +153,30 @@ FocusScope {
                 strong: true
                 font.pixelSize: 18
             }
+        }
+    }
+    Row {
+        anchors.right: parent.right
+        anchors.top: parent.top
+        anchors.margins: 1
+        spacing: Theme.gap
+
+        Words {
+            visible: root.folded
+            height: Theme.target
+            verticalAlignment: Text.AlignVCenter
+            text: qsTr("total %1").arg(root.total)
+            strong: true
+        }
+        DeskButton {
+            objectName: "foldBill"
+            visible: root.folds
+            framed: false
+            small: true
+            text: root.folded ? qsTr("unfold ▴") : qsTr("fold away ▾")
+            Accessible.name: root.folded ? qsTr("unfold the bill")
+                                         : qsTr("fold the bill away, for more of the map")
+            onClicked: root.foldAsked()
         }
     }
     LedgerColumns {

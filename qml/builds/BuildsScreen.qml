@@ -20,16 +20,19 @@ FocusScope {
     readonly property bool roomy: wide && height >= 756
     property int part: 0
 
-    readonly property real sideWidth: Math.max(300, Math.min(400, width * 0.27))
+    readonly property real sideWidth: Math.max(300, Math.min(400, width * 0.26))
+    property bool billFolded: false // A long map then has its room.
 
     signal otherBuild()
 
     function showPart(part: string) {
         root.part = 1;
+        root.billFolded = false;
         ledger.showPart(part);
     }
     function showShort() {
         root.part = 1;
+        root.billFolded = false;
         ledger.showShort();
     }
     function showFindings() {
@@ -77,10 +80,13 @@ FocusScope {
         Item {
             id: board
 
-            readonly property real mapWanted: Math.min(mapView.wantedHeight + 8, height * 0.52)
-            readonly property real mapHeight: root.roomy ? mapWanted : height
-            readonly property real panelHeight: root.roomy ? Math.max(mapHeight, height * 0.48)
-                                                           : height
+            readonly property real billLeast: root.billFolded ? 46 : 226
+            readonly property real mapRoom: height - billLeast - 12
+            readonly property real mapHeight: !root.roomy ? height : root.billFolded ? mapRoom
+                : Math.min(mapView.wantedHeight + 8, mapRoom)
+            readonly property real halfWay: Math.abs(mapHeight - height * 0.54) < 40
+                ? mapHeight : height * 0.54
+            readonly property real panelHeight: root.roomy ? halfWay : height
             readonly property real mainWidth: width - root.sideWidth - 12
 
             Layout.fillWidth: true
@@ -97,9 +103,10 @@ FocusScope {
                     anchors.fill: parent
                     map: root.build.map
                     stop: root.build.opened.stop
-                    showsKey: root.wide
+                    showsKey: root.wide && (!root.roomy
+                                            || map.height + keyHeight + 8 <= board.mapRoom)
                     onOpened: stop => root.build.openStop(stop)
-                    onEntered: panel.forceActiveFocus(Qt.TabFocusReason)
+                    onEntered: panel.enter()
                 }
             }
             Sheet {
@@ -131,6 +138,9 @@ FocusScope {
                     byKind: root.build.byKind
                     foot: root.build.billFoot
                     total: root.build.total
+                    folds: root.roomy
+                    folded: root.roomy && root.billFolded
+                    onFoldAsked: root.billFolded = !root.billFolded
                     onGrouped: byKind => root.build.byKind = byKind
                     onShown: where => root.showOnMap(where)
                 }

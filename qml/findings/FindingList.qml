@@ -58,7 +58,10 @@ FocusScope {
                     list.currentIndex = index;
                     root.shown(where);
                 }
-                onMended: root.mended(index)
+                onMended: {
+                    root.mended(index); // Its button may be gone then.
+                    list.forceActiveFocus(Qt.OtherFocusReason);
+                }
             }
 
             Words {

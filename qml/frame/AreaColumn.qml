@@ -62,8 +62,18 @@ Rectangle {
             Layout.fillHeight: true
         }
         DeskButton {
+            objectName: "unitsButton"
+            text: Look.inInches ? qsTr("show mm, bar") : qsTr("show in, psi")
+            framed: false
+            small: true
+            Accessible.name: Look.inInches ? qsTr("say figures of parts in mm, bar and L/h")
+                                           : qsTr("say figures of parts in in, psi and gph")
+            Layout.fillWidth: true
+            onClicked: Look.inInches = !Look.inInches
+        }
+        DeskButton {
             objectName: "lookButton"
-            text: Look.dark ? qsTr("light") : qsTr("dark")
+            text: Look.dark ? qsTr("show light") : qsTr("show dark")
             framed: false
             small: true
             Accessible.name: Look.dark ? qsTr("light screen") : qsTr("dark screen")

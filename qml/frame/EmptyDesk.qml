@@ -6,7 +6,7 @@ import QtQuick
 import QtQuick.Layouts
 import Flarestock.Screens
 
-Item {
+FocusScope {
     id: root
 
     property string problem: ""
@@ -55,6 +55,7 @@ Item {
                 onClicked: root.makeDemo()
             }
             DeskButton {
+                objectName: "openFile"
                 text: qsTr("Open a shop file…")
                 onClicked: root.openFile()
             }

@@ -17,7 +17,8 @@ FocusScope {
     required property string stop
     property bool showsKey: true
 
-    readonly property real wantedHeight: map.height + (showsKey ? key.implicitHeight + 12 : 0)
+    readonly property real keyHeight: key.implicitHeight + 12
+    readonly property real wantedHeight: map.height + (showsKey ? keyHeight : 0)
 
     signal opened(string stop)
     signal entered()
@@ -50,7 +51,7 @@ FocusScope {
         objectName: "lineMap"
         anchors.fill: parent
         anchors.margins: 3
-        anchors.bottomMargin: root.showsKey ? key.implicitHeight + 12 : 3
+        anchors.bottomMargin: root.showsKey ? root.keyHeight : 3
         contentHeight: Math.max(height, root.map.height)
         contentWidth: width
         boundsBehavior: Flickable.StopAtBounds
@@ -83,31 +84,33 @@ FocusScope {
                 pipe: Theme.pipe
                 rim: Theme.surface
                 arrow: Theme.pipeArrow
+                openedRun: root.stop.startsWith("run|") ? root.stop.slice(4) : ""
+                openedInk: Theme.accent
             }
             Repeater {
                 model: root.map.bands
 
-                Words {
-                    required property real atX
+                LevelBand {
                     required property real atY
-                    required property string title
+                    required property real high
 
-                    x: atX
+                    x: 6
                     y: atY
-                    text: title
-                    small: true
-                    quiet: true
+                    height: high
                 }
             }
             Repeater {
                 model: root.map.runs
 
                 RunLabel {
+                    required property string key
                     required property real atX
                     required property real atY
 
                     x: atX
                     y: atY
+                    opened: root.stop === "run|" + key
+                    onPressed: root.opened("run|" + key)
                 }
             }
             Repeater {

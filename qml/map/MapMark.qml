@@ -11,6 +11,7 @@ Item {
     required property int mark
     required property bool toBuy
     required property bool picked
+    required property bool outdone
     required property string says
     property bool opened: false
 
@@ -36,14 +37,15 @@ Item {
         mark: root.mark
         toBuy: root.toBuy
     }
-    // A pennant: the builder has decided on this one.
+    // A pennant: the builder has decided on this one. An empty one: something else would now be
+    // taken.
     Words {
         visible: root.picked
         x: parent.width / 2 + 6
         y: -14
-        text: "⚑"
+        text: root.outdone ? "⚐" : "⚑"
         font.pixelSize: 16
-        color: Theme.accent
+        color: root.outdone ? Theme.caution : Theme.accent
         style: Text.Outline
         styleColor: Theme.surface
     }

@@ -14,6 +14,7 @@ Item {
     required property string part
     required property string fact
     required property bool picked
+    required property bool outdone
     required property bool echo
     required property bool lacks
     required property string says
@@ -37,32 +38,33 @@ Item {
     }
     Column {
         anchors.centerIn: parent
-        width: parent.width - 22
-        spacing: 1
+        width: parent.width - 14
 
-        Words {
-            width: parent.width
-            horizontalAlignment: Text.AlignHCenter
-            text: root.picked ? qsTr("⚑ %1").arg(root.role) : root.role
+        Line {
+            text: root.outdone ? qsTr("⚐ %1").arg(root.role)
+                : root.picked ? qsTr("⚑ %1").arg(root.role) : root.role
             small: true
-            quiet: true
-            elide: Text.ElideRight
+            color: root.outdone ? Theme.caution : Theme.quiet
         }
-        Words {
-            width: parent.width
-            horizontalAlignment: Text.AlignHCenter
+        Line {
+            width: parent.width - 10 // Beside it stand the marks of the ports.
+            x: 5
             text: root.part
             strong: true
-            elide: Text.ElideRight
         }
-        Words {
-            width: parent.width
+        Line {
             visible: text !== ""
-            horizontalAlignment: Text.AlignHCenter
             text: root.fact
             small: true
             quiet: true
-            elide: Text.ElideRight
         }
+    }
+
+    component Line: Words {
+        width: parent.width
+        horizontalAlignment: Text.AlignHCenter
+        fontSizeMode: Text.HorizontalFit
+        minimumPixelSize: 10
+        elide: Text.ElideRight
     }
 }

@@ -25,7 +25,7 @@ Flow {
     Words {
         height: 18
         verticalAlignment: Text.AlignVCenter
-        text: qsTr("⚑ picked")
+        text: qsTr("⚑ picked   ⚐ picked, better found")
         small: true
         quiet: true
     }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// A joint or a station taken apart: how it stands, its pieces in the order of the flow with where
-// each lies, and the other ways to make it.
+// A joint, a station or a run taken apart: how it stands, its pieces in the order of the flow with
+// where each lies, and what else could be there.
 
 pragma ComponentBehavior: Bound
 
@@ -17,6 +17,11 @@ FocusScope {
 
     signal picked(string slot, string value)
     signal letGo(string slot)
+
+    /// Whatever had the focus in here before may be gone by now.
+    function enter() {
+        flick.forceActiveFocus(Qt.TabFocusReason);
+    }
 
     Flickable {
         id: flick
@@ -64,16 +69,21 @@ FocusScope {
                     anchors.right: parent.right
                     text: qsTr("let go")
                     Accessible.name: qsTr("let the pick go")
-                    onClicked: root.letGo(root.opened.slot)
+                    onClicked: {
+                        root.letGo(root.opened.slot);
+                        root.enter();
+                    }
                 }
             }
-            Words {
-                visible: text !== ""
+            BetterSlip {
+                visible: root.opened.betterPick !== ""
                 width: column.width
-                text: root.opened.better
-                small: true
-                color: Theme.caution
-                wrapMode: Text.Wrap
+                words: root.opened.better
+                pick: root.opened.betterPick
+                onTaken: {
+                    root.picked(root.opened.slot, root.opened.betterPick);
+                    root.enter();
+                }
             }
             Repeater {
                 model: root.opened.pieces
@@ -103,9 +113,9 @@ FocusScope {
                 visible: root.opened.ways.count > 0
                 width: column.width
                 topPadding: 6
-                text: root.opened.isJoint ? qsTr("ways to make it")
-                                          : qsTr("parts that meet the demand")
+                text: root.opened.waysTitle
                 strong: true
+                wrapMode: Text.Wrap
             }
             Repeater {
                 model: root.opened.ways
@@ -115,7 +125,10 @@ FocusScope {
 
                     objectName: "way"
                     width: column.width
-                    onClicked: root.picked(root.opened.slot, pick)
+                    onClicked: {
+                        root.picked(root.opened.slot, pick);
+                        root.enter();
+                    }
                 }
             }
         }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
 // What is written at a run: its dash above the stroke, its length below, or both above where there
-// is room.
+// is room. A picked run has a pennant, an empty one where another line would now be taken.
 
 import QtQuick
 import Flarestock.Screens
@@ -13,17 +13,27 @@ Item {
     required property string length
     required property real thickness
     required property real room
+    required property bool picked
+    required property bool outdone
     required property string says
+    property bool opened: false
 
-    readonly property string both: dash === "" ? length : qsTr("%1  ·  %2").arg(dash).arg(length)
+    readonly property string pennant: outdone ? "⚐ " : picked ? "⚑ " : ""
+    readonly property string size: pennant + dash
+    readonly property string both: dash === "" ? pennant + length
+                                               : qsTr("%1  ·  %2").arg(size).arg(length)
     readonly property bool oneLine: room > measure.width + 60
 
-    Accessible.role: Accessible.StaticText
+    signal pressed()
+
+    Accessible.role: Accessible.Button
     Accessible.name: says
+    Accessible.onPressAction: root.pressed()
 
     component Label: Words {
         small: true
-        quiet: true
+        strong: root.opened
+        color: root.outdone ? Theme.caution : root.opened ? Theme.accent : Theme.quiet
         leftPadding: 3
         rightPadding: 3
 
@@ -31,16 +41,16 @@ Item {
         Rectangle {
             anchors.fill: parent
             z: -1
-            color: Theme.surface
+            color: root.opened ? Theme.accentFill : Theme.surface
         }
     }
 
     Label {
-        visible: root.dash !== "" || root.oneLine
+        visible: root.size !== "" || root.oneLine
         anchors.horizontalCenter: parent.horizontalCenter
         anchors.bottom: parent.top
         anchors.bottomMargin: root.thickness / 2 + 3
-        text: root.oneLine ? root.both : root.dash
+        text: root.oneLine ? root.both : root.size
     }
     Label {
         visible: !root.oneLine
@@ -54,6 +64,7 @@ Item {
 
         font.family: Theme.family
         font.pixelSize: Theme.smallText
+        font.bold: root.opened
         text: root.both
     }
 }

@@ -119,7 +119,16 @@ void BenchWork::run(const std::string &id, Level level, const std::string &place
     run.from = places.substr(0, places.find('>'));
     run.to = places.substr(places.find('>') + 1);
     run.dash = dash;
-    run.line = m_bench->catalogue.find("HO-" + std::to_string(dash));
+    const Part *asked = m_bench->catalogue.find("HO-" + std::to_string(dash));
+    const auto pick = m_plan.picks.find(id);
+    run.picked = pick != m_plan.picks.end();
+    run.line = run.picked ? m_bench->catalogue.find(pick->second) : asked;
+    run.better = run.line == asked ? nullptr : asked;
+    run.wanted = "hose -" + std::to_string(dash);
+    for (const char *other : {"HO-6", "HO-8", "HO-10"}) {
+        if (run.line->number != other)
+            run.others.push_back(m_bench->catalogue.find(other));
+    }
     run.length = {Decimal(id == "return" ? 144 : 66), Unit::Inch};
     run.joints = {id + ".start", id + ".end"};
     expansion().runs.push_back(run);
@@ -142,8 +151,10 @@ void BenchWork::close(const JointPlan &planned)
     const auto pick = m_plan.picks.find(joint.id);
     joint.picked = pick != m_plan.picks.end();
     std::vector<std::vector<std::string>> ways = planned.ways;
-    if (joint.picked)
+    if (joint.picked) {
+        joint.outdone = !ways.empty() && numbersOf(pick->second) != ways.front();
         ways.insert(ways.begin(), numbersOf(pick->second));
+    }
     for (std::size_t at = 0; at < ways.size(); ++at) {
         const Way way = wayThrough(*m_bench, joint, ways[at]);
         if (at == 0)

@@ -28,6 +28,11 @@ private Q_SLOTS:
     void aRefusedAnswerChangesNothingAndSaysWhy();
     void aBareNumberTakesTheUnitBesideIt();
     void aPickStaysUntilItIsLetGo();
+    void whatIsBetterCanBeTakenAtThePlace();
+    void aRunOpensWithItsOtherLines();
+    void anotherLineIsWeighedAndPicked();
+    void whatIsOpenIsWeighedOnlyWhileItIsOpen();
+    void platesSayTheirFactsInThePersonsUnits();
     void aFindingsButtonMendsIt();
     void stepsAreTakenBackOneByOne();
     void anImpossiblePickIsSaidAndNotTaken();
@@ -68,7 +73,7 @@ void OneChangeRedrawsAll::everyListKeepsTheRulesOfAModel()
         next = stop;
         stop = m_desk->map()->step(stop, LineMap::On);
     }
-    QCOMPARE(stops, 6 + 13); // Stations and joints of the bench build.
+    QCOMPARE(stops, 6 + 13 + 6); // Stations, joints and runs of the bench build.
     m_desk->map()->setWidth(540);
     m_desk->takeBack();
     m_desk->close();
@@ -147,7 +152,9 @@ void OneChangeRedrawsAll::aPickStaysUntilItIsLetGo()
     QVERIFY(m_desk->pick(QStringLiteral("suction.end"), QStringLiteral("AD-810 + HE-10")));
     QVERIFY(m_desk->opened()->picked());
     QCOMPARE(m_desk->opened()->better(),
-             QStringLiteral("your pick stays; not picked, it would be AD-88 + HE-8"));
+             QStringLiteral("Your pick stays. AD-88 + HE-8 would now be taken: nothing to buy, "
+                            "15.00 USD."));
+    QCOMPARE(cell(m_desk->map()->marks(), "suction.end", "outdone"), QStringLiteral("true"));
     QVERIFY(m_desk->answer(QStringLiteral("fluid"), QStringLiteral("E85")));
     QVERIFY(m_desk->opened()->picked());
     QVERIFY(m_desk->bill()->rowOf(QStringLiteral("AD-810")) >= 0);
@@ -155,6 +162,100 @@ void OneChangeRedrawsAll::aPickStaysUntilItIsLetGo()
     QVERIFY(!m_desk->opened()->picked());
     QCOMPARE(m_desk->bill()->rowOf(QStringLiteral("AD-810")), -1);
     QVERIFY(!m_desk->letGo(QStringLiteral("suction.end")));
+}
+
+void OneChangeRedrawsAll::whatIsBetterCanBeTakenAtThePlace()
+{
+    QVERIFY(m_desk->pick(QStringLiteral("suction.end"), QStringLiteral("AD-88 + HE-8")));
+    m_desk->openAt(QStringLiteral("suction.end"));
+    QVERIFY(m_desk->opened()->picked());
+    QCOMPARE(m_desk->opened()->better(), QString()); // The program would take it as well.
+    QVERIFY(m_desk->pick(QStringLiteral("suction.end"), QStringLiteral("AD-810 + HE-10")));
+    QCOMPARE(m_desk->opened()->betterPick(), QStringLiteral("AD-88 + HE-8"));
+    QVERIFY(m_desk->pick(m_desk->opened()->slotName(), m_desk->opened()->betterPick()));
+    QCOMPARE(m_desk->opened()->betterPick(), QString());
+    QCOMPARE(cell(m_desk->map()->marks(), "suction.end", "outdone"), QStringLiteral("false"));
+    QVERIFY(m_desk->bill()->rowOf(QStringLiteral("AD-88")) >= 0);
+}
+
+void OneChangeRedrawsAll::aRunOpensWithItsOtherLines()
+{
+    m_desk->openAt(QStringLiteral("suction"));
+    const Opened &opened = *m_desk->opened();
+    QCOMPARE(opened.stop(), QStringLiteral("run|suction"));
+    QCOMPARE(opened.title(), QStringLiteral("line, pre-filter to pump"));
+    QCOMPARE(m_desk->opened()->pieces()->count(), 3); // An end, the hose, an end.
+    QCOMPARE(cell(m_desk->opened()->pieces(), "line", "title"), QStringLiteral("HO-8"));
+    QCOMPARE(m_desk->opened()->ways()->cell(0, QStringLiteral("pick")).toString(),
+             QStringLiteral("HO-8"));
+    QVERIFY(m_desk->opened()->ways()->cell(0, QStringLiteral("inUse")).toBool());
+    QCOMPARE(m_desk->opened()->ways()->count(), 3);
+    // 5 ft 6 in of a coil that cost 80.36 for 140 in: 66 × 0.574 = 37.884.
+    QCOMPARE(cell(m_desk->opened()->ways(), "HO-10", "cost"), QStringLiteral("37.88 USD"));
+}
+
+void OneChangeRedrawsAll::anotherLineIsWeighedAndPicked()
+{
+    const QString before = m_desk->total();
+    m_desk->openAt(QStringLiteral("suction"));
+    // Now 66 in of HO-8 at 0.50 are 33.00 and as much of HO-10 at 0.574 is 37.88; then 132 in of
+    // HO-10 are 75.77.
+    QTRY_VERIFY(cell(m_desk->opened()->ways(), "HO-10", "detail")
+                    .contains(QStringLiteral("; total +4.89 USD")));
+    QVERIFY(!cell(m_desk->opened()->ways(), "HO-8", "detail").contains(QStringLiteral("total")));
+    QTRY_VERIFY(
+        cell(m_desk->opened()->ways(), "HO-6", "detail").contains(QStringLiteral("; total ")));
+    QVERIFY(m_desk->pick(QStringLiteral("suction"), QStringLiteral("HO-10")));
+    QVERIFY2(m_desk->lastStep().startsWith(QStringLiteral("Line, pre-filter to pump: HO-10")),
+             qPrintable(m_desk->lastStep()));
+    QVERIFY(m_desk->opened()->picked());
+    QCOMPARE(m_desk->opened()->betterPick(), QStringLiteral("HO-8"));
+    QCOMPARE(cell(m_desk->map()->runs(), "suction", "dash"), QStringLiteral("-10"));
+    QCOMPARE(cell(m_desk->map()->runs(), "suction", "outdone"), QStringLiteral("true"));
+    QVERIFY(m_desk->answer(QStringLiteral("fluid"), QStringLiteral("E85")));
+    QCOMPARE(cell(m_desk->map()->runs(), "suction", "picked"), QStringLiteral("true"));
+    QVERIFY(m_desk->letGo(QStringLiteral("suction")));
+    QCOMPARE(cell(m_desk->map()->runs(), "suction", "picked"), QStringLiteral("false"));
+    QCOMPARE(m_desk->total(), before);
+}
+
+void OneChangeRedrawsAll::whatIsOpenIsWeighedOnlyWhileItIsOpen()
+{
+    m_desk->openAt(QStringLiteral("suction"));
+    m_desk->openAt(QStringLiteral("suction.end"));
+    QTest::qWait(3 * Weighing::RestMs);
+    for (int row = 0; row < m_desk->opened()->ways()->count(); ++row)
+        QVERIFY(!m_desk->opened()
+                     ->ways()
+                     ->cell(row, QStringLiteral("detail"))
+                     .toString()
+                     .contains(QStringLiteral("total")));
+    m_desk->openAt(QStringLiteral("prefilter"));
+    m_desk->close();
+    QTest::qWait(2 * Weighing::RestMs);
+    QCOMPARE(m_desk->opened()->ways()->count(), 0);
+}
+
+/// NIST SP 811, appendix B: 1 gal (US) = 3.785 412 L, 1 psi = 6.894 757 kPa. The pump of the bench
+/// gives 460 L/h at 300 kPa, its regulator goes from 200 kPa to 500 kPa, its cell holds 60 L.
+void OneChangeRedrawsAll::platesSayTheirFactsInThePersonsUnits()
+{
+    const auto fact = [this](const char *station) {
+        return cell(m_desk->map()->plates(), station, "fact");
+    };
+    QCOMPARE(fact("pump"), QStringLiteral("460 L/h, 3 bar"));
+    QCOMPARE(fact("regulator"), QStringLiteral("2–5 bar"));
+    QCOMPARE(fact("cell"), QStringLiteral("60 L"));
+    m_desk->openAt(QStringLiteral("pump"));
+    m_desk->setInInches(true);
+    QCOMPARE(fact("pump"), QStringLiteral("122 gph, 43.5 psi"));
+    QCOMPARE(fact("regulator"), QStringLiteral("29–72.5 psi"));
+    QCOMPARE(fact("cell"), QStringLiteral("15.9 gal"));
+    QCOMPARE(fact("prefilter"), QStringLiteral("100 µm nominal"));
+    QVERIFY(m_desk->opened()->standing().startsWith(QStringLiteral("122 gph, 43.5 psi")));
+    QCOMPARE(unitsOf(QLocale(QStringLiteral("en_US"))), Units::Inch);
+    QCOMPARE(unitsOf(QLocale(QStringLiteral("en_GB"))), Units::Metric);
+    QCOMPARE(unitsOf(QLocale(QStringLiteral("de_DE"))), Units::Metric);
 }
 
 void OneChangeRedrawsAll::aFindingsButtonMendsIt()

@@ -5,10 +5,9 @@
 #include "app/desk/shop/desk.h"
 #include "app/desk/shop/look.h"
 #include "bench_shop.h"
+#include "seen.h"
 
 #include <QAccessible>
-#include <QQuickItem>
-#include <QQuickWindow>
 #include <QTest>
 #include <QtGui/private/qguiapplication_p.h>
 #include <qpa/qplatformaccessibility.h>
@@ -66,6 +65,10 @@ private Q_SLOTS:
     void tabReachesEveryPartAndComesRound();
     void arrowsWalkTheMapAndOpen();
     void enterGoesFromTheMapToAWay();
+    void aHoseIsPickedAndGivenBackByKeyboard();
+    void whatIsBetterIsTakenByKeyboard();
+    void theBillFoldsForMoreOfTheMap();
+    void unitsAreSwitchedAtTheColumn();
     void typingAnAnswerRedraws();
     void aRefusedAnswerIsSaidAndEscapeForgetsIt();
     void findOpensWhatIsFound();
@@ -112,23 +115,12 @@ void ScreenByKeyboard::init()
 
 QQuickItem *ScreenByKeyboard::item(const char *name) const
 {
-    // Delegates belong to their view, not to the window, so children are walked by the scene.
-    std::vector<QQuickItem *> open = {m_window->contentItem()};
-    while (!open.empty()) {
-        QQuickItem *next = open.back();
-        open.pop_back();
-        if (next->objectName() == QLatin1String(name) && next->isVisible())
-            return next;
-        for (QQuickItem *child : next->childItems())
-            open.push_back(child);
-    }
-    return nullptr;
+    return seen(*m_window, name);
 }
 
 QString ScreenByKeyboard::focusName() const
 {
-    const QQuickItem *focused = m_window->activeFocusItem();
-    return focused == nullptr ? QString() : focused->objectName();
+    return flarestock::focusName(*m_window);
 }
 
 void ScreenByKeyboard::key(Qt::Key key, Qt::KeyboardModifiers with)
@@ -183,13 +175,20 @@ void ScreenByKeyboard::arrowsWalkTheMapAndOpen()
     key(Qt::Key_Home);
     QCOMPARE(m_desk->build()->opened()->stop(), QStringLiteral("station|cell"));
     key(Qt::Key_Right);
-    QVERIFY(m_desk->build()->opened()->isJoint());
-    key(Qt::Key_Left);
+    QCOMPARE(m_desk->build()->opened()->stop(), QStringLiteral("joint|plug:cell.vent"));
+    key(Qt::Key_Right);
+    QCOMPARE(m_desk->build()->opened()->stop(), QStringLiteral("joint|supply.start"));
+    key(Qt::Key_Right);
+    QCOMPARE(m_desk->build()->opened()->stop(), QStringLiteral("run|supply"));
+    key(Qt::Key_Right);
+    QCOMPARE(m_desk->build()->opened()->stop(), QStringLiteral("joint|supply.end"));
+    for (int back = 0; back < 4; ++back)
+        key(Qt::Key_Left);
     QCOMPARE(m_desk->build()->opened()->stop(), QStringLiteral("station|cell"));
     key(Qt::Key_Down);
     QVERIFY(m_desk->build()->opened()->stop() != QStringLiteral("station|cell"));
     key(Qt::Key_End);
-    QCOMPARE(m_desk->build()->opened()->stop(), QStringLiteral("joint|return.start"));
+    QCOMPARE(m_desk->build()->opened()->stop(), QStringLiteral("joint|return.end"));
 }
 
 void ScreenByKeyboard::enterGoesFromTheMapToAWay()
@@ -204,6 +203,65 @@ void ScreenByKeyboard::enterGoesFromTheMapToAWay()
     key(Qt::Key_Space);
     QVERIFY(m_desk->build()->opened()->picked());
     QCOMPARE(m_desk->build()->plan().picks.at("suction.end"), std::string("AD-810 + HE-10"));
+}
+
+void ScreenByKeyboard::aHoseIsPickedAndGivenBackByKeyboard()
+{
+    m_desk->build()->openAt(QStringLiteral("suction"));
+    item("lineMap")->forceActiveFocus();
+    key(Qt::Key_Return);
+    key(Qt::Key_Tab);
+    key(Qt::Key_Tab);
+    QCOMPARE(focusName(), QStringLiteral("way"));
+    key(Qt::Key_Return);
+    QCOMPARE(m_desk->build()->plan().picks.at("suction"), std::string("HO-6"));
+    QCOMPARE(focusName(), QStringLiteral("openedPanel")); // From where Tab goes on.
+    key(Qt::Key_Tab);
+    QCOMPARE(focusName(), QStringLiteral("letGo"));
+    key(Qt::Key_Space);
+    QVERIFY(m_desk->build()->plan().picks.empty());
+    QCOMPARE(focusName(), QStringLiteral("openedPanel"));
+}
+
+void ScreenByKeyboard::whatIsBetterIsTakenByKeyboard()
+{
+    QVERIFY(m_desk->build()->pick(QStringLiteral("suction"), QStringLiteral("HO-10")));
+    m_desk->build()->openAt(QStringLiteral("suction"));
+    QTRY_VERIFY(item("takeBetter") != nullptr);
+    item("takeBetter")->forceActiveFocus();
+    key(Qt::Key_Return);
+    QCOMPARE(m_desk->build()->plan().picks.at("suction"), std::string("HO-8"));
+    QTRY_VERIFY(item("takeBetter") == nullptr);
+}
+
+void ScreenByKeyboard::theBillFoldsForMoreOfTheMap()
+{
+    const double before = item("lineMap")->height();
+    QVERIFY(item("billList") != nullptr);
+    item("foldBill")->forceActiveFocus();
+    key(Qt::Key_Space);
+    QTRY_VERIFY(item("lineMap")->height() > before + 100);
+    QVERIFY(item("billList") == nullptr);
+    // Whoever asks for a line of the bill unfolds it.
+    item("everythingHere")->forceActiveFocus();
+    key(Qt::Key_Return);
+    QTRY_VERIFY(item("billList") != nullptr);
+    QTRY_COMPARE(item("lineMap")->height(), before);
+}
+
+void ScreenByKeyboard::unitsAreSwitchedAtTheColumn()
+{
+    const auto fact = [this] {
+        const Rows *plates = m_desk->build()->map()->plates();
+        return plates->cell(plates->rowOf(QStringLiteral("cell")), QStringLiteral("fact"))
+            .toString();
+    };
+    QCOMPARE(fact(), QStringLiteral("60 L"));
+    item("unitsButton")->forceActiveFocus();
+    key(Qt::Key_Space);
+    QCOMPARE(fact(), QStringLiteral("15.9 gal"));
+    key(Qt::Key_Space);
+    QCOMPARE(fact(), QStringLiteral("60 L"));
 }
 
 void ScreenByKeyboard::typingAnAnswerRedraws()
@@ -269,6 +327,10 @@ void ScreenByKeyboard::touchFindsTheMarkNearIt()
     const QPointF beside = map->mapToScene(mark.center() + QPointF(14, -14));
     QTest::mouseClick(m_window, Qt::LeftButton, Qt::NoModifier, beside.toPoint());
     QCOMPARE(m_desk->build()->opened()->stop(), QStringLiteral("joint|bridge.start"));
+    const QRectF run = m_desk->build()->map()->place(QStringLiteral("run|bridge"));
+    const QPointF under = map->mapToScene(run.center() + QPointF(-18, 16));
+    QTest::mouseClick(m_window, Qt::LeftButton, Qt::NoModifier, under.toPoint());
+    QCOMPARE(m_desk->build()->opened()->stop(), QStringLiteral("run|bridge"));
 }
 
 void ScreenByKeyboard::nothingIsWarnedAbout()

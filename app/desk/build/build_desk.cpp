@@ -16,7 +16,7 @@ constexpr std::size_t StepsKept = 200;
 
 BuildDesk::BuildDesk(QObject *parent)
     : QObject(parent), m_answers(answerCells()), m_bill(billCells()), m_findings(findingCells()),
-      m_found(foundCells())
+      m_found(foundCells()), m_weighing(m_opened)
 {
 }
 
@@ -33,6 +33,7 @@ Result<void> BuildDesk::open(const BuildPlan &plan, const QString &carTitle, Wor
     m_refused.clear();
     m_lastStep = tr("%1 is on the bench.").arg(title());
     m_found.become({});
+    m_weighing.stop();
     m_opened.show({}, {});
     show();
     openStop(worstStop());
@@ -42,6 +43,7 @@ Result<void> BuildDesk::open(const BuildPlan &plan, const QString &carTitle, Wor
 void BuildDesk::close()
 {
     m_worked = {};
+    m_weighing.stop();
     m_steps.clear();
     m_refused.clear();
     m_lastStep.clear();
@@ -66,6 +68,17 @@ void BuildDesk::setByKind(bool byKind)
     m_grouping = byKind ? Grouping::Kind : Grouping::Station;
     if (isOpen())
         m_bill.become(billRows(m_worked, m_grouping));
+    Q_EMIT changed();
+}
+
+void BuildDesk::setInInches(bool inInches)
+{
+    if (inInches == this->inInches())
+        return;
+    m_units = inInches ? Units::Inch : Units::Metric;
+    m_map.setUnits(m_units);
+    if (isOpen())
+        refreshOpened();
     Q_EMIT changed();
 }
 
@@ -184,10 +197,9 @@ QString BuildDesk::nameOf(const std::string &slot) const
 {
     if (const PlacedJoint *joint = m_worked.expansion->joint(slot))
         return said(joint->at);
-    const PlacedStation *station = m_worked.expansion->station(slot);
-    if (station != nullptr && station->station != nullptr)
-        return said(station->station->title);
-    return said(slot);
+    if (const PlacedRun *run = m_worked.expansion->run(slot))
+        return tr("line, %1 to %2").arg(titleOf(m_worked, run->from), titleOf(m_worked, run->to));
+    return titleOf(m_worked, slot);
 }
 
 bool BuildDesk::pick(const QString &slot, const QString &value)

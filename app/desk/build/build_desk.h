@@ -11,9 +11,9 @@
 
 #include "app/desk/build/answer_rows.h"
 #include "app/desk/build/bill_rows.h"
-#include "app/desk/build/opened.h"
 #include "app/desk/build/worked_out.h"
 #include "app/desk/map/line_map.h"
+#include "app/desk/opened/weighing.h"
 
 #include <optional>
 
@@ -36,6 +36,7 @@ class BuildDesk : public QObject {
     Q_PROPERTY(QString lastStep READ lastStep NOTIFY changed)
     Q_PROPERTY(bool canTakeBack READ canTakeBack NOTIFY changed)
     Q_PROPERTY(bool byKind READ byKind WRITE setByKind NOTIFY changed)
+    Q_PROPERTY(bool inInches READ inInches WRITE setInInches NOTIFY changed)
     Q_PROPERTY(QString answerProblem READ answerProblem NOTIFY changed)
     Q_PROPERTY(flarestock::Rows *answers READ answers CONSTANT)
     Q_PROPERTY(flarestock::Rows *bill READ bill CONSTANT)
@@ -68,6 +69,9 @@ public:
     [[nodiscard]] bool canTakeBack() const { return !m_steps.empty(); }
     [[nodiscard]] bool byKind() const { return m_grouping == Grouping::Kind; }
     void setByKind(bool byKind);
+    /// Whether what parts are known for is said in inches, psi and gph; else in mm, bar and L/h.
+    [[nodiscard]] bool inInches() const { return m_units == Units::Inch; }
+    void setInInches(bool inInches);
     /// The first refused field's sentence; empty where all are good.
     [[nodiscard]] QString answerProblem() const;
     [[nodiscard]] Rows *answers() { return &m_answers; }
@@ -83,7 +87,7 @@ public:
     /// Forgets what was refused in a field; it shows the answer that holds again.
     Q_INVOKABLE void giveUp(const QString &question);
     Q_INVOKABLE bool choose(const QString &question, int choice);
-    /// A piece for a slot (station or joint), as Rows::cell("pick") says it.
+    /// A piece for a slot (station, run or joint), as Rows::cell("pick") says it.
     Q_INVOKABLE bool pick(const QString &slot, const QString &value);
     Q_INVOKABLE bool letGo(const QString &slot);
     /// Does what the finding's button says.
@@ -111,6 +115,8 @@ private:
     void refuse(const QString &question, const QString &typed, const Problem &problem);
     void show();
     void refreshOpened();
+    [[nodiscard]] bool isStop(const QString &stop) const;
+    [[nodiscard]] Detail detailOf(const QString &stop) const;
 
     WorkOut m_workOut;
     BuildPlan m_plan;
@@ -126,6 +132,8 @@ private:
     Rows m_found;
     LineMap m_map;
     Opened m_opened;
+    Units m_units = Units::Metric;
+    Weighing m_weighing;
 };
 
 } // namespace flarestock

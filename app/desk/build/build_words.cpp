@@ -127,43 +127,58 @@ QString BuildDesk::worstStop() const
     return worst == nullptr ? QString() : QString(QStringLiteral("joint|") + said(worst->id));
 }
 
-void BuildDesk::openStop(const QString &stop)
+bool BuildDesk::isStop(const QString &stop) const
 {
     const QString kind = stop.section(u'|', 0, 0);
     const std::string id = stop.section(u'|', 1).toStdString();
-    if (!isOpen())
+    if (kind == QStringLiteral("joint"))
+        return m_worked.expansion->joint(id) != nullptr;
+    if (kind == QStringLiteral("station"))
+        return m_worked.expansion->station(id) != nullptr;
+    const PlacedRun *run = m_worked.expansion->run(id);
+    return kind == QStringLiteral("run") && run != nullptr && run->joints.size() > 1;
+}
+
+/// `stop` is one of this build (isStop()).
+Detail BuildDesk::detailOf(const QString &stop) const
+{
+    const std::string id = stop.section(u'|', 1).toStdString();
+    if (stop.startsWith(QStringLiteral("joint|")))
+        return jointDetail(m_worked, *m_worked.expansion->joint(id));
+    if (stop.startsWith(QStringLiteral("station|")))
+        return stationDetail(m_worked, *m_worked.expansion->station(id), m_units);
+    return runDetail(m_worked, *m_worked.expansion->run(id), m_units);
+}
+
+void BuildDesk::openStop(const QString &stop)
+{
+    if (!isOpen() || !isStop(stop))
         return;
-    if (const PlacedJoint *joint = m_worked.expansion->joint(id);
-        joint != nullptr && kind == QStringLiteral("joint"))
-        m_opened.show(stop, jointDetail(m_worked, *joint));
-    else if (const PlacedStation *station = m_worked.expansion->station(id);
-             station != nullptr && kind == QStringLiteral("station"))
-        m_opened.show(stop, stationDetail(m_worked, *station));
+    m_opened.show(stop, detailOf(stop));
+    m_weighing.stop();
+    if (!stop.startsWith(QStringLiteral("joint|"))) // A way of a joint knows what it costs itself.
+        m_weighing.begin(m_workOut, m_plan, m_worked);
 }
 
 void BuildDesk::openAt(const QString &id)
 {
     if (!isOpen() || id.isEmpty())
         return;
-    const std::string where = id.toStdString();
-    if (m_worked.expansion->joint(where) != nullptr)
-        openStop(QString(QStringLiteral("joint|") + id));
-    else if (m_worked.expansion->station(where) != nullptr)
-        openStop(QString(QStringLiteral("station|") + id));
-    else if (const PlacedRun *run = m_worked.expansion->run(where);
-             run != nullptr && !run->joints.empty())
+    for (const char *kind : {"joint|", "station|", "run|"}) {
+        const QString stop = QString(QString::fromLatin1(kind) + id);
+        if (isStop(stop))
+            return openStop(stop);
+    }
+    const PlacedRun *run = m_worked.expansion->run(id.toStdString());
+    if (run != nullptr && !run->joints.empty()) // Without a line: its one joint.
         openStop(QString(QStringLiteral("joint|") + said(run->joints.front())));
 }
 
 void BuildDesk::refreshOpened()
 {
     const QString stop = m_opened.stop();
-    const std::string id = stop.section(u'|', 1).toStdString();
-    const bool there =
-        m_worked.expansion->joint(id) != nullptr || m_worked.expansion->station(id) != nullptr;
-    if (stop.isEmpty())
-        return;
-    openStop(there ? stop : worstStop());
+    if (!stop.isEmpty())
+        openStop(isStop(stop) ? stop : worstStop());
 }
 
 void BuildDesk::find(const QString &typed)

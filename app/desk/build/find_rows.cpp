@@ -2,6 +2,7 @@
 
 #include "app/desk/build/find_rows.h"
 
+#include "app/desk/opened/detail.h"
 #include "app/desk/words/spoken.h"
 #include "app/desk/words/standing.h"
 
@@ -111,6 +112,16 @@ std::vector<Row> foundRows(const WorkedOut &worked, const QString &typed, int mo
         search.offer({QStringLiteral("line"), said(line.part->number), said(line.part->description),
                       said(line.part->number)},
                      QString(portsOf(*line.part) + u' ' + said(text(line.part->kind))));
+    for (const PlacedRun &run : worked.expansion->runs) {
+        if (run.line != nullptr)
+            search.offer(
+                {QStringLiteral("run"),
+                 QString(titleOf(worked, run.from) + QStringLiteral(" → ") +
+                         titleOf(worked, run.to)),
+                 QString(said(run.line->number) + QStringLiteral(" · ") + saidQuantity(run.length)),
+                 said(run.id)},
+                said(run.line->description));
+    }
     return search.take();
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// Finding within one build: its stations, joints and bill lines by words, ports and part numbers.
+// Finding within one build: its stations, joints, bill lines and runs, in this order, by words,
+// ports and part numbers.
 // All the words that were typed must occur, in any order: "-8 orb", "pump in", "10 micron".
 
 #pragma once
@@ -10,7 +11,8 @@
 
 namespace flarestock {
 
-/// kind title detail target; kind is "station", "joint" or "line", target its id or part number.
+/// kind title detail target; kind is "station", "joint", "run" or "line" (of the bill), target its
+/// id or part number.
 [[nodiscard]] QStringList foundCells();
 /// In flow order, at most `most`; nothing for a blank text.
 [[nodiscard]] std::vector<Row> foundRows(const WorkedOut &worked, const QString &typed, int most);

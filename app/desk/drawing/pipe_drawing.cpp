@@ -2,6 +2,8 @@
 
 #include "app/desk/drawing/pipe_drawing.h"
 
+#include "app/desk/words/spoken.h"
+
 #include <QPainter>
 #include <QPainterPath>
 
@@ -44,7 +46,8 @@ PipeDrawing::PipeDrawing(QQuickItem *parent) : QQuickPaintedItem(parent)
 {
     setAntialiasing(true);
     for (const auto changed :
-         {&PipeDrawing::pipeChanged, &PipeDrawing::rimChanged, &PipeDrawing::arrowChanged})
+         {&PipeDrawing::pipeChanged, &PipeDrawing::rimChanged, &PipeDrawing::arrowChanged,
+          &PipeDrawing::openedRunChanged, &PipeDrawing::openedInkChanged})
         connect(this, changed, this, [this] { update(); });
 }
 
@@ -70,6 +73,11 @@ void PipeDrawing::paintStroke(QPainter *painter, const MapStroke &stroke) const
         pen.setDashPattern({4, 3});
     const QPainterPath path = bent(stroke.line);
     painter->setBrush(Qt::NoBrush);
+    if (said(stroke.run) == m_openedRun) {
+        painter->setPen(
+            QPen(m_openedInk, thickness + 6, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin));
+        painter->drawPath(path);
+    }
     if (!unknown && thickness > 5) { // The rim keeps two runs apart where they cross.
         painter->setPen(QPen(m_rim, thickness + 3, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin));
         painter->drawPath(path);

@@ -2,7 +2,8 @@
 //
 // PipeDrawing: the runs of a line map as strokes as thick as their bore, with rounded bends and the
 // flow's arrow. A line that is not found, or whose bore is not published, is a thin broken stroke;
-// two ports that join directly a short thin one. Colours come from the screen.
+// two ports that join directly a short thin one. The run that is open has a rim. Colours come from
+// the screen.
 
 #pragma once
 
@@ -20,6 +21,8 @@ class PipeDrawing : public QQuickPaintedItem {
     Q_PROPERTY(flarestock::LineMap *map READ map WRITE setMap NOTIFY mapChanged)
     Q_PROPERTY(QColor pipe MEMBER m_pipe NOTIFY pipeChanged)
     Q_PROPERTY(QColor rim MEMBER m_rim NOTIFY rimChanged)
+    Q_PROPERTY(QString openedRun MEMBER m_openedRun NOTIFY openedRunChanged)
+    Q_PROPERTY(QColor openedInk MEMBER m_openedInk NOTIFY openedInkChanged)
     Q_PROPERTY(QColor arrow MEMBER m_arrow NOTIFY arrowChanged)
 public:
     explicit PipeDrawing(QQuickItem *parent = nullptr);
@@ -32,6 +35,8 @@ Q_SIGNALS:
     void pipeChanged();
     void rimChanged();
     void arrowChanged();
+    void openedRunChanged();
+    void openedInkChanged();
 
 private:
     void paintStroke(QPainter *painter, const MapStroke &stroke) const;
@@ -40,6 +45,8 @@ private:
     QColor m_pipe;
     QColor m_rim;
     QColor m_arrow;
+    QString m_openedRun; ///< Has a rim of `openedInk`; empty for none.
+    QColor m_openedInk;
 };
 
 } // namespace flarestock

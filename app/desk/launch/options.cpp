@@ -25,6 +25,7 @@ Result<DeskOptions> readOptions(const QStringList &words)
     const QCommandLineOption shop(QStringLiteral("shop"), {}, QStringLiteral("FILE"));
     const QCommandLineOption build(QStringLiteral("build"), {}, QStringLiteral("ID"));
     const QCommandLineOption theme(QStringLiteral("theme"), {}, QStringLiteral("light|dark"));
+    const QCommandLineOption units(QStringLiteral("units"), {}, QStringLiteral("in|mm"));
     const QCommandLineOption selfTest(QStringLiteral("self-test"));
     const QCommandLineOption screenshot(QStringLiteral("screenshot"), {}, QStringLiteral("FILE"));
     const QCommandLineOption size(QStringLiteral("size"), {}, QStringLiteral("WxH"),
@@ -33,7 +34,8 @@ Result<DeskOptions> readOptions(const QStringList &words)
     const QCommandLineOption help(QStringLiteral("help"));
     const QCommandLineOption version(QStringLiteral("version"));
     QCommandLineParser parser;
-    parser.addOptions({shop, build, theme, selfTest, screenshot, size, scale, help, version});
+    parser.addOptions(
+        {shop, build, theme, units, selfTest, screenshot, size, scale, help, version});
     if (!parser.parse(words))
         return problem("flarestock-desk", parser.errorText().toStdString(), "See --help.");
     if (!parser.positionalArguments().isEmpty())
@@ -43,6 +45,7 @@ Result<DeskOptions> readOptions(const QStringList &words)
     options.shop = parser.value(shop);
     options.build = parser.value(build);
     options.theme = parser.value(theme);
+    options.units = parser.value(units);
     options.selfTest = parser.isSet(selfTest);
     options.screenshot = parser.value(screenshot);
     options.help = parser.isSet(help);
@@ -54,6 +57,9 @@ Result<DeskOptions> readOptions(const QStringList &words)
     if (!options.theme.isEmpty() && options.theme != QStringLiteral("light") &&
         options.theme != QStringLiteral("dark"))
         return problem("--theme", "is neither light nor dark", "Write one of them.");
+    if (!options.units.isEmpty() && options.units != QStringLiteral("in") &&
+        options.units != QStringLiteral("mm"))
+        return problem("--units", "is neither in nor mm", "Write one of them.");
     if (parser.isSet(scale)) {
         options.scale = parser.value(scale).toDouble();
         if (!(options.scale >= 0.5 && options.scale <= 4))
@@ -70,6 +76,7 @@ QString optionsHelp()
         "  --shop FILE          the shop to open; without it the last one\n"
         "  --build ID           the build to put on the bench\n"
         "  --theme light|dark   paper or dark screen; without it as last time\n"
+        "  --units in|mm        in, psi, gph or mm, bar, L/h; without it as last time\n"
         "  --scale NUMBER       1 to 2: everything so much larger\n"
         "  --screenshot FILE    writes a picture of the screen as PNG and ends\n"
         "  --size WxH           the size of that picture before scaling, 1440x900\n"

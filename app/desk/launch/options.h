@@ -16,6 +16,7 @@ struct DeskOptions {
     QString shop;
     QString build;
     QString theme; ///< "light", "dark" or empty: as last time.
+    QString units; ///< "in", "mm" or empty: as last time, else as the locale has it.
     bool selfTest = false;
     QString screenshot;
     QSize size{1440, 900};

@@ -2,6 +2,8 @@
 
 #include "app/desk/launch/settings.h"
 
+#include "app/desk/words/units.h"
+
 #include <QSettings>
 
 namespace flarestock {
@@ -37,6 +39,19 @@ void rememberDark(bool dark)
 {
     QSettings(QLatin1String(Organisation), QLatin1String(Application))
         .setValue(QStringLiteral("dark"), dark);
+}
+
+bool wasInInches()
+{
+    return QSettings(QLatin1String(Organisation), QLatin1String(Application))
+        .value(QStringLiteral("inches"), unitsOf(QLocale()) == Units::Inch)
+        .toBool();
+}
+
+void rememberInches(bool inInches)
+{
+    QSettings(QLatin1String(Organisation), QLatin1String(Application))
+        .setValue(QStringLiteral("inches"), inInches);
 }
 
 } // namespace flarestock

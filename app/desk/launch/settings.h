@@ -12,5 +12,8 @@ namespace flarestock {
 void rememberShop(const QString &file);
 [[nodiscard]] bool wasDark();
 void rememberDark(bool dark);
+/// As last chosen; where nothing was, as the person's locale has it.
+[[nodiscard]] bool wasInInches();
+void rememberInches(bool inInches);
 
 } // namespace flarestock

@@ -7,22 +7,28 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 
 namespace flarestock {
 
 namespace {
 
-constexpr double FingerReach = 26; ///< From a mark's middle to a touch that still means it.
+constexpr double MarkReach = 20;   ///< From a mark's middle, whatever else lies there.
+constexpr double FingerReach = 26; ///< The same where nothing else lies there.
+constexpr double RunReach = 20;    ///< From the middle of a stroke.
 constexpr double MarkRadius = 10;
-
-QString stopName(QLatin1String kind, const std::string &id)
-{
-    return QString(kind + u'|' + said(id));
-}
 
 double distance(const QPointF &a, const QPointF &b)
 {
     return std::hypot(a.x() - b.x(), a.y() - b.y());
+}
+
+/// From a point to the nearest one of a level or upright piece.
+double distance(const QPointF &point, const QPointF &a, const QPointF &b)
+{
+    const QPointF nearest(std::clamp(point.x(), std::min(a.x(), b.x()), std::max(a.x(), b.x())),
+                          std::clamp(point.y(), std::min(a.y(), b.y()), std::max(a.y(), b.y())));
+    return distance(point, nearest);
 }
 
 } // namespace
@@ -47,6 +53,12 @@ void LineMap::show(const WorkedOut &worked)
     layOut();
 }
 
+void LineMap::setUnits(Units units)
+{
+    m_units = units;
+    layOut();
+}
+
 void LineMap::layOut()
 {
     if (m_worked.expansion == nullptr)
@@ -54,60 +66,113 @@ void LineMap::layOut()
     const Expansion &expansion = *m_worked.expansion;
     MapSpace space;
     space.width = m_width;
-    if (m_width < 760) { // A narrow map: three plates a row rather than two.
-        space.labelWidth = 0;
-        space.plateWidth = 112;
-        space.gapLeast = 74;
-    }
     m_layout = layoutMap(expansion, space);
-    m_stops.clear();
-    const auto addMark = [this](const std::string &joint) {
-        for (const MapMark &mark : m_layout.marks) {
-            if (mark.joint == joint)
-                m_stops.push_back({stopName(QLatin1String("joint"), joint),
-                                   QRectF(mark.at.x() - MarkRadius, mark.at.y() - MarkRadius,
-                                          2 * MarkRadius, 2 * MarkRadius)});
-        }
-    };
-    for (const PlacedStation &station : expansion.stations) {
-        if (const MapPlate *plate = m_layout.plate(station.id))
-            m_stops.push_back({stopName(QLatin1String("station"), station.id), plate->box});
-        for (const PlacedJoint &joint : expansion.joints) {
-            if (joint.station == station.id)
-                addMark(joint.id);
-        }
-    }
-    m_plates.become(plateRows(m_layout, expansion, *m_worked.shelf));
+    findStops();
+    m_plates.become(plateRows(m_layout, m_worked, m_units));
     m_marks.become(markRows(m_layout, expansion));
     m_runs.become(runRows(m_layout, expansion));
     m_bands.become(bandRows(m_layout));
     Q_EMIT drawn();
 }
 
+void LineMap::addStop(const QString &kind, const std::string &id, const QRectF &box)
+{
+    m_stops.push_back({QString(kind + u'|' + said(id)), box});
+}
+
+void LineMap::addMark(const std::string &joint)
+{
+    for (const MapMark &mark : m_layout.marks) {
+        if (mark.joint == joint)
+            addStop(QStringLiteral("joint"), joint,
+                    QRectF(mark.at.x() - MarkRadius, mark.at.y() - MarkRadius, 2 * MarkRadius,
+                           2 * MarkRadius));
+    }
+}
+
+/// A run behind the joint at which it begins; one that leads back has its last joint with it too.
+void LineMap::addRun(const PlacedRun &run, bool leadsBack)
+{
+    addMark(run.joints.front());
+    for (const MapStroke &stroke : m_layout.strokes) {
+        if (stroke.run == run.id && !stroke.direct)
+            addStop(QStringLiteral("run"), run.id,
+                    QRectF(stroke.label.x() - RunReach, stroke.label.y() - RunReach, 2 * RunReach,
+                           2 * RunReach));
+    }
+    if (leadsBack && run.joints.size() > 1)
+        addMark(run.joints.back());
+}
+
+void LineMap::findStops()
+{
+    const Expansion &expansion = *m_worked.expansion;
+    std::map<std::string, std::size_t> order;
+    for (std::size_t at = 0; at < expansion.stations.size(); ++at)
+        order.emplace(expansion.stations[at].id, at);
+    const auto leadsBack = [&order](const PlacedRun &run) {
+        return order[run.to] <= order[run.from];
+    };
+    m_stops.clear();
+    for (const PlacedStation &station : expansion.stations) {
+        for (const PlacedRun &run : expansion.runs) {
+            if (run.to == station.id && run.joints.size() > 1 && !leadsBack(run))
+                addMark(run.joints.back());
+        }
+        if (const MapPlate *plate = m_layout.plate(station.id))
+            addStop(QStringLiteral("station"), station.id, plate->box);
+        for (const PlacedJoint &joint : expansion.joints) {
+            if (joint.station == station.id && expansion.run(joint.run) == nullptr)
+                addMark(joint.id);
+        }
+        for (const PlacedRun &run : expansion.runs) {
+            if (run.from == station.id && !run.joints.empty())
+                addRun(run, leadsBack(run));
+        }
+    }
+}
+
+QString LineMap::nearestMark(const QPointF &touch, double reach) const
+{
+    const MapMark *nearest = nullptr;
+    for (const MapMark &mark : m_layout.marks) {
+        const double away = distance(mark.at, touch);
+        if (away <= reach) {
+            reach = away;
+            nearest = &mark;
+        }
+    }
+    return nearest == nullptr ? QString()
+                              : QString(QStringLiteral("joint|") + said(nearest->joint));
+}
+
+QString LineMap::nearestRun(const QPointF &touch) const
+{
+    const MapStroke *nearest = nullptr;
+    double least = RunReach;
+    for (const MapStroke &stroke : m_layout.strokes) {
+        for (int at = 1; at < stroke.line.size() && !stroke.direct; ++at) {
+            const double away = distance(touch, stroke.line[at - 1], stroke.line[at]);
+            if (away <= least) {
+                least = away;
+                nearest = &stroke;
+            }
+        }
+    }
+    return nearest == nullptr ? QString() : QString(QStringLiteral("run|") + said(nearest->run));
+}
+
 QString LineMap::near(double x, double y) const
 {
     const QPointF touch(x, y);
-    const Stop *nearest = nullptr;
-    double least = FingerReach;
-    for (const Stop &stop : m_stops) {
-        const bool isMark = stop.box.width() <= 2 * MarkRadius;
-        const double away = distance(stop.box.center(), touch);
-        if (isMark && away <= least) {
-            least = away;
-            nearest = &stop;
-        }
-    }
-    if (nearest != nullptr)
-        return nearest->name;
-    for (const Stop &stop : m_stops) {
-        if (stop.box.contains(touch))
-            return stop.name;
-    }
+    if (const QString mark = nearestMark(touch, MarkReach); !mark.isEmpty())
+        return mark;
     for (const MapPlate &plate : m_layout.plates) {
-        if (plate.echo && plate.box.contains(touch))
-            return stopName(QLatin1String("station"), plate.station);
+        if (plate.box.contains(touch))
+            return QString(QStringLiteral("station|") + said(plate.station));
     }
-    return {};
+    const QString run = nearestRun(touch);
+    return run.isEmpty() ? nearestMark(touch, FingerReach) : run;
 }
 
 QString LineMap::step(const QString &from, Way way) const

@@ -3,14 +3,15 @@
 // LineMap: the line map as QML sees it. It lays the build out for the width that the screen gives
 // it, and knows which mark or plate lies near a finger and which one an arrow key leads to.
 //
-// A stop is a place on the map that can be opened, written "joint|supply.start" or
-// "station|pump".
+// A stop is a place on the map that can be opened, written "joint|supply.start", "station|pump" or
+// "run|supply".
 
 #pragma once
 
 #include "app/desk/build/worked_out.h"
 #include "app/desk/map/map_layout.h"
 #include "app/desk/rows/rows.h"
+#include "app/desk/words/units.h"
 
 #include <QObject>
 #include <QtQml/qqmlregistration.h>
@@ -43,8 +44,10 @@ public:
     [[nodiscard]] Rows *bands() { return &m_bands; }
 
     void show(const WorkedOut &worked);
+    void setUnits(Units units);
 
-    /// The stop under or near a point; empty where none is within a finger's width.
+    /// The stop under or near a point; empty where none is within a finger's width. A mark comes
+    /// before its plate, a plate before a run.
     Q_INVOKABLE QString near(double x, double y) const;
     /// The stop that a key leads to. From no stop or an unknown one: the first.
     Q_INVOKABLE QString step(const QString &from, flarestock::LineMap::Way way) const;
@@ -56,8 +59,15 @@ Q_SIGNALS:
 
 private:
     void layOut();
+    void findStops();
+    void addStop(const QString &kind, const std::string &id, const QRectF &box);
+    void addMark(const std::string &joint);
+    void addRun(const PlacedRun &run, bool leadsBack);
+    [[nodiscard]] QString nearestMark(const QPointF &touch, double reach) const;
+    [[nodiscard]] QString nearestRun(const QPointF &touch) const;
 
     WorkedOut m_worked;
+    Units m_units = Units::Metric;
     MapLayout m_layout;
     double m_width = 960;
     struct Stop {

@@ -2,6 +2,7 @@
 
 #include "app/desk/map/map_grid.h"
 
+#include <algorithm>
 #include <cassert>
 
 namespace flarestock {
@@ -122,6 +123,13 @@ std::optional<std::size_t> MapGrid::ends(const PlacedRun &run) const
         return echo->second;
     const auto found = ofStation.find(run.to);
     return found == ofStation.end() ? std::nullopt : std::optional(found->second);
+}
+
+bool MapGrid::isLastInRow(const GridPlate &plate) const
+{
+    return std::none_of(plates.begin(), plates.end(), [&plate](const GridPlate &other) {
+        return other.row == plate.row && other.column > plate.column;
+    });
 }
 
 MapGrid gridOf(const Expansion &expansion, int columnsMax)

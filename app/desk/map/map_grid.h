@@ -32,6 +32,8 @@ struct MapGrid {
     /// Plate at which a run begins or ends; nothing where its station is not in the build.
     [[nodiscard]] std::optional<std::size_t> begins(const PlacedRun &run) const;
     [[nodiscard]] std::optional<std::size_t> ends(const PlacedRun &run) const;
+    /// Whether nothing stands to the right of a plate.
+    [[nodiscard]] bool isLastInRow(const GridPlate &plate) const;
 
     std::map<std::string, std::size_t, std::less<>> ofStation;
     std::map<std::string, std::size_t, std::less<>> echoOfRun;

@@ -12,11 +12,10 @@ namespace flarestock {
 
 namespace {
 
-constexpr double EdgeMargin = 36; ///< Left of the first and right of the last plate, for lanes.
-constexpr double TopMargin = 14;
-constexpr double RowPadding = 10;
-constexpr double PlugRoom = 28;  ///< For a closed port that hangs below its plate.
-constexpr double LabelRoom = 10; ///< Over a row whose level name stands above it.
+constexpr double EdgeMargin = 32; ///< Left of the first and right of the last plate, for lanes.
+constexpr double TopMargin = 8;
+constexpr double RowPadding = 2;
+constexpr double PlugRoom = 26; ///< For a closed port that hangs below its plate.
 
 struct Columns {
     int most = 1;
@@ -27,25 +26,22 @@ struct Columns {
     [[nodiscard]] double left(int column) const { return first + column * (plateWidth + gap); }
 };
 
-/// The least that plates and gaps can do with.
-MapSpace tightened(MapSpace space)
+double roomOf(const MapSpace &space)
 {
-    space.plateWidth = std::min(space.plateWidth, 124.0);
-    space.gapLeast = std::min(space.gapLeast, 66.0);
-    return space;
+    return space.width - space.labelWidth - 2 * EdgeMargin;
 }
 
-/// Rows that the build takes with so many columns.
-std::size_t rowsWith(const Expansion &expansion, int columns)
+int columnsThatFit(const MapSpace &space, double plateWidth)
 {
-    return gridOf(expansion, columns).rows.size();
+    const double each = plateWidth + space.gapLeast;
+    return std::max(1, static_cast<int>((roomOf(space) + space.gapLeast) / each));
 }
 
-int columnsThatFit(const MapSpace &space)
+/// The widest plate with which so many columns fit.
+double plateFor(const MapSpace &space, int columns)
 {
-    const double room = space.width - space.labelWidth - 2 * EdgeMargin;
-    return std::max(
-        1, static_cast<int>((room + space.gapLeast) / (space.plateWidth + space.gapLeast)));
+    const double each = (roomOf(space) + space.gapLeast) / columns - space.gapLeast;
+    return std::clamp(each, space.plateLeast, space.plateWidth);
 }
 
 Columns columnsOf(const MapGrid &grid, const MapSpace &space)
@@ -54,9 +50,8 @@ Columns columnsOf(const MapGrid &grid, const MapSpace &space)
     columns.most = std::max(1, grid.columns);
     columns.plateWidth = space.plateWidth;
     columns.first = space.labelWidth + EdgeMargin;
-    const double room = space.width - columns.first - EdgeMargin;
     if (columns.most > 1) {
-        const double free = room - columns.most * columns.plateWidth;
+        const double free = roomOf(space) - columns.most * columns.plateWidth;
         columns.gap = std::clamp(free / (columns.most - 1), space.gapLeast, 240.0);
     }
     return columns;
@@ -83,8 +78,6 @@ double placeRows(RoutedGrid &routed, const MapSpace &space)
             closed = closed || !plate.bottom.empty();
         }
         y += routed.channelAbove(static_cast<int>(row));
-        const bool begins = row == 0 || grid.rows[row] != grid.rows[row - 1];
-        y += begins && space.labelWidth <= 0 ? LabelRoom : 0;
         routed.rowMiddle.push_back(y + height / 2);
         routed.rowBottom.push_back(y + height + (closed ? PlugRoom : 0));
         y += height + RowPadding + (closed ? PlugRoom : 0);
@@ -104,13 +97,29 @@ void placePlates(MapLayout &map, const RoutedGrid &routed, const MapSpace &space
              plate.echo, plate.row});
     }
     for (std::size_t row = 0; row < routed.grid->rows.size(); ++row) {
-        if (row != 0 && routed.grid->rows[row] == routed.grid->rows[row - 1])
-            continue;
-        double top = routed.rowMiddle[row];
-        for (const MapPlate &plate : map.plates)
-            top = plate.row == static_cast<int>(row) ? std::min(top, plate.box.top()) : top;
-        map.bands.push_back({routed.grid->rows[row], routed.rowMiddle[row], top});
+        if (row == 0 || routed.grid->rows[row] != routed.grid->rows[row - 1])
+            map.bands.push_back(
+                {routed.grid->rows[row], routed.rowMiddle[row], routed.rowMiddle[row]});
+        for (const MapPlate &plate : map.plates) {
+            if (plate.row != static_cast<int>(row))
+                continue;
+            map.bands.back().top = std::min(map.bands.back().top, plate.box.top());
+            map.bands.back().bottom = std::max(map.bands.back().bottom, plate.box.bottom());
+        }
     }
+}
+
+MapLayout drawn(const Expansion &expansion, MapSpace space, int columns)
+{
+    MapLayout map;
+    map.width = space.width;
+    space.plateWidth = plateFor(space, columns);
+    const MapGrid grid = gridOf(expansion, columns);
+    RoutedGrid routed = routesOf(grid, expansion);
+    map.height = placeRows(routed, space);
+    placePlates(map, routed, space, columnsOf(grid, space));
+    drawRoutes(map, routed, expansion, space);
+    return map;
 }
 
 } // namespace
@@ -129,16 +138,14 @@ MapLayout layoutMap(const Expansion &expansion, const MapSpace &wanted)
     map.width = wanted.width;
     if (expansion.stations.empty())
         return map;
-    // Smaller plates only where that saves a row.
-    MapSpace space = wanted;
-    const MapSpace tight = tightened(wanted);
-    if (rowsWith(expansion, columnsThatFit(tight)) < rowsWith(expansion, columnsThatFit(space)))
-        space = tight;
-    const MapGrid grid = gridOf(expansion, columnsThatFit(space));
-    RoutedGrid routed = routesOf(grid, expansion);
-    map.height = placeRows(routed, space);
-    placePlates(map, routed, space, columnsOf(grid, space));
-    drawRoutes(map, routed, expansion, space);
+    const int fewest = columnsThatFit(wanted, wanted.plateWidth);
+    map = drawn(expansion, wanted, fewest);
+    for (int columns = fewest + 1; columns <= columnsThatFit(wanted, wanted.plateLeast);
+         ++columns) {
+        MapLayout lower = drawn(expansion, wanted, columns);
+        if (lower.height < map.height)
+            map = std::move(lower);
+    }
     return map;
 }
 

@@ -28,11 +28,12 @@ namespace flarestock {
 /// What the layout may use, in pixels before scaling.
 struct MapSpace {
     double width = 960;
-    double labelWidth = 84; ///< Column of the level names at the left; 0: they stand above.
+    double labelWidth = 26; ///< Column at the left in which the level names stand upright.
     double plateWidth = 148;
-    double plateHeight = 54;
-    double gapLeast = 84; ///< Least room between two plates: marks, and the run's label.
-    double reach = 40;    ///< Room that each joint has for a finger.
+    double plateHeight = 50;
+    double plateLeast = 102; ///< To which plates may shrink where that makes the map lower.
+    double gapLeast = 80;    ///< Between two plates: two marks and the run, each for a finger.
+    double reach = 40;       ///< Room that each joint has for a finger.
 };
 
 struct MapPlate {
@@ -52,15 +53,18 @@ struct MapStroke {
     QPolygonF line;      ///< In flow order, only level and upright pieces.
     double boreMm = 0;   ///< 0: no line found, or its bore is not published.
     bool direct = false; ///< The ports join without a line.
-    QPointF middle;      ///< Of its longest level piece: label and arrow.
+    QPointF middle;      ///< Of its longest level piece, where its arrow is.
     double middleLength = 0;
     bool leftward = false; ///< The flow goes left there.
+    QPointF label;         ///< What is written about it stands above and below this point …
+    double labelRoom = 0;  ///< … in so much width …
+    double labelClear = 0; ///< … so far above and below, beside half the stroke.
 };
 
 struct MapBand {
     Level level = Level::Suction;
-    double y = 0;   ///< Middle of its first row.
-    double top = 0; ///< Top of its first row.
+    double top = 0;    ///< Of the plates of its first row.
+    double bottom = 0; ///< Of the plates of its last row.
 };
 
 struct MapLayout {

@@ -11,11 +11,11 @@ namespace flarestock {
 
 namespace {
 
-constexpr double LaneHeight = 28;  ///< A run and its label above it.
+constexpr double LaneHeight = 26;  ///< A run and its label above it.
 constexpr double LanePadding = 4;  ///< Between a channel and the plates.
-constexpr double GutterReach = 24; ///< From a plate to the first upright lane beside it.
+constexpr double GutterReach = 18; ///< From a plate to the first upright lane beside it.
 constexpr double PlugDrop = 14;    ///< A closed port hangs so far below its plate.
-constexpr double GutterLane = 10;  ///< From one upright lane to the next.
+constexpr double GutterLane = 8;   ///< From one upright lane to the next.
 
 /// The joints of one edge, spread over it so that a finger finds each.
 double edgeOffset(const std::vector<std::string> &edge, const std::string &run, double reach)
@@ -34,33 +34,6 @@ double boreOf(const PlacedRun &run)
     if (const auto *tubing = run.line->as<TubingFacts>())
         return tubing->boreMm.value_or(0);
     return 0;
-}
-
-MapRoute routeOf(const MapGrid &grid, const PlacedRun &run, std::size_t from, std::size_t to)
-{
-    MapRoute route{.run = &run, .from = from, .to = to};
-    const GridPlate &a = grid.plates[from];
-    const GridPlate &b = grid.plates[to];
-    if (b.echo) {
-        route.form = MapRoute::Form::Back;
-        // A plate with another to its right is left by the channel below its row.
-        route.channel = a.row + 1;
-    } else if (a.row == b.row && b.column == a.column + 1) {
-        route.form = MapRoute::Form::Straight;
-    } else {
-        route.form = MapRoute::Form::Channel;
-        route.channel = b.row > a.row ? b.row : b.row + 1;
-        if (a.row == b.row)
-            route.channel = a.row + 1;
-    }
-    return route;
-}
-
-bool isLastInRow(const MapGrid &grid, const GridPlate &plate)
-{
-    return std::none_of(grid.plates.begin(), grid.plates.end(), [&plate](const GridPlate &other) {
-        return other.row == plate.row && other.column > plate.column;
-    });
 }
 
 /// Draws one layout's routes; the numbers that several routes share.
@@ -94,7 +67,7 @@ private:
 /// end goes to the height of the other.
 double RouteDrawing::levelled(double own, double other, const QRectF &box)
 {
-    const bool within = other > box.top() + 6 && other < box.bottom() - 6;
+    const bool within = other > box.top() + 4 && other < box.bottom() - 4;
     return within ? other : own;
 }
 
@@ -144,7 +117,7 @@ QPolygonF RouteDrawing::back(const MapRoute &route) const
     const QPointF start = leaving(route);
     const QPointF end = entering(route);
     const double margin = m_right + GutterReach + GutterLane * route.inLane;
-    if (isLastInRow(*m_routed.grid, m_routed.grid->plates[route.from]))
+    if (m_routed.grid->isLastInRow(m_routed.grid->plates[route.from]))
         return QPolygonF({start, {margin, start.y()}, {margin, end.y()}, end});
     const double out = start.x() + GutterReach + GutterLane * route.outLane;
     const double y = channelY(route);
@@ -183,6 +156,13 @@ MapStroke strokeOf(const MapRoute &route, QPolygonF line)
         stroke.middle = (line[at] + line[at - 1]) / 2;
         stroke.leftward = step.x() < 0;
     }
+    stroke.label = stroke.middle;
+    stroke.labelRoom = stroke.middleLength;
+    if (route.form == MapRoute::Form::Straight) { // Also where it has a step: over the whole gap.
+        stroke.label = (line.first() + line.last()) / 2;
+        stroke.labelRoom = line.last().x() - line.first().x();
+        stroke.labelClear = std::abs(line.last().y() - line.first().y()) / 2;
+    }
     stroke.line = std::move(line);
     return stroke;
 }
@@ -206,42 +186,12 @@ void addPlugs(MapLayout &map, const RoutedGrid &routed, const MapSpace &space)
 double RoutedGrid::channelAbove(int row) const
 {
     const int count = lanes.at(static_cast<std::size_t>(row));
-    return count > 0 ? count * LaneHeight + 2 * LanePadding : LaneHeight / 2;
+    return count > 0 ? count * LaneHeight + 2 * LanePadding : LanePadding;
 }
 
 double RoutedGrid::channelBelowLast() const
 {
     return lanes.back() * LaneHeight;
-}
-
-RoutedGrid routesOf(const MapGrid &grid, const Expansion &expansion)
-{
-    RoutedGrid routed;
-    routed.grid = &grid;
-    routed.lanes.assign(grid.rows.size() + 1, 0);
-    std::map<std::size_t, int> outLanes;
-    std::map<std::size_t, int> inLanes;
-    int backLanes = 0;
-    for (const PlacedRun &run : expansion.runs) {
-        const auto from = grid.begins(run);
-        const auto to = grid.ends(run);
-        if (!from || !to)
-            continue;
-        MapRoute route = routeOf(grid, run, *from, *to);
-        const bool throughChannel =
-            route.form == MapRoute::Form::Channel ||
-            (route.form == MapRoute::Form::Back && !isLastInRow(grid, grid.plates[*from]));
-        if (throughChannel)
-            route.lane = routed.lanes[static_cast<std::size_t>(route.channel)]++;
-        if (route.form != MapRoute::Form::Straight)
-            route.outLane = outLanes[*from]++;
-        if (route.form == MapRoute::Form::Channel)
-            route.inLane = inLanes[*to]++;
-        if (route.form == MapRoute::Form::Back)
-            route.inLane = backLanes++;
-        routed.routes.push_back(route);
-    }
-    return routed;
 }
 
 void drawRoutes(MapLayout &map, const RoutedGrid &routed, const Expansion &expansion,

@@ -2,6 +2,7 @@
 
 #include "app/desk/map/map_rows.h"
 
+#include "app/desk/words/key_fact.h"
 #include "app/desk/words/spoken.h"
 #include "app/desk/words/standing.h"
 
@@ -21,50 +22,87 @@ bool isLacking(const Shelf &shelf, const Part &part)
     return found == shelf.end() || found->second.free.amount < Decimal(1);
 }
 
-Row plateRow(const MapPlate &plate, const PlacedStation &station, const Shelf &shelf)
+/// How a picked place is said, behind what it is.
+QString saidPick(bool picked, bool outdone)
+{
+    if (!picked)
+        return {};
+    return outdone ? MapWords::tr(", picked, something else would now be taken")
+                   : MapWords::tr(", picked");
+}
+
+struct PlateWords {
+    QString part;
+    QString fact;
+    QString says;
+    bool lacks = false;
+};
+
+PlateWords plateWords(const QString &role, const PlacedStation &station, const Shelf &shelf,
+                      Units units)
+{
+    if (station.part == nullptr)
+        return {MapWords::tr("no part"), MapWords::tr("none meets the demand"),
+                MapWords::tr("station %1: no part meets the demand").arg(role), true};
+    PlateWords words{said(station.part->number),
+                     keyFact(*station.part, units),
+                     {},
+                     isLacking(shelf, *station.part)};
+    words.says = MapWords::tr("station %1: %2, %3").arg(role, words.part, words.fact);
+    words.says += saidPick(station.picked, station.better != nullptr);
+    if (words.lacks)
+        words.says += MapWords::tr(", not on the shelf");
+    return words;
+}
+
+Row plateRow(const MapPlate &plate, const PlacedStation &station, const Shelf &shelf, Units units)
 {
     const QString role = said(station.station != nullptr ? station.station->title : station.id);
     const QRectF box = plate.box;
-    if (plate.echo)
+    QVariantList cells{box.x(), box.y(), box.width(), box.height(), role};
+    if (plate.echo) {
+        cells << MapWords::tr("return") << QString() << false << false << true << false
+              << MapWords::tr("back to the %1").arg(role) << said(plate.station);
         return {QString(said(plate.station) + QStringLiteral("|echo") + QString::number(plate.row)),
-                {box.x(), box.y(), box.width(), box.height(), role, MapWords::tr("return"),
-                 QString(), false, true, false, MapWords::tr("back to the %1").arg(role),
-                 said(plate.station)}};
-    if (station.part == nullptr)
-        return {said(plate.station),
-                {box.x(), box.y(), box.width(), box.height(), role, MapWords::tr("no part"),
-                 MapWords::tr("none meets the demand"), station.picked, false, true,
-                 MapWords::tr("station %1: no part meets the demand").arg(role),
-                 said(plate.station)}};
-    const QString part = said(station.part->number);
-    const QString fact = keyFact(*station.part);
-    const bool lacks = isLacking(shelf, *station.part);
-    QString says = MapWords::tr("station %1: %2, %3").arg(role, part, fact);
-    if (station.picked)
-        says += MapWords::tr(", picked");
-    if (lacks)
-        says += MapWords::tr(", not on the shelf");
-    return {said(plate.station),
-            {box.x(), box.y(), box.width(), box.height(), role, part, fact, station.picked, false,
-             lacks, says, said(plate.station)}};
+                cells};
+    }
+    const PlateWords words = plateWords(role, station, shelf, units);
+    cells << words.part << words.fact << station.picked
+          << (station.picked && station.better != nullptr) << false << words.lacks << words.says
+          << said(plate.station);
+    return {said(plate.station), cells};
+}
+
+/// "-8" of hose, "3/16" of tubing, as the line that makes the run has it; else what is asked for.
+QString sizeOf(const PlacedRun &run)
+{
+    int dash = run.dash;
+    if (run.line != nullptr) {
+        if (const auto *tubing = run.line->as<TubingFacts>())
+            return said(tubing->tubeSize);
+        if (const auto *hose = run.line->as<HoseFacts>())
+            dash = hose->dash;
+    }
+    return dash != 0 ? QString(u'-' + QString::number(std::abs(dash))) : QString();
 }
 
 } // namespace
 
 QStringList plateCells()
 {
-    return {QStringLiteral("atX"),   QStringLiteral("atY"),    QStringLiteral("wide"),
-            QStringLiteral("high"),  QStringLiteral("role"),   QStringLiteral("part"),
-            QStringLiteral("fact"),  QStringLiteral("picked"), QStringLiteral("echo"),
-            QStringLiteral("lacks"), QStringLiteral("says"),   QStringLiteral("station")};
+    return {QStringLiteral("atX"),    QStringLiteral("atY"),    QStringLiteral("wide"),
+            QStringLiteral("high"),   QStringLiteral("role"),   QStringLiteral("part"),
+            QStringLiteral("fact"),   QStringLiteral("picked"), QStringLiteral("outdone"),
+            QStringLiteral("echo"),   QStringLiteral("lacks"),  QStringLiteral("says"),
+            QStringLiteral("station")};
 }
 
-std::vector<Row> plateRows(const MapLayout &map, const Expansion &expansion, const Shelf &shelf)
+std::vector<Row> plateRows(const MapLayout &map, const WorkedOut &worked, Units units)
 {
     std::vector<Row> rows;
     for (const MapPlate &plate : map.plates) {
-        if (const PlacedStation *station = expansion.station(plate.station))
-            rows.push_back(plateRow(plate, *station, shelf));
+        if (const PlacedStation *station = worked.expansion->station(plate.station))
+            rows.push_back(plateRow(plate, *station, *worked.shelf, units));
     }
     return rows;
 }
@@ -72,7 +110,8 @@ std::vector<Row> plateRows(const MapLayout &map, const Expansion &expansion, con
 QStringList markCells()
 {
     return {QStringLiteral("atX"),   QStringLiteral("atY"),    QStringLiteral("mark"),
-            QStringLiteral("toBuy"), QStringLiteral("picked"), QStringLiteral("says")};
+            QStringLiteral("toBuy"), QStringLiteral("picked"), QStringLiteral("outdone"),
+            QStringLiteral("says")};
 }
 
 std::vector<Row> markRows(const MapLayout &map, const Expansion &expansion)
@@ -88,20 +127,19 @@ std::vector<Row> markRows(const MapLayout &map, const Expansion &expansion)
                                 saidStanding(*joint));
         if (joint->way && toBuy)
             says += MapWords::tr(", %n to buy", nullptr, joint->way->toBuy);
-        if (joint->picked)
-            says += MapWords::tr(", picked");
+        says += saidPick(joint->picked, joint->outdone);
         rows.push_back({said(joint->id),
                         {mark.at.x(), mark.at.y(), static_cast<int>(standing(*joint)), toBuy,
-                         joint->picked, says}});
+                         joint->picked, joint->outdone, says}});
     }
     return rows;
 }
 
 QStringList runCells()
 {
-    return {QStringLiteral("atX"),  QStringLiteral("atY"),    QStringLiteral("room"),
-            QStringLiteral("dash"), QStringLiteral("length"), QStringLiteral("thickness"),
-            QStringLiteral("says")};
+    return {QStringLiteral("atX"),    QStringLiteral("atY"),     QStringLiteral("room"),
+            QStringLiteral("dash"),   QStringLiteral("length"),  QStringLiteral("thickness"),
+            QStringLiteral("picked"), QStringLiteral("outdone"), QStringLiteral("says")};
 }
 
 std::vector<Row> runRows(const MapLayout &map, const Expansion &expansion)
@@ -111,37 +149,33 @@ std::vector<Row> runRows(const MapLayout &map, const Expansion &expansion)
         const PlacedRun *run = expansion.run(stroke.run);
         if (run == nullptr || stroke.direct)
             continue;
-        QString size =
-            run->dash != 0 ? QString(u'-' + QString::number(std::abs(run->dash))) : QString();
-        if (run->line != nullptr && size.isEmpty()) {
-            if (const auto *tubing = run->line->as<TubingFacts>())
-                size = said(tubing->tubeSize);
-        }
+        const QString size = sizeOf(*run);
+        const bool outdone = run->picked && run->better != nullptr;
         const QString length = saidQuantity(run->length);
         const QString what = run->line != nullptr
                                  ? said(run->line->number)
                                  : MapWords::tr("no line: %1").arg(said(run->wanted));
-        rows.push_back({said(stroke.run),
-                        {stroke.middle.x(), stroke.middle.y(), stroke.middleLength, size, length,
-                         strokeThickness(stroke.boreMm),
-                         MapWords::tr("run %1, %2, %3").arg(size, length, what)}});
+        rows.push_back(
+            {said(stroke.run),
+             {stroke.label.x(), stroke.label.y(), stroke.labelRoom, size, length,
+              strokeThickness(stroke.boreMm) + 2 * stroke.labelClear, run->picked, outdone,
+              QString(MapWords::tr("run %1, %2, %3").arg(size, length, what) +
+                      saidPick(run->picked, outdone))}});
     }
     return rows;
 }
 
 QStringList bandCells()
 {
-    return {QStringLiteral("atY"), QStringLiteral("atX"), QStringLiteral("title")};
+    return {QStringLiteral("atY"), QStringLiteral("high"), QStringLiteral("title")};
 }
 
 std::vector<Row> bandRows(const MapLayout &map)
 {
-    const bool above = map.plates.empty() || map.plates.front().box.left() < 60;
     std::vector<Row> rows;
     for (const MapBand &band : map.bands)
         rows.push_back(
-            {said(text(band.level)),
-             {above ? band.top - 16 : band.y - 8, above ? 42.0 : 14.0, said(text(band.level))}});
+            {said(text(band.level)), {band.top, band.bottom - band.top, said(text(band.level))}});
     return rows;
 }
 

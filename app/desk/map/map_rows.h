@@ -5,30 +5,30 @@
 
 #pragma once
 
+#include "app/desk/build/worked_out.h"
 #include "app/desk/map/map_layout.h"
 #include "app/desk/rows/rows.h"
-#include "model/parts/free_stock.h"
+#include "app/desk/words/units.h"
 
 namespace flarestock {
 
-/// atX atY wide high role part fact picked echo lacks says station; a lacking part is drawn dashed.
+/// atX atY wide high role part fact picked outdone echo lacks says station; a lacking part is drawn
+/// dashed.
 [[nodiscard]] QStringList plateCells();
-[[nodiscard]] std::vector<Row> plateRows(const MapLayout &map, const Expansion &expansion,
-                                         const Shelf &shelf);
+[[nodiscard]] std::vector<Row> plateRows(const MapLayout &map, const WorkedOut &worked,
+                                         Units units);
 
-/// atX atY mark toBuy picked says
+/// atX atY mark toBuy picked outdone says
 [[nodiscard]] QStringList markCells();
 [[nodiscard]] std::vector<Row> markRows(const MapLayout &map, const Expansion &expansion);
 
-/// atX atY room dash length thickness says; atX and atY are the middle of its longest level piece.
+/// atX atY room dash length thickness picked outdone says; the words stand above and below atX,
+/// atY, clear of a stroke so thick.
 [[nodiscard]] QStringList runCells();
 [[nodiscard]] std::vector<Row> runRows(const MapLayout &map, const Expansion &expansion);
 
-/// atY atX title
+/// atY high title
 [[nodiscard]] QStringList bandCells();
 [[nodiscard]] std::vector<Row> bandRows(const MapLayout &map);
-
-/// What a part is known for in a few letters: "100 µm", "8.7 mm bore", "-8 / -6".
-[[nodiscard]] QString keyFact(const Part &part);
 
 } // namespace flarestock

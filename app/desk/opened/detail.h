@@ -21,10 +21,10 @@ struct Detail {
     Standing::Mark mark = Standing::Made;
     bool toBuy = false;
     bool picked = false; ///< The builder has decided on it.
-    QString better;      ///< What would now be taken where a pick stands, and what it would take …
-    QString betterPick;  ///< … and the text that picks it; both empty where there is nothing.
-    QString slot;        ///< Where a pick of it goes.
-    QString waysTitle;   ///< What its ways are: "ways to make it".
+    QString better;     ///< What would now be taken where a pick stands, and what it would take …
+    QString betterPick; ///< … and the text that picks it; both empty where there is nothing.
+    QString slot;       ///< Where a pick of it goes.
+    QString waysTitle;  ///< What its ways are: "ways to make it".
     std::vector<Row> pieces;
     std::vector<Row> ways; ///< The one in use first.
 };

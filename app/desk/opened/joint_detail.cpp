@@ -173,7 +173,8 @@ Row wayRow(const WorkedOut &worked, const Way &way, const std::vector<const Way 
         detail = QString(saidVerdict(way.verdict()) + QStringLiteral("; ") + detail);
     const QString badge = badgeOf(way, all);
     return {key,
-            {titleOf(way), badge.isEmpty() ? detail : QString(badge + QStringLiteral("; ") + detail),
+            {titleOf(way),
+             badge.isEmpty() ? detail : QString(badge + QStringLiteral("; ") + detail),
              moneyOf(worked, way), way.toBuy, all.front() == &way, key}};
 }
 
@@ -222,9 +223,9 @@ Detail jointDetail(const WorkedOut &worked, const PlacedJoint &joint)
     if (joint.outdone && !joint.others.empty()) {
         const Way &better = joint.others.front();
         detail.betterPick = said(better.key());
-        detail.better = DetailWords::tr("Your pick stays. %1 would now be taken: %2, %3.")
-                            .arg(titleOf(better), missingOf(worked, better),
-                                 moneyOf(worked, better));
+        detail.better =
+            DetailWords::tr("Your pick stays. %1 would now be taken: %2, %3.")
+                .arg(titleOf(better), missingOf(worked, better), moneyOf(worked, better));
     }
     return detail;
 }

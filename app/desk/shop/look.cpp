@@ -38,4 +38,12 @@ void Look::setDark(bool dark)
     Q_EMIT darkChanged();
 }
 
+void Look::setInInches(bool inInches)
+{
+    if (inInches == m_inInches)
+        return;
+    m_inInches = inInches;
+    Q_EMIT inInchesChanged();
+}
+
 } // namespace flarestock

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// Look: light or dark, for the Theme of the screens. Made by main(), or a test, before the engine,
-// so that the first frame is in the right one.
+// Look: light or dark, and in which units figures are said. Made by main(), or a test, before the
+// engine, so that the first frame is in the right one.
 
 #pragma once
 
@@ -18,6 +18,7 @@ class Look : public QObject {
     QML_ELEMENT
     QML_SINGLETON
     Q_PROPERTY(bool dark READ isDark WRITE setDark NOTIFY darkChanged)
+    Q_PROPERTY(bool inInches READ inInches WRITE setInInches NOTIFY inInchesChanged)
 public:
     /// Not default-constructible: QML would otherwise make a second one of its own.
     explicit Look(QObject *parent);
@@ -27,12 +28,17 @@ public:
 
     [[nodiscard]] bool isDark() const { return m_dark; }
     void setDark(bool dark);
+    /// in, psi, gph and gal; else mm, bar, L/h and L.
+    [[nodiscard]] bool inInches() const { return m_inInches; }
+    void setInInches(bool inInches);
 
 Q_SIGNALS:
     void darkChanged();
+    void inInchesChanged();
 
 private:
     bool m_dark = false;
+    bool m_inInches = false;
 };
 
 } // namespace flarestock

@@ -33,8 +33,8 @@ QString pumpFact(const PumpFacts &pump, Units units)
     if (pump.curve.empty())
         return said(pump.position);
     const PumpFacts::Point &point = pump.curve.back();
-    return FactWords::tr("%1, %2")
-        .arg(saidFlow(point.flowLh, units), saidPressure(point.pressureKpa, units));
+    return FactWords::tr("%1, %2").arg(saidFlow(point.flowLh, units),
+                                       saidPressure(point.pressureKpa, units));
 }
 
 QString sizesOf(const Part &part)
