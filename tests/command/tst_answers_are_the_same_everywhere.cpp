@@ -90,6 +90,7 @@ void AnswersAreTheSameEverywhere::whatIsAsked_data()
     QTest::addColumn<QString>("words");
     const auto row = [](const char *words) { QTest::newRow(words) << QString::fromUtf8(words); };
     row("bill|injection-frame-rail|--set|power=640.5 hp|--shop|SHOP|--json");
+    row("bill|injection-frame-rail|--set|supply=150.5 cm|--shop|SHOP|--json");
     row("bill|--build|coupe-fuel|--shop|SHOP|--json");
     row("bill|coolant|--prefer|money|--shop|SHOP|--json");
     row("bill|--build|coupe-fuel|--shop|SHOP");

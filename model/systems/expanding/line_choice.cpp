@@ -6,9 +6,9 @@
 #include "model/systems/expanding/fluid_allowed.h"
 
 #include <algorithm>
+#include <array>
 #include <cassert>
 #include <charconv>
-#include <cstdio>
 
 namespace flarestock {
 
@@ -26,6 +26,15 @@ tl::unexpected<Problem> wrongRun(const FlatRun &run, std::string wrong, std::str
                    std::move(remedy));
 }
 
+/// To the micrometre, with a point whatever the locale; of no length where it is too long to say.
+std::string inMetres(const Measure &length)
+{
+    std::array<char, 40> digits{};
+    const auto end = std::to_chars(digits.data(), digits.data() + digits.size(), length.si,
+                                   std::chars_format::fixed, 6);
+    return end.ec == std::errc{} ? std::string(digits.data(), end.ptr) + " m" : "0 m";
+}
+
 /// "5 ft 6 in" exactly; a unit that only measures know ("150 cm") to the micrometre.
 Result<Quantity> lengthOf(const std::string &typed, const FlatRun &run)
 {
@@ -35,9 +44,7 @@ Result<Quantity> lengthOf(const std::string &typed, const FlatRun &run)
         if (!measure)
             return wrongRun(run, "length \"" + typed + "\": " + measure.error().wrong,
                             measure.error().remedy);
-        char metres[40];
-        std::snprintf(metres, sizeof metres, "%.6f m", measure->si);
-        length = Quantity::parse(metres);
+        length = Quantity::parse(inMetres(*measure));
     }
     if (!length || !isLength(length->unit) || length->amount.sign() <= 0)
         return wrongRun(run, "\"" + typed + "\" is no length of a line",

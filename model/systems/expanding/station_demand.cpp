@@ -7,7 +7,8 @@
 #include "model/systems/expanding/pump_curve.h"
 
 #include <algorithm>
-#include <cstdio>
+#include <array>
+#include <charconv>
 
 namespace flarestock {
 
@@ -25,11 +26,13 @@ double kilopascals(const Measure &pressure)
     return pressure.si / 1000;
 }
 
+/// To four digits, with a point whatever the locale.
 std::string rounded(double number)
 {
-    char digits[32];
-    std::snprintf(digits, sizeof digits, "%.4g", number);
-    return digits;
+    std::array<char, 32> digits{};
+    const auto end = std::to_chars(digits.data(), digits.data() + digits.size(), number,
+                                   std::chars_format::general, 4);
+    return {digits.data(), end.ptr};
 }
 
 Problem wrongDemand(const FlatStation &station, const Problem &because)
