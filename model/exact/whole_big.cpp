@@ -141,7 +141,13 @@ std::optional<std::int64_t> BigPath::toInt64(const Whole &whole)
 
 std::string BigPath::text(const Whole &whole)
 {
-    return Storage::integer(whole).str();
+    // Boost prints what fits 64 bits as std::locale says, digits grouped; so that is not left to
+    // it.
+    const Integer number = Storage::integer(whole);
+    const Integer size = boost::multiprecision::abs(number);
+    if (size > std::numeric_limits<std::uint64_t>::max())
+        return number.str();
+    return (number < 0 ? "-" : "") + std::to_string(static_cast<std::uint64_t>(size));
 }
 
 } // namespace flarestock
