@@ -119,6 +119,24 @@ void take(const Way &way, Shelf &shelf, JointShelf &left)
     }
 }
 
+/// Adapters and a hose end of random sizes and prices, from a boss or a flare to a hose.
+Catalogue drawn(const std::function<int(int)> &pick)
+{
+    std::vector<Part> parts{body("P", "ORB -8 female"), body("Q", "AN -8 male"),
+                            body("H", "HOSE PT -8"), ring("AS568-908")};
+    std::vector<Offer> offers{offer("AS568-908", 1)};
+    for (int i = 0; i < 7; ++i) {
+        const auto number = "A" + std::to_string(i);
+        const auto dash = [&] { return std::to_string(6 + 2 * pick(2)); };
+        const auto a = i < 2 ? std::string("ORB -8 male") : "AN -" + dash() + " female swivel";
+        const auto b = (pick(3) == 0 ? "JIC -" : "AN -") + dash() + " male";
+        parts.push_back(i == 6 ? hoseEnd(number, 8, ("AN -" + dash() + " female swivel").c_str())
+                               : piece(number, Kind::Adapter, a.c_str(), b.c_str()));
+        offers.push_back(offer(number, 1 + pick(9)));
+    }
+    return Catalogue::of(parts, {{"S", "S", 0}}, offers).value();
+}
+
 } // namespace
 
 class BruteForceTest : public QObject {
@@ -140,20 +158,7 @@ void BruteForceTest::findsTheSameWaysInTheSameOrder()
     int closed = 0;
     int cautions = 0;
     for (int round = 0; round < 30; ++round) {
-        std::vector<Part> parts{body("P", "ORB -8 female"), body("Q", "AN -8 male"),
-                                body("H", "HOSE PT -8"), ring("AS568-908")};
-        std::vector<Offer> offers{offer("AS568-908", 1)};
-        for (int i = 0; i < 7; ++i) {
-            const auto number = "A" + std::to_string(i);
-            const auto dash = [&] { return std::to_string(6 + 2 * pick(2)); };
-            const auto a = i < 2 ? std::string("ORB -8 male") : "AN -" + dash() + " female swivel";
-            const auto b = (pick(3) == 0 ? "JIC -" : "AN -") + dash() + " male";
-            parts.push_back(i == 6
-                                ? hoseEnd(number, 8, ("AN -" + dash() + " female swivel").c_str())
-                                : piece(number, Kind::Adapter, a.c_str(), b.c_str()));
-            offers.push_back(offer(number, 1 + pick(9)));
-        }
-        const auto catalogue = Catalogue::of(parts, {{"S", "S", 0}}, offers).value();
+        const Catalogue catalogue = drawn(pick);
         const JointCloser closer(catalogue);
         Shelf shelf;
         for (const Part &part : catalogue.parts()) {
