@@ -30,6 +30,7 @@ private Q_SLOTS:
     void asksForThePortsThatTheRunsUse();
     void saysWhyInNumbers();
     void takesHoseByDashSeriesAndFluid();
+    void takesNoHoseThatMayNotLastBeforeOneThatDoes();
 };
 
 std::string PartIsChosenByItsDemand::chosen(const Bench &bench, const Demand &demand,
@@ -283,6 +284,47 @@ void PartIsChosenByItsDemand::takesHoseByDashSeriesAndFluid()
     form.runs[0].construction = {};
     made.add(form);
     QCOMPARE(lineOfRun(), std::string("EP-8"));
+}
+
+/// Nitrile rubber in E85 and in methanol: on conditions; PTFE stands both (the tables behind
+/// model/fluids: ORNL/TM-2012/88, alcohol row of a rubber moulder's table). In gasoline both are
+/// good.
+void PartIsChosenByItsDemand::takesNoHoseThatMayNotLastBeforeOneThatDoes()
+{
+    Bench made;
+    made.hose("NB", "NBR");
+    made.hose("PT");
+    made.hose("XX", "a new rubber"); // The table knows nothing of it.
+    for (const char *cheap : {"NB-8", "XX-8"}) {
+        made.offer(cheap, "0.10");
+        made.stock(cheap, 100, "1.00");
+        made.shelf[cheap].onHand.unit = made.shelf[cheap].free.unit = Unit::Inch;
+    }
+    made.part("T", Kind::Tank, "out: AN -8 male");
+    Template form;
+    form.id = "one";
+    form.stations = {station("left", Kind::Tank), station("right", Kind::Tank)};
+    form.runs = {run("across", "left.out", "right.out", "-8", "1 ft")};
+    const auto lineIn = [&](Fluid fluid, Preference preference) {
+        form.fluid = fluid;
+        made.add(form);
+        auto request = made.request("one");
+        request.preference = preference;
+        const auto built = expand(request);
+        const PlacedRun *across = built->run("across");
+        return across->line ? across->line->number : "none";
+    };
+    for (const auto preference : {Preference::Shelf, Preference::Joints, Preference::Money}) {
+        for (const Fluid fluid : {Fluid::E85, Fluid::Methanol})
+            QCOMPARE(lineIn(fluid, preference), std::string("PT-8"));
+        QCOMPARE(lineIn(Fluid::Gasoline, preference), std::string("NB-8"));
+    }
+    // What the maker names counts where the table is silent, and not against it.
+    for (Part &part : made.parts)
+        if (part.number == "XX-8" || part.number == "NB-8")
+            part.suits = {Fluid::E85};
+    made.close();
+    QCOMPARE(lineIn(Fluid::E85, Preference::Money), std::string("XX-8"));
 }
 
 QTEST_APPLESS_MAIN(PartIsChosenByItsDemand)

@@ -21,4 +21,15 @@ bool allowsFluid(const Part &part, std::optional<Fluid> fluid)
            std::find(part.suits.begin(), part.suits.end(), *fluid) != part.suits.end();
 }
 
+bool standsWell(const Part &part, std::optional<Fluid> fluid)
+{
+    const auto *hose = part.as<HoseFacts>();
+    if (!fluid || !hose)
+        return true;
+    const Bears bears = compatibility(*fluid, hose->liner).bears;
+    if (bears == Bears::Unknown)
+        return std::find(part.suits.begin(), part.suits.end(), *fluid) != part.suits.end();
+    return bears == Bears::Good;
+}
+
 } // namespace flarestock

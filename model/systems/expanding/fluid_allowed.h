@@ -12,4 +12,9 @@ namespace flarestock {
 /// fluid ruins is out whatever he says.
 [[nodiscard]] bool allowsFluid(const Part &part, std::optional<Fluid> fluid);
 
+/// Whether its liner, where it is a hose, stands the fluid well by the table, not only on
+/// conditions; of a liner that the table does not have, whether the maker names the fluid. True
+/// where no fluid is named.
+[[nodiscard]] bool standsWell(const Part &part, std::optional<Fluid> fluid);
+
 } // namespace flarestock

@@ -149,7 +149,8 @@ std::vector<const Part *> linesFor(const LineWish &wish, Preference preference,
             continue;
         const Decimal length = lengthFor(wish, *part).amount;
         const bool here = allotment.holds(*part, length);
-        ranked.push_back({part, here, allotment.cost(*part, length, here), 0});
+        ranked.push_back(
+            {part, here, allotment.cost(*part, length, here), !standsWell(*part, wish.fluid), 0});
     }
     rank(ranked, preference);
     std::vector<const Part *> parts;

@@ -18,6 +18,8 @@ int comparedByCost(const Ranked &a, const Ranked &b)
 
 bool comesBefore(const Ranked &a, const Ranked &b, Preference preference)
 {
+    if (a.doubtful != b.doubtful)
+        return b.doubtful;
     if (preference == Preference::Joints && a.misfits != b.misfits)
         return a.misfits < b.misfits;
     if (preference != Preference::Money && a.here != b.here)

@@ -25,7 +25,7 @@ std::vector<const Part *> bestFirst(const StationDemand &demand, const StationWi
             continue;
         const bool here = allotment.left(*part) >= Decimal(1);
         ranked.push_back(
-            {part, here, allotment.cost(*part, 1, here), misfitsOf(*part, wish.ports)});
+            {part, here, allotment.cost(*part, 1, here), false, misfitsOf(*part, wish.ports)});
     }
     rank(ranked, preference);
     std::vector<const Part *> parts;
