@@ -31,9 +31,14 @@ Item {
     Accessible.onPressAction: root.pressed()
 
     component Label: Words {
+        id: label
+
+        property bool opened: false
+        property bool outdone: false
+
         small: true
-        strong: root.opened
-        color: root.outdone ? Theme.caution : root.opened ? Theme.accent : Theme.quiet
+        strong: opened
+        color: outdone ? Theme.caution : opened ? Theme.accent : Theme.quiet
         leftPadding: 3
         rightPadding: 3
 
@@ -41,11 +46,13 @@ Item {
         Rectangle {
             anchors.fill: parent
             z: -1
-            color: root.opened ? Theme.accentFill : Theme.surface
+            color: label.opened ? Theme.accentFill : Theme.surface
         }
     }
 
     Label {
+        opened: root.opened
+        outdone: root.outdone
         visible: root.size !== "" || root.oneLine
         anchors.horizontalCenter: parent.horizontalCenter
         anchors.bottom: parent.top
@@ -53,6 +60,8 @@ Item {
         text: root.oneLine ? root.both : root.size
     }
     Label {
+        opened: root.opened
+        outdone: root.outdone
         visible: !root.oneLine
         anchors.horizontalCenter: parent.horizontalCenter
         anchors.top: parent.top
