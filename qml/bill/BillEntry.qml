@@ -25,13 +25,15 @@ AbstractButton {
     property bool current: false
 
     component Figure: Words {
-        height: Theme.target
+        height: parent ? parent.height : Theme.target
         horizontalAlignment: Text.AlignRight
         verticalAlignment: Text.AlignVCenter
         elide: Text.ElideLeft
     }
 
-    implicitHeight: Theme.target
+    // The row in hand shows all of its words.
+    implicitHeight: Math.max(Theme.target,
+                             current ? Math.max(reason.implicitHeight, what.height) + 8 : 0)
     focusPolicy: Qt.NoFocus
     padding: 0
     Accessible.role: Accessible.Row
@@ -51,6 +53,8 @@ AbstractButton {
         leftPadding: 12
 
         Column {
+            id: what
+
             anchors.verticalCenter: parent.verticalCenter
             width: root.columns.part
             rightPadding: 12
@@ -67,10 +71,14 @@ AbstractButton {
                 text: root.what
                 small: true
                 quiet: true
+                wrapMode: Text.Wrap
+                maximumLineCount: root.current ? 6 : 1
                 elide: Text.ElideRight
             }
         }
         Words {
+            id: reason
+
             width: root.columns.why - 8
             height: root.height
             verticalAlignment: Text.AlignVCenter
@@ -78,7 +86,7 @@ AbstractButton {
             small: true
             quiet: true
             wrapMode: Text.Wrap
-            maximumLineCount: 2
+            maximumLineCount: root.current ? 20 : 2
             elide: Text.ElideRight
         }
         Item {

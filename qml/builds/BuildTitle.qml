@@ -30,7 +30,7 @@ RowLayout {
             strong: true
             font.pixelSize: root.narrow ? Theme.headText : Theme.titleText
             wrapMode: Text.Wrap
-            maximumLineCount: root.narrow ? 2 : 1
+            maximumLineCount: 2
             elide: Text.ElideRight
             Layout.fillWidth: true
         }

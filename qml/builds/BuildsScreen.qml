@@ -103,6 +103,7 @@ FocusScope {
                     anchors.fill: parent
                     map: root.build.map
                     stop: root.build.opened.stop
+                    room: (root.roomy ? board.mapRoom : board.height) - keyHeight - 8
                     showsKey: root.wide && (!root.roomy
                                             || map.height + keyHeight + 8 <= board.mapRoom)
                     onOpened: stop => root.build.openStop(stop)

@@ -16,6 +16,7 @@ FocusScope {
     required property LineMap map
     required property string stop
     property bool showsKey: true
+    property real room: 0 // The height that the map should not exceed.
 
     readonly property real keyHeight: key.implicitHeight + 12
     readonly property real wantedHeight: map.height + (showsKey ? keyHeight : 0)
@@ -45,6 +46,11 @@ FocusScope {
         when: flick.width > 0
     }
 
+    Binding {
+        target: root.map
+        property: "room"
+        value: root.room
+    }
     Flickable {
         id: flick
 

@@ -17,7 +17,7 @@ Flow {
         { mark: Standing.Caution, words: qsTr("caution") },
         { mark: Standing.Trap, words: qsTr("leaks, jams or loose") },
         { mark: Standing.Open, words: qsTr("open") },
-        { mark: Standing.Short, words: qsTr("around it: to buy") }
+        { mark: Standing.Short, words: qsTr("dashed: to buy") }
     ]
 
     spacing: 12

@@ -152,8 +152,8 @@ void OneChangeRedrawsAll::aPickStaysUntilItIsLetGo()
     QVERIFY(m_desk->pick(QStringLiteral("suction.end"), QStringLiteral("AD-810 + HE-10")));
     QVERIFY(m_desk->opened()->picked());
     QCOMPARE(m_desk->opened()->better(),
-             QStringLiteral("Your pick stays. AD-88 + HE-8 would now be taken: nothing to buy, "
-                            "15.00 USD."));
+             QStringLiteral("Your pick stays. AD-88 + HE-8 would now be taken: 15.00 USD, "
+                            "nothing to buy."));
     QCOMPARE(cell(m_desk->map()->marks(), "suction.end", "outdone"), QStringLiteral("true"));
     QVERIFY(m_desk->answer(QStringLiteral("fluid"), QStringLiteral("E85")));
     QVERIFY(m_desk->opened()->picked());

@@ -24,6 +24,8 @@ private Q_SLOTS:
     void areWrittenLightAndDark_data();
     void areWrittenLightAndDark();
     void showEveryDemoBuildsWholeMap();
+    void cutNoWordsShort_data();
+    void cutNoWordsShort();
     void showARunWithItsOtherLines();
     void showWhatOpens_data();
     void showWhatOpens();
@@ -113,6 +115,44 @@ void Pictures::showEveryDemoBuildsWholeMap()
     }
     QVERIFY(builds > 8);
     QCOMPARE(folded, QStringList{QStringLiteral("single-seater-fuel")});
+    QVERIFY(m_desk->openBuild(QStringLiteral("coupe-fuel")));
+}
+
+void Pictures::cutNoWordsShort_data()
+{
+    QTest::addColumn<QSize>("size");
+    for (const QSize size : {QSize(1024, 640), QSize(1280, 720), QSize(1440, 900)})
+        QTest::newRow(QByteArray::number(size.width()).constData()) << size;
+}
+
+/// Whatever the build and what is open on it. In the bill only the row in hand is shown whole, on
+/// a plate the station's title may be longer than the plate, and a finding's sources show whole
+/// once it is in hand.
+void Pictures::cutNoWordsShort()
+{
+    QFETCH(QSize, size);
+    QQuickWindow &window = *m_screens->window();
+    QStringList cut;
+    int texts = 0;
+    for (int row = 0; row < m_desk->builds()->count(); ++row) {
+        QVERIFY(m_desk->openBuild(m_desk->builds()->cell(row, QStringLiteral("key")).toString()));
+        (void)pictureOf(window, size);
+        for (const QQuickItem *item : allSeen(window)) {
+            bool listed = false;
+            for (const QQuickItem *above = item; above != nullptr; above = above->parentItem())
+                listed = listed || above->objectName() == QStringLiteral("billList") ||
+                         above->objectName() == QStringLiteral("findingList") ||
+                         above->objectName() == QStringLiteral("lineMap");
+            if (listed || !item->property("truncated").isValid())
+                continue;
+            ++texts;
+            if (item->property("truncated").toBool())
+                cut.append(item->property("text").toString());
+        }
+    }
+    QVERIFY(texts > 500);
+    cut.removeDuplicates();
+    QVERIFY2(cut.isEmpty(), qPrintable(cut.join(u'\n')));
     QVERIFY(m_desk->openBuild(QStringLiteral("coupe-fuel")));
 }
 

@@ -47,6 +47,14 @@ void LineMap::setWidth(double width)
     layOut();
 }
 
+void LineMap::setRoom(double room)
+{
+    if (std::abs(room - m_room) < 0.5)
+        return;
+    m_room = room;
+    layOut();
+}
+
 void LineMap::show(const WorkedOut &worked)
 {
     m_worked = worked;
@@ -66,6 +74,7 @@ void LineMap::layOut()
     const Expansion &expansion = *m_worked.expansion;
     MapSpace space;
     space.width = m_width;
+    space.height = m_room;
     m_layout = layoutMap(expansion, space);
     findStops();
     m_plates.become(plateRows(m_layout, m_worked, m_units));

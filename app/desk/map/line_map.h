@@ -23,6 +23,7 @@ class LineMap : public QObject {
     QML_ELEMENT
     QML_UNCREATABLE("made by the desk")
     Q_PROPERTY(double width READ width WRITE setWidth NOTIFY drawn)
+    Q_PROPERTY(double room READ room WRITE setRoom NOTIFY drawn)
     Q_PROPERTY(double height READ height NOTIFY drawn)
     Q_PROPERTY(flarestock::Rows *plates READ plates CONSTANT)
     Q_PROPERTY(flarestock::Rows *marks READ marks CONSTANT)
@@ -36,6 +37,9 @@ public:
 
     [[nodiscard]] double width() const { return m_width; }
     void setWidth(double width);
+    /// The height that it should not exceed; it may still.
+    [[nodiscard]] double room() const { return m_room; }
+    void setRoom(double room);
     [[nodiscard]] double height() const { return m_layout.height; }
     [[nodiscard]] const MapLayout &layout() const { return m_layout; }
     [[nodiscard]] Rows *plates() { return &m_plates; }
@@ -70,6 +74,7 @@ private:
     Units m_units = Units::Metric;
     MapLayout m_layout;
     double m_width = 960;
+    double m_room = 0;
     struct Stop {
         QString name;
         QRectF box;

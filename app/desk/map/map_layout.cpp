@@ -14,8 +14,9 @@ namespace {
 
 constexpr double EdgeMargin = 32; ///< Left of the first and right of the last plate, for lanes.
 constexpr double TopMargin = 8;
-constexpr double RowPadding = 2;
-constexpr double PlugRoom = 26; ///< For a closed port that hangs below its plate.
+constexpr double RowPadding = 12;  ///< Under a row …
+constexpr double TightPadding = 2; ///< … and where there is little height.
+constexpr double PlugRoom = 26;    ///< For a closed port that hangs below its plate.
 
 struct Columns {
     int most = 1;
@@ -64,8 +65,10 @@ double heightOf(const GridPlate &plate, const MapSpace &space)
 }
 
 /// Middles of the rows, the channel of `lanes[row]` below each; returns the whole height.
-double placeRows(RoutedGrid &routed, const MapSpace &space)
+double placeRows(RoutedGrid &routed, const MapSpace &space, double padding)
 {
+    routed.rowMiddle.clear();
+    routed.rowBottom.clear();
     const MapGrid &grid = *routed.grid;
     double y = TopMargin;
     for (std::size_t row = 0; row < grid.rows.size(); ++row) {
@@ -80,9 +83,9 @@ double placeRows(RoutedGrid &routed, const MapSpace &space)
         y += routed.channelAbove(static_cast<int>(row));
         routed.rowMiddle.push_back(y + height / 2);
         routed.rowBottom.push_back(y + height + (closed ? PlugRoom : 0));
-        y += height + RowPadding + (closed ? PlugRoom : 0);
+        y += height + padding + (closed ? PlugRoom : 0);
     }
-    return y + routed.channelBelowLast() + RowPadding;
+    return y + routed.channelBelowLast() + padding;
 }
 
 void placePlates(MapLayout &map, const RoutedGrid &routed, const MapSpace &space,
@@ -116,7 +119,9 @@ MapLayout drawn(const Expansion &expansion, MapSpace space, int columns)
     space.plateWidth = plateFor(space, columns);
     const MapGrid grid = gridOf(expansion, columns);
     RoutedGrid routed = routesOf(grid, expansion);
-    map.height = placeRows(routed, space);
+    map.height = placeRows(routed, space, RowPadding);
+    if (map.height > space.height)
+        map.height = placeRows(routed, space, TightPadding);
     placePlates(map, routed, space, columnsOf(grid, space));
     drawRoutes(map, routed, expansion, space);
     return map;

@@ -28,6 +28,7 @@ namespace flarestock {
 /// What the layout may use, in pixels before scaling.
 struct MapSpace {
     double width = 960;
+    double height = 0; ///< The rows stand closer where the map would otherwise be higher than this.
     double labelWidth = 26; ///< Column at the left in which the level names stand upright.
     double plateWidth = 148;
     double plateHeight = 50;

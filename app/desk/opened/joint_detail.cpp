@@ -225,7 +225,7 @@ Detail jointDetail(const WorkedOut &worked, const PlacedJoint &joint)
         detail.betterPick = said(better.key());
         detail.better =
             DetailWords::tr("Your pick stays. %1 would now be taken: %2, %3.")
-                .arg(titleOf(better), missingOf(worked, better), moneyOf(worked, better));
+                .arg(titleOf(better), moneyOf(worked, better), missingOf(worked, better));
     }
     return detail;
 }
