@@ -23,6 +23,8 @@ AbstractButton {
     required property string says
     required property LedgerColumns columns
     property bool current: false
+    property real whatHeight: 0
+    property real whyHeight: 0
 
     component Figure: Words {
         height: parent ? parent.height : Theme.target
@@ -33,7 +35,7 @@ AbstractButton {
 
     // The row in hand shows all of its words.
     implicitHeight: Math.max(Theme.target,
-                             current ? Math.max(reason.implicitHeight, what.height) + 8 : 0)
+                             current ? Math.max(whatHeight, whyHeight) + 8 : 0)
     focusPolicy: Qt.NoFocus
     padding: 0
     Accessible.role: Accessible.Row
@@ -53,12 +55,11 @@ AbstractButton {
         leftPadding: 12
 
         Column {
-            id: what
-
             anchors.verticalCenter: parent.verticalCenter
             width: root.columns.part
             rightPadding: 12
             spacing: 1
+            onHeightChanged: root.whatHeight = height
 
             Words {
                 width: parent.width - 12
@@ -77,8 +78,6 @@ AbstractButton {
             }
         }
         Words {
-            id: reason
-
             width: root.columns.why - 8
             height: root.height
             verticalAlignment: Text.AlignVCenter
@@ -87,6 +86,7 @@ AbstractButton {
             quiet: true
             wrapMode: Text.Wrap
             maximumLineCount: root.current ? 20 : 2
+            onImplicitHeightChanged: root.whyHeight = implicitHeight
             elide: Text.ElideRight
         }
         Item {
