@@ -26,6 +26,7 @@ private Q_SLOTS:
     void takesWhatMeetsTheDemand();
     void keepsRuinedSealsOut();
     void prefersAsTheBuilderDoes();
+    void takesThePartThatTheLineGoesOn();
     void letsTheTemplateNameItsOwnPart();
     void asksForThePortsThatTheRunsUse();
     void saysWhyInNumbers();
@@ -202,9 +203,52 @@ void PartIsChosenByItsDemand::prefersAsTheBuilderDoes()
             all += other->number;
         return all;
     };
-    QCOMPARE(order(Preference::Shelf), std::string("CBEAD"));
+    QCOMPARE(order(Preference::Shelf), std::string("CABED"));
     QCOMPARE(order(Preference::Money), std::string("BEACD"));
     QCOMPARE(order(Preference::Joints), std::string("ACBED"));
+}
+
+/// Common practice, no source: a fitter takes the filter with -8 ends for a -8 line, not one that
+/// is 2 USD cheaper and takes an adapter at each end.
+void PartIsChosenByItsDemand::takesThePartThatTheLineGoesOn()
+{
+    Bench made;
+    made.part("F-8", Kind::Filter, "in: AN -8 male; out: AN -8 male");
+    made.part("F-NPT", Kind::Filter, "in: NPT 3/8 female; out: NPT 3/8 female");
+    made.part("F-ORB", Kind::Filter, "in: ORB -8 female; out: AN -8 male");
+    made.part("F-10", Kind::Filter, "in: AN -10 male; out: AN -10 male");
+    for (const auto &[number, price] : {std::pair("F-8", "50"), std::pair("F-NPT", "48"),
+                                        std::pair("F-ORB", "47"), std::pair("F-10", "46")})
+        made.offer(number, price);
+    made.part("T", Kind::Tank, "out: AN -8 male");
+    made.hose("PT");
+    Template form;
+    form.id = "one";
+    form.stations = {station("tank", Kind::Tank), station("filter", Kind::Filter),
+                     station("cell", Kind::Tank)};
+    form.runs = {run("supply", "tank.out", "filter.in", "-8", "1 ft"),
+                 run("back", "filter.out", "cell.out", "-8", "1 ft")};
+    made.add(form);
+    const auto first = [&](Preference preference) {
+        auto request = made.request("one");
+        request.preference = preference;
+        return expand(request)->station("filter")->part->number;
+    };
+    QCOMPARE(first(Preference::Shelf), std::string("F-8"));
+    QCOMPARE(first(Preference::Joints), std::string("F-8"));
+    QCOMPARE(first(Preference::Money), std::string("F-10")); // Who asks for least money gets it.
+    // Two bosses of which one has the line's size: an adapter does either, and the cheaper is
+    // taken.
+    made.parts.erase(made.parts.begin());
+    made.part("F-6", Kind::Filter, "in: ORB -6 female; out: AN -8 male");
+    made.offer("F-6", "20");
+    made.offers.erase(made.offers.begin());
+    made.close();
+    QCOMPARE(first(Preference::Shelf), std::string("F-6"));
+    QCOMPARE(first(Preference::Joints), std::string("F-ORB"));
+    made.stock("F-NPT", 1, "48");
+    QCOMPARE(first(Preference::Shelf), std::string("F-NPT")); // What is here is what it is about.
+    QCOMPARE(first(Preference::Joints), std::string("F-ORB"));
 }
 
 void PartIsChosenByItsDemand::letsTheTemplateNameItsOwnPart()

@@ -219,7 +219,7 @@ private:
         for (const Part *clamp : m_request.catalogue->ofKind(Kind::Clamp))
             if (clamp->says("line") && clamp->says(size)) {
                 const bool here = m_allotment.left(*clamp) >= Decimal(1);
-                ranked.push_back({clamp, here, m_allotment.cost(*clamp, 1, here), 0});
+                ranked.push_back({clamp, here, m_allotment.cost(*clamp, 1, here)});
             }
         if (ranked.empty()) {
             m_into.notes.push_back("No clamp for the line of " + placed.id +

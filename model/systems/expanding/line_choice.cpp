@@ -150,7 +150,7 @@ std::vector<const Part *> linesFor(const LineWish &wish, Preference preference,
         const Decimal length = lengthFor(wish, *part).amount;
         const bool here = allotment.holds(*part, length);
         ranked.push_back(
-            {part, here, allotment.cost(*part, length, here), !standsWell(*part, wish.fluid), 0});
+            {part, here, allotment.cost(*part, length, here), !standsWell(*part, wish.fluid)});
     }
     rank(ranked, preference);
     std::vector<const Part *> parts;

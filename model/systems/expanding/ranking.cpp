@@ -3,6 +3,7 @@
 #include "model/systems/expanding/ranking.h"
 
 #include <algorithm>
+#include <array>
 
 namespace flarestock {
 
@@ -18,16 +19,20 @@ int comparedByCost(const Ranked &a, const Ranked &b)
 
 bool comesBefore(const Ranked &a, const Ranked &b, Preference preference)
 {
+    const int here = static_cast<int>(b.here) - static_cast<int>(a.here);
+    const int adapters = a.adapters - b.adapters;
+    const int misfits = a.misfits - b.misfits;
+    const int cost = comparedByCost(a, b);
+    std::array<int, 4> order = {here, adapters, cost, misfits};
+    if (preference == Preference::Joints)
+        order = {adapters, misfits, here, cost};
+    if (preference == Preference::Money)
+        order = {cost, here, adapters, misfits};
     if (a.doubtful != b.doubtful)
         return b.doubtful;
-    if (preference == Preference::Joints && a.misfits != b.misfits)
-        return a.misfits < b.misfits;
-    if (preference != Preference::Money && a.here != b.here)
-        return a.here;
-    if (const int cost = comparedByCost(a, b); cost != 0)
-        return cost < 0;
-    if (a.here != b.here)
-        return a.here;
+    for (const int one : order)
+        if (one != 0)
+            return one < 0;
     return a.part->number < b.part->number;
 }
 

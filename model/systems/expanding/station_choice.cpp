@@ -2,18 +2,27 @@
 
 #include "model/systems/expanding/station_choice.h"
 
-#include <algorithm>
-
 namespace flarestock {
 
 namespace {
 
-int misfitsOf(const Part &part, const std::vector<PortWish> &wishes)
+/// Whether a hose end of this dash goes on without an adapter.
+bool takesHoseEnd(const Port &port, int wished)
 {
-    return static_cast<int>(std::count_if(wishes.begin(), wishes.end(), [&](const PortWish &wish) {
-        const PartPort *port = part.port(wish.port);
-        return wish.dash > 0 && port && dash(port->port) != wish.dash;
-    }));
+    const bool isFlare = port.family == Family::An || port.family == Family::Jic;
+    return isFlare && port.gender == Gender::Male && dash(port) == wished;
+}
+
+/// Counts the part's ports with the dash of their runs into the one to be ranked.
+void countPorts(Ranked &one, const std::vector<PortWish> &wishes)
+{
+    for (const PortWish &wish : wishes) {
+        const PartPort *port = one.part->port(wish.port);
+        if (wish.dash <= 0 || !port)
+            continue;
+        one.adapters += takesHoseEnd(port->port, wish.dash) ? 0 : 1;
+        one.misfits += dash(port->port) == wish.dash ? 0 : 1;
+    }
 }
 
 std::vector<const Part *> bestFirst(const StationDemand &demand, const StationWish &wish,
@@ -24,8 +33,8 @@ std::vector<const Part *> bestFirst(const StationDemand &demand, const StationWi
         if (lackOf(*part, demand) != Lack::Nothing)
             continue;
         const bool here = allotment.left(*part) >= Decimal(1);
-        ranked.push_back(
-            {part, here, allotment.cost(*part, 1, here), false, misfitsOf(*part, wish.ports)});
+        ranked.push_back({part, here, allotment.cost(*part, 1, here)});
+        countPorts(ranked.back(), wish.ports);
     }
     rank(ranked, preference);
     std::vector<const Part *> parts;
