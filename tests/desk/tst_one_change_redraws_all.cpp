@@ -329,6 +329,8 @@ void OneChangeRedrawsAll::findingLooksForAllWordsInAnyOrder_data()
                                      << "";
     QTest::newRow("a joint by its place") << "rail in"
                                           << "rail";
+    QTest::newRow("a piece in the hand") << "ad-810"
+                                         << "suction.end";
     QTest::newRow("nothing at all") << "   "
                                     << "";
 }

@@ -6,11 +6,17 @@
 #include "app/desk/words/spoken.h"
 #include "app/desk/words/standing.h"
 
+#include <QCoreApplication>
+
 #include <algorithm>
 
 namespace flarestock {
 
 namespace {
+
+struct FindWords {
+    Q_DECLARE_TR_FUNCTIONS(Find)
+};
 
 /// What is typed and what is searched, brought to one spelling: "10 micron" finds "10 µm".
 QString folded(const QString &text)
@@ -38,14 +44,16 @@ public:
     };
     void offer(const Found &found, const QString &further)
     {
-        if (m_rows.size() >= m_most)
+        const QString key = QString(found.kind + u'|' + found.target);
+        const bool isThere = std::any_of(m_rows.begin(), m_rows.end(),
+                                         [&key](const Row &row) { return row.key == key; });
+        if (m_rows.size() >= m_most || isThere)
             return;
         const QString text = folded(QStringList{found.title, found.detail, further}.join(u' '));
         const bool all = std::all_of(m_words.begin(), m_words.end(),
                                      [&text](const QString &word) { return text.contains(word); });
         if (all)
-            m_rows.push_back({QString(found.kind + u'|' + found.target),
-                              {found.kind, found.title, found.detail, found.target}});
+            m_rows.push_back({key, {found.kind, found.title, found.detail, found.target}});
     }
     [[nodiscard]] std::vector<Row> take() { return std::move(m_rows); }
 
@@ -89,6 +97,18 @@ void offerStations(Search &search, const Expansion &expansion)
     }
 }
 
+/// The joints that want a piece in the hand: it closes them in another way than the one in use.
+void offerOtherWays(Search &search, const Expansion &expansion)
+{
+    for (const PlacedJoint &joint : expansion.joints) {
+        for (const Way &other : joint.others)
+            search.offer({QStringLiteral("joint"), said(joint.at),
+                          FindWords::tr("could be made with %1").arg(said(other.key())),
+                          said(joint.id)},
+                         {});
+    }
+}
+
 } // namespace
 
 QStringList foundCells()
@@ -122,6 +142,7 @@ std::vector<Row> foundRows(const WorkedOut &worked, const QString &typed, int mo
                  said(run.id)},
                 said(run.line->description));
     }
+    offerOtherWays(search, *worked.expansion);
     return search.take();
 }
 

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: MIT
 //
 // Finding within one build: its stations, joints, bill lines and runs, in this order, by words,
-// ports and part numbers.
-// All the words that were typed must occur, in any order: "-8 orb", "pump in", "10 micron".
+// ports and part numbers. All the words that were typed must occur, in any order: "-8 orb",
+// "pump in", "10 micron". Last come the joints that could be made with what was typed: whoever
+// holds a piece finds where it goes.
 
 #pragma once
 
