@@ -45,7 +45,7 @@ Way wayOf(const JointGraph &graph, WaySearch &search, const FoundWay &found, Sup
             counts[*index] += need->count;
     }
     for (const auto &[index, count] : counts)
-        way.cost += supplies.exactCost(index, count);
+        way.cost += supplies.amount(index, count);
     way.toBuy = found.rank.toBuy;
     way.priced = found.rank.unpriced == 0;
     return way;

@@ -196,6 +196,13 @@ Decimal Supplies::exactCost(const Catalogue &catalogue, const Part &part, const 
     return sum.toDecimal(CostScale, Rounding::HalfEven);
 }
 
+Decimal Supplies::amount(StockedIndex index, int count)
+{
+    const std::int64_t micro = cost(index, count).micro;
+    const bool isCutOff = micro == 0 || micro > MicroMax / 2; // By toMicro() or BuyingPrice.
+    return isCutOff ? exactCost(index, count) : Decimal::scaled(micro, CostScale);
+}
+
 Decimal Supplies::exactCost(StockedIndex index, int count)
 {
     const int toBuy = std::max(0, count - freeOf(index));

@@ -80,10 +80,11 @@ public:
         std::int64_t micro = 0;
     };
     [[nodiscard]] Cost cost(StockedIndex index, int count);
-    /// The same, exact to 6 decimals.
+    /// What so many cost, exact to 6 decimals.
+    [[nodiscard]] Decimal amount(StockedIndex index, int count);
+    /// The same, of a part of which so many are here and so many are to be bought.
     [[nodiscard]] static Decimal exactCost(const Catalogue &catalogue, const Part &part,
                                            const FreeStock *stock, std::array<int, 2> hereAndToBuy);
-    [[nodiscard]] Decimal exactCost(StockedIndex index, int count);
 
 private:
     struct Here {
@@ -92,6 +93,7 @@ private:
         std::array<std::int64_t, 3> micro{-1, -1, -1}; ///< By count less one; -1: not asked yet.
     };
     void setFree(StockedIndex index, int free, const FreeStock *stock);
+    [[nodiscard]] Decimal exactCost(StockedIndex index, int count);
     [[nodiscard]] int freeOf(StockedIndex index) const noexcept;
     [[nodiscard]] std::uint64_t leastOf(StockedIndex index, Preference preference);
 

@@ -79,13 +79,14 @@ Result<std::optional<int>> angleOf(const Varying &varying, const FlatRun &run)
 
 bool answers(const Part &part, const LineWish &wish)
 {
-    if (!isLength(part.unit) || part.ports.empty() || !allowsFluid(part, wish.fluid))
+    if (!isLength(part.unit) || part.ports.empty())
         return false;
     if (const auto *tubing = part.as<TubingFacts>())
-        return sameFolded(tubing->tubeSize, wish.tubing);
+        return sameFolded(tubing->tubeSize, wish.tubing) && allowsFluid(part, wish.fluid);
     const auto *hose = part.as<HoseFacts>();
     return hose && hose->dash == wish.dash &&
-           (wish.construction.empty() || sameFolded(hose->construction, wish.construction));
+           (wish.construction.empty() || sameFolded(hose->construction, wish.construction)) &&
+           allowsFluid(part, wish.fluid); // Last, for it asks the tables.
 }
 
 /// The next size of hose for this fluid above a dash, or below it; 0 where there is none.
