@@ -42,6 +42,14 @@ FAULTS = {
         "journal_writer.cpp",
         "++m_movements, ++m_lamport, {}, movement};",
         "++m_movements, m_lamport = movement.at, {}, movement};"),
+    "left_to_closing": (
+        "new_shop.cpp",
+        "            bringIn(connection);\n",
+        "            if (path.empty())\n                bringIn(connection);\n"),
+    "folder_not_synced": (
+        "new_shop.cpp",
+        "    syncFolderOf(path);\n}",
+        "    if (path.empty())\n        syncFolderOf(path);\n}"),
     "chain_not_followed": (
         "verification.cpp",
         "if (!next || hash != row.hash)",

@@ -15,7 +15,7 @@ import bench as b
 from crash_images import FATES, Recording, read_trace, without_commit_syncs, without_syncs
 from shop_reader import Shop, Wrong
 
-IMAGES = 24_000 if b.LONG else 2_000
+IMAGES = 60_000 if b.LONG else 2_000  # At most; of some kinds every call and fate is fewer.
 TRIED_BY_PROGRAM = 400 if b.LONG else 25
 
 
@@ -34,17 +34,21 @@ def kinds(programs):
             movement = b.fresh_id(dice)
             yield b.move_words(programs, shop, movement), f"moved {movement}"
 
-    return [
+    every = [
         Kind("flarestock move", 5, commands),
         # The log is brought into the file in the middle, after 1,000 pages.
         Kind("moves of a long-lived writer", 9,
-             lambda shop, _: [([writer, "moves", shop, "2", "300" if b.LONG else "150"], "")]),
+             lambda shop, _: [([writer, "moves", shop, "2", "150"], "")]),
         Kind("a document", 3, lambda shop, _: [([writer, "document", shop, "1", "12"], "")]),
         Kind("looks into boxes", 2, lambda shop, _: [([writer, "box", shop, "1", "8"], "")]),
         Kind("a shop is made", 2, lambda shop, _: [([writer, "make", shop], "")], False),
         Kind("flarestock demo", 3,
              lambda shop, _: [([programs.command, "demo", "--to", shop], "made demo")], False),
     ]
+    if b.LONG:
+        every.append(Kind("writers after each other", 8, lambda shop, _: [
+            ([writer, "moves", shop, first, "40"], "") for first in ("2", "42", "82", "122")]))
+    return every
 
 
 def recorded(bench, kind):
@@ -179,7 +183,7 @@ def test(bench):
 
 def weakened(weaken):
     def planted(bench):
-        crashed(bench, kinds(bench.programs)[1], IMAGES // 8, weaken)
+        crashed(bench, kinds(bench.programs)[1], 1_000 if b.LONG else 250, weaken)
         if not bench.counts.get("of them losing what was acknowledged"):
             bench.wrong.clear()  # Noticed, but not what had to be noticed.
         else:
@@ -187,8 +191,13 @@ def weakened(weaken):
     return planted
 
 
+def planted_making(bench):
+    crashed(bench, kinds(bench.programs)[4], 400)
+
+
 if __name__ == "__main__":
     b.main("what was acknowledged survives power loss", test, [
         ("synchronous=NORMAL", weakened(without_commit_syncs), None),
         ("synchronous=OFF", weakened(without_syncs), None),
+        ("the name of a new shop is not synced", planted_making, "folder_not_synced"),
     ])
