@@ -54,14 +54,14 @@ std::pair<HeaderBytes, std::uintmax_t> readHeader(const std::filesystem::path &p
     return {header, size};
 }
 
-bool hasWal(const std::filesystem::path &path)
+} // namespace
+
+bool hasLog(const std::filesystem::path &path)
 {
     std::error_code wrong;
     const auto size = std::filesystem::file_size(path.string() + "-wal", wrong);
     return !wrong && size > 0;
 }
-
-} // namespace
 
 void throwIfServer(const std::filesystem::path &path)
 {
@@ -93,7 +93,7 @@ void throwUnlessShopFile(const std::filesystem::path &path)
         refuse(path, "is not a shop file", "Name another file.");
     throwUnlessOurMarks(path, bigEndian(header, 68, 4),
                         static_cast<std::int32_t>(bigEndian(header, 60, 4)));
-    if (hasWal(path))
+    if (hasLog(path))
         return; // SQLite recovers first; its own count stands in the -wal.
     const std::uint32_t written = bigEndian(header, 16, 2);
     const std::uintmax_t pageSize = written == 1 ? 65536 : written;

@@ -20,6 +20,9 @@ inline constexpr std::int64_t SchemaVersion = 1;
 /// program, of a newer schema, longer or shorter than its header says (where no -wal waits).
 void throwUnlessShopFile(const std::filesystem::path &path);
 
+/// Whether a log of SQLite (-wal) with something in it lies beside the file.
+[[nodiscard]] bool hasLog(const std::filesystem::path &path);
+
 /// Throws StorageFailure where the name is not a file's but a server's.
 void throwIfServer(const std::filesystem::path &path);
 

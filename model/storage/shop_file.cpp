@@ -31,16 +31,25 @@ void throwUnlessMarked(const ShopConnection &connection)
                         connection.one("PRAGMA user_version").toLongLong());
 }
 
-/// Looks at the file by reading only, before it is opened for writing: closing what may be written
-/// would bring a log that lies beside it into it, and that may be the log of another file.
-void checkQuickly(const std::filesystem::path &path)
+[[noreturn]] void refuseDamaged(const std::filesystem::path &path, const std::string &wrong)
 {
-    const ShopConnection connection(path, ShopConnection::Use::Read);
-    throwUnlessMarked(connection);
+    throw StorageFailure{{path.string(), wrong,
+                          "Do not write to it: keep it aside, run flarestock verify on it and "
+                          "restore the newest backup."}};
+}
+
+/// What can be seen without following the whole chain: SQLite's own quick check, and that as many
+/// movements are there as each replica says, up to the one that it ends with.
+void checkQuickly(const ShopConnection &connection)
+{
     if (connection.one("PRAGMA quick_check(1)").toString() != QStringLiteral("ok"))
-        throw StorageFailure{{path.string(), "is damaged",
-                              "Do not write to it: keep it aside, run flarestock verify on it and "
-                              "restore the newest backup."}};
+        refuseDamaged(connection.path(), "is damaged");
+    for (auto query = connection.run(sql::SelectJournalEnds); query.next();) {
+        const auto movements = query.value(0).toLongLong();
+        const bool ends = movements == 0 || query.value(2) == query.value(3);
+        if (query.value(1).toLongLong() != movements || !ends)
+            refuseDamaged(connection.path(), "is damaged: its journal does not end as it says");
+    }
 }
 
 /// Where the disk failed in the middle nobody knows whether it has them: says which to ask for
@@ -65,6 +74,12 @@ ShopFile::ShopFile(ShopFile &&) noexcept = default;
 ShopFile &ShopFile::operator=(ShopFile &&) noexcept = default;
 ShopFile::~ShopFile() = default;
 
+void ShopFile::wholly(const std::function<void()> &action)
+{
+    m_connection->wholly(action);
+    m_looking.reset();
+}
+
 Result<ShopFile> ShopFile::create(const std::filesystem::path &path, const NewShop &shop)
 {
     const auto made = guarded([&] { makeShopFile(path, shop); });
@@ -76,14 +91,22 @@ Result<ShopFile> ShopFile::create(const std::filesystem::path &path, const NewSh
 Result<ShopFile> ShopFile::open(const std::filesystem::path &path, OpenMode mode)
 {
     return guarded([&] {
-        if (mode == OpenMode::ReadWrite)
-            checkQuickly(path);
-        auto connection = std::make_unique<ShopConnection>(path, mode == OpenMode::ReadWrite
-                                                                     ? ShopConnection::Use::Write
-                                                                     : ShopConnection::Use::Read);
+        std::unique_ptr<ShopConnection> looking;
+        if (mode == OpenMode::ReadOnly || hasLog(path)) {
+            looking = std::make_unique<ShopConnection>(path, ShopConnection::Use::Read);
+            throwUnlessMarked(*looking);
+        }
+        if (mode == OpenMode::ReadOnly) {
+            auto settings = settingsIn(*looking);
+            return ShopFile(std::move(looking), std::move(settings));
+        }
+        auto connection = std::make_unique<ShopConnection>(path, ShopConnection::Use::Write);
         throwUnlessMarked(*connection);
+        checkQuickly(*connection);
         auto settings = settingsIn(*connection);
-        return ShopFile(std::move(connection), std::move(settings));
+        ShopFile shop(std::move(connection), std::move(settings));
+        shop.m_looking = std::move(looking);
+        return shop;
     });
 }
 
@@ -127,7 +150,7 @@ Result<void> ShopFile::putDocument(const std::string &name, const std::string &c
                                    const std::string &who, std::int64_t now)
 {
     return guarded([&] {
-        m_connection->wholly([&] { writeDocument(*m_connection, name, content, {who, now}); });
+        wholly([&] { writeDocument(*m_connection, name, content, {who, now}); });
     });
 }
 
@@ -158,7 +181,7 @@ Result<std::vector<Appended>> ShopFile::append(const std::vector<Movement> &move
     return guarded([&] {
         std::vector<Appended> done;
         try {
-            m_connection->wholly([&] {
+            wholly([&] {
                 JournalWriter writer(*m_connection);
                 for (const auto &movement : movements)
                     done.push_back(writer.append(movement));
@@ -199,7 +222,7 @@ Result<Appended> ShopFile::record(const BoxCheck &check)
 {
     return guarded([&] {
         Appended done{check.id, false};
-        m_connection->wholly([&] {
+        wholly([&] {
             done.already =
                 m_connection->one("SELECT 1 FROM box_check WHERE id = ?", {idBytes(check.id)})
                     .isValid();

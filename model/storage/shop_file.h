@@ -19,6 +19,7 @@
 #include "model/journal/ledger.h"
 
 #include <filesystem>
+#include <functional>
 #include <memory>
 
 namespace flarestock {
@@ -105,6 +106,13 @@ public:
 
 private:
     ShopFile(std::unique_ptr<ShopConnection> connection, ShopSettings settings);
+    /// ShopConnection::wholly(), and from then on the file is ours to write.
+    void wholly(const std::function<void()> &action);
+
+    /// Where a log was found beside the file, which may be the log of another one: reads only,
+    /// until something was written. As long as it is there, closing the connection that writes does
+    /// not bring the log into the file; so it is also closed last.
+    std::unique_ptr<ShopConnection> m_looking;
     std::unique_ptr<ShopConnection> m_connection;
     ShopSettings m_settings;
 };

@@ -51,6 +51,13 @@ inline constexpr std::string_view SelectReplicas =
 inline constexpr std::string_view UpdateReplica =
     "UPDATE replica SET movements = ?, lamport = ?, head = ? WHERE number = ?";
 
+/// Of each replica: how many movements it says and how many are there, its head, and the hash of
+/// the last of them.
+inline constexpr std::string_view SelectJournalEnds =
+    "SELECT movements, (SELECT count(*) FROM movement WHERE replica = r.number), head,"
+    " (SELECT hash FROM movement WHERE replica = r.number AND sequence = r.movements)"
+    " FROM replica AS r";
+
 inline constexpr std::string_view InsertMovement =
     "INSERT INTO movement (replica, sequence, lamport, hash, id, part, quantity, value,"
     " from_place, to_place, lot, condition, who, why, document, reverses, at)"

@@ -14,14 +14,14 @@ FAULTS = {
         'one("PRAGMA journal_mode = MEMORY").toString() == QStringLiteral("memory")'),
     "two_transactions": (
         "shop_file.cpp",
-        """            m_connection->wholly([&] {
+        """            wholly([&] {
                 JournalWriter writer(*m_connection);
                 for (const auto &movement : movements)
                     done.push_back(writer.append(movement));
                 writer.finish();
             });""",
         """            for (const auto &movement : movements)
-                m_connection->wholly([&] {
+                wholly([&] {
                     JournalWriter writer(*m_connection);
                     done.push_back(writer.append(movement));
                     writer.finish();
@@ -56,12 +56,12 @@ FAULTS = {
         "if (!next || hash.isEmpty())"),
     "damage_not_looked_for": (
         "shop_file.cpp",
-        "        if (mode == OpenMode::ReadWrite)\n            checkQuickly(path);\n",
-        "        if (mode == OpenMode::ReadOnly)\n            checkQuickly(path);\n"),
-    "looked_at_for_writing": (
+        "        checkQuickly(*connection);\n",
+        "        if (mode == OpenMode::ReadOnly)\n            checkQuickly(*connection);\n"),
+    "logs_not_held_back": (
         "shop_file.cpp",
-        "    const ShopConnection connection(path, ShopConnection::Use::Read);\n    throwUnlessMarked",
-        "    const ShopConnection connection(path, ShopConnection::Use::Write);\n    throwUnlessMarked"),
+        "        checkQuickly(*connection);\n",
+        "        looking.reset();\n        checkQuickly(*connection);\n"),
     "newer_schema_taken": (
         "file_header.cpp",
         "if (schemaVersion > SchemaVersion)",

@@ -196,5 +196,5 @@ if __name__ == "__main__":
     b.main("damage is noticed", test, [
         ("the chain of hashes is not followed", planted, "chain_not_followed"),
         ("damage is not looked for before writing", planted, "damage_not_looked_for"),
-        ("damage is looked for by opening for writing", planted_log, "looked_at_for_writing"),
+        ("a foreign log is brought in by closing", planted_log, "logs_not_held_back"),
     ])
