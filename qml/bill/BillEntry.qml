@@ -10,6 +10,7 @@ AbstractButton {
     id: root
 
     required property int index
+    required property string head // The group, where it begins with this row.
     required property string part
     required property string what
     required property string why
@@ -23,6 +24,7 @@ AbstractButton {
     required property string says
     required property LedgerColumns columns
     property bool current: false
+    readonly property real headHeight: head === "" ? 0 : 26
     property real whatHeight: 0
     property real whyHeight: 0
 
@@ -34,12 +36,21 @@ AbstractButton {
     }
 
     // The row in hand shows all of its words.
-    implicitHeight: Math.max(Theme.target,
+    implicitHeight: headHeight
+                    + Math.max(Theme.target,
                              current ? Math.max(whatHeight, whyHeight) + 8 : 0)
     focusPolicy: Qt.NoFocus
     padding: 0
+    topPadding: headHeight
+    topInset: headHeight
     Accessible.role: Accessible.Row
     Accessible.name: says
+
+    GroupHead {
+        visible: root.head !== ""
+        width: root.width
+        section: root.head
+    }
 
     background: Rectangle {
         color: root.current ? Theme.accentFill : root.index % 2 ? Theme.stripe : Theme.surface
@@ -79,7 +90,7 @@ AbstractButton {
         }
         Words {
             width: root.columns.why - 8
-            height: root.height
+            height: parent.height
             verticalAlignment: Text.AlignVCenter
             text: root.why
             small: true
@@ -103,7 +114,7 @@ AbstractButton {
         }
         Item {
             width: root.columns.shortage
-            height: root.height
+            height: parent.height
 
             ShortTag {
                 visible: root.isShort

@@ -99,7 +99,6 @@ FocusScope {
             Layout.fillWidth: true
             Layout.fillHeight: true
             Keys.onReturnPressed: root.shown(root.bill.cell(currentIndex, "at"))
-            section.property: "group"
             delegate: BillEntry {
                 required property string at
 

@@ -34,7 +34,6 @@ class ListsChangeRowByRow : public QObject {
 private Q_SLOTS:
     void endAtTheNewRowsWhateverTheyWere();
     void sayWhatChangedAndNothingElse();
-    void putARowOfAnotherGroupInAnew();
     void resetWhereAlmostAllIsNew();
     void answerNothingBeyondTheirEnd();
 };
@@ -82,23 +81,6 @@ void ListsChangeRowByRow::sayWhatChangedAndNothingElse()
     rows.become(
         {row(QStringLiteral("a"), 1), row(QStringLiteral("b"), 3), row(QStringLiteral("c"), 4)});
     QCOMPARE(changed.count() + inserted.count() + removed.count() + reset.count(), 2);
-}
-
-void ListsChangeRowByRow::putARowOfAnotherGroupInAnew()
-{
-    Rows rows({QStringLiteral("part"), QStringLiteral("group")});
-    rows.become({{QStringLiteral("a"), {1, QStringLiteral("pump")}},
-                 {QStringLiteral("b"), {2, QStringLiteral("pump")}}});
-    QSignalSpy changed(&rows, &Rows::dataChanged);
-    QSignalSpy inserted(&rows, &Rows::rowsInserted);
-    QSignalSpy removed(&rows, &Rows::rowsRemoved);
-    rows.become({{QStringLiteral("a"), {1, QStringLiteral("tank")}},
-                 {QStringLiteral("b"), {3, QStringLiteral("pump")}}});
-    QCOMPARE(removed.count(), 1);
-    QCOMPARE(inserted.count(), 1);
-    QCOMPARE(changed.count(), 1);
-    QCOMPARE(rows.cell(0, QStringLiteral("group")).toString(), QStringLiteral("tank"));
-    QCOMPARE(rows.cell(1, QStringLiteral("part")).toInt(), 3);
 }
 
 void ListsChangeRowByRow::resetWhereAlmostAllIsNew()

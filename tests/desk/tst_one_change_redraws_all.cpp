@@ -37,6 +37,7 @@ private Q_SLOTS:
     void stepsAreTakenBackOneByOne();
     void anImpossiblePickIsSaidAndNotTaken();
     void figuresAreExactAndTheTotalIsTheirSum();
+    void everyGroupOfTheBillHasOneHead();
     void findingLooksForAllWordsInAnyOrder_data();
     void findingLooksForAllWordsInAnyOrder();
 
@@ -315,6 +316,27 @@ void OneChangeRedrawsAll::figuresAreExactAndTheTotalIsTheirSum()
     QVERIFY(total.endsWith(QStringLiteral(" USD")));
     total.remove(u',').remove(u'.').remove(QStringLiteral(" USD"));
     QCOMPARE(cents, total.toLongLong());
+}
+
+void OneChangeRedrawsAll::everyGroupOfTheBillHasOneHead()
+{
+    const auto headedOnce = [this] {
+        QStringList all;
+        for (int row = 0; row < m_desk->bill()->count(); ++row)
+            all.append(m_desk->bill()->cell(row, QStringLiteral("head")).toString());
+        const bool begins = !all.first().isEmpty();
+        all.removeAll(QString());
+        return begins && all.size() > 2 && all.removeDuplicates() == 0;
+    };
+    QVERIFY(headedOnce());
+    QCOMPARE(cell(m_desk->bill(), "CL-60", "head"), QStringLiteral("cell"));
+    QCOMPARE(cell(m_desk->bill(), "HO-10", "head"), QString());
+    m_desk->setByKind(true);
+    QVERIFY(headedOnce());
+    QCOMPARE(cell(m_desk->bill(), "CL-60", "head"), QStringLiteral("tank"));
+    m_desk->setByKind(false);
+    QVERIFY(m_desk->pick(QStringLiteral("suction"), QStringLiteral("HO-6")));
+    QCOMPARE(cell(m_desk->bill(), "CL-60", "head"), QStringLiteral("cell"));
 }
 
 void OneChangeRedrawsAll::findingLooksForAllWordsInAnyOrder_data()

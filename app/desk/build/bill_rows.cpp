@@ -86,7 +86,7 @@ QStringList billCells()
     return {QStringLiteral("part"),    QStringLiteral("what"), QStringLiteral("why"),
             QStringLiteral("need"),    QStringLiteral("free"), QStringLiteral("shortBy"),
             QStringLiteral("isShort"), QStringLiteral("each"), QStringLiteral("cost"),
-            QStringLiteral("group"),   QStringLiteral("tool"), QStringLiteral("at"),
+            QStringLiteral("head"),    QStringLiteral("tool"), QStringLiteral("at"),
             QStringLiteral("says")};
 }
 
@@ -103,8 +103,17 @@ std::vector<Row> billRows(const WorkedOut &worked, Grouping grouping)
                      [](const auto &a, const auto &b) { return a.first < b.first; });
     std::vector<Row> rows;
     rows.reserve(ordered.size());
-    for (auto &[order, row] : ordered)
+    // The cell "head" is the group where it begins and empty below: a view's own sections are not
+    // drawn anew where rows change under them.
+    const qsizetype head = billCells().indexOf(QStringLiteral("head"));
+    QString before;
+    for (auto &[order, row] : ordered) {
+        const QString group = row.cells.at(head).toString();
+        if (group == before)
+            row.cells[head] = QString();
+        before = group;
         rows.push_back(std::move(row));
+    }
     return rows;
 }
 

@@ -11,7 +11,7 @@ namespace flarestock {
 
 enum class Grouping : std::uint8_t { Station, Kind };
 
-/// part what why need free shortBy isShort each cost group tool at says; the key is the part
+/// part what why need free shortBy isShort each cost head tool at says; the key is the part
 /// number, "at" the id of the first station that it serves.
 [[nodiscard]] QStringList billCells();
 

@@ -2,7 +2,7 @@
 
 #include "app/desk/rows/rows.h"
 
-#include <QHash>
+#include <QSet>
 
 #include <algorithm>
 #include <cassert>
@@ -77,18 +77,14 @@ void Rows::become(std::vector<Row> rows)
 
 void Rows::dropMissing(const std::vector<Row> &rows)
 {
-    const qsizetype group =
-        m_names.key(QByteArrayLiteral("group"), FirstCellRole - 1) - FirstCellRole;
-    QHash<QString, QVariant> groups;
+    QSet<QString> keys;
     for (const Row &row : rows) {
         assert(row.cells.size() + 1 == m_names.size());
-        assert(!groups.contains(row.key));
-        groups.insert(row.key, row.cells.value(group));
+        assert(!keys.contains(row.key));
+        keys.insert(row.key);
     }
     for (int at = count() - 1; at >= 0; --at) {
-        const Row &shown = m_rows.at(static_cast<std::size_t>(at));
-        const auto stays = groups.constFind(shown.key);
-        if (stays != groups.constEnd() && *stays == shown.cells.value(group))
+        if (keys.contains(m_rows.at(static_cast<std::size_t>(at)).key))
             continue;
         beginRemoveRows({}, at, at);
         m_rows.erase(m_rows.begin() + at);

@@ -41,8 +41,7 @@ public:
     [[nodiscard]] QVariant data(const QModelIndex &index, int role) const override;
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override { return m_names; }
 
-    /// Each row has as many cells as there are names, and a key of its own (asserted). A row whose
-    /// cell "group" changes is taken out and put in anew: a view with sections looks only then.
+    /// Each row has as many cells as there are names, and a key of its own (asserted).
     void become(std::vector<Row> rows);
 
     /// The cell of that name; invalid where row or name is not there.
