@@ -7,7 +7,21 @@ namespace flarestock {
 namespace {
 
 /// First byte: what kind of record in which form.
-enum class Form : std::uint8_t { Movement1 = 1, BoxCheck1 = 2, Place1 = 3, Texts1 = 4 };
+enum class Form : std::uint8_t {
+    Movement1 = 1,
+    BoxCheck1 = 2,
+    Place1 = 3,
+    Texts1 = 4,
+    Movement2 = 5, ///< With what the first form cannot say.
+    Record1 = 6,
+};
+
+/// Whether a movement says nothing that the first form does not hold.
+bool fitsFirstForm(const Movement &movement)
+{
+    return movement.deed == Deed::Move && !movement.newLot && !movement.newCondition &&
+           !movement.action && movement.until.empty();
+}
 
 class ByteRow {
 public:
@@ -47,7 +61,8 @@ private:
 
 std::vector<std::uint8_t> canonicalBytes(const Movement &movement)
 {
-    ByteRow row(Form::Movement1);
+    const bool first = fitsFirstForm(movement);
+    ByteRow row(first ? Form::Movement1 : Form::Movement2);
     row.id(movement.id).text(movement.part).number(movement.quantity).number(movement.value);
     row.text(movement.from).text(movement.to).text(movement.lot);
     row.byte(static_cast<std::uint8_t>(movement.condition));
@@ -55,7 +70,29 @@ std::vector<std::uint8_t> canonicalBytes(const Movement &movement)
     row.byte(movement.reverses ? 1 : 0);
     if (movement.reverses)
         row.id(*movement.reverses);
-    return row.number(movement.at).take();
+    row.number(movement.at);
+    if (first)
+        return row.take();
+    row.text(text(movement.deed)).byte(movement.newLot ? 1 : 0);
+    if (movement.newLot)
+        row.text(*movement.newLot);
+    row.byte(movement.newCondition ? 1 : 0);
+    if (movement.newCondition)
+        row.byte(static_cast<std::uint8_t>(*movement.newCondition));
+    row.byte(movement.action ? 1 : 0);
+    if (movement.action)
+        row.id(*movement.action);
+    return row.text(movement.until).take();
+}
+
+std::vector<std::uint8_t> canonicalBytes(const Record &record)
+{
+    ByteRow row(Form::Record1);
+    row.id(record.id).text(text(record.kind)).text(record.subject);
+    row.number(static_cast<std::int64_t>(record.fields.size()));
+    for (const auto &[name, value] : record.fields)
+        row.text(name).text(value);
+    return row.text(record.who).number(record.at).take();
 }
 
 std::vector<std::uint8_t> canonicalBytes(const BoxCheck &check)

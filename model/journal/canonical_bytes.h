@@ -7,11 +7,12 @@
 
 #pragma once
 
-#include "model/journal/movement.h"
+#include "model/journal/record.h"
 
 namespace flarestock {
 
 [[nodiscard]] std::vector<std::uint8_t> canonicalBytes(const Movement &movement);
+[[nodiscard]] std::vector<std::uint8_t> canonicalBytes(const Record &record);
 [[nodiscard]] std::vector<std::uint8_t> canonicalBytes(const BoxCheck &check);
 [[nodiscard]] std::vector<std::uint8_t> canonicalBytes(const Place &place);
 /// Of a row of texts, such as the name, text and author of a document.

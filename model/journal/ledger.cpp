@@ -3,25 +3,10 @@
 #include "model/journal/ledger.h"
 
 #include <cassert>
-#include <limits>
 
 namespace flarestock {
 
 namespace {
-
-__extension__ using Wide = __int128;
-
-/// a × b / c to the nearest whole, a tie to the even one. a ≥ 0, b ≥ 0, c > 0 (asserted).
-std::int64_t proportionHalfEven(std::int64_t a, std::int64_t b, std::int64_t c)
-{
-    assert(a >= 0 && b >= 0 && c > 0 && b <= c);
-    const Wide product = Wide{a} * b;
-    Wide whole = product / c;
-    const Wide rest = product % c;
-    if (2 * rest > c || (2 * rest == c && whole % 2 != 0))
-        ++whole;
-    return static_cast<std::int64_t>(whole);
-}
 
 bool fitsSum(std::int64_t a, std::int64_t b) noexcept
 {
@@ -44,7 +29,8 @@ BalanceKey source(const Movement &movement)
 
 BalanceKey target(const Movement &movement)
 {
-    return {movement.part, movement.to, movement.lot, movement.condition};
+    return {movement.part, movement.to, movement.newLot.value_or(movement.lot),
+            movement.newCondition.value_or(movement.condition)};
 }
 
 std::string_view text(Refusal refusal) noexcept
@@ -70,17 +56,24 @@ std::string_view text(Refusal refusal) noexcept
         return "takes another value along than the place carries";
     case Refusal::Overflow:
         return "is larger than a journal can count";
+    case Refusal::NoBuild:
+        return "names no build";
+    case Refusal::NotFree:
+        return "asks for more than is free, or lets go of more than is promised";
     }
     return "";
 }
 
-Ledger::Ledger(std::vector<Place> places) : Ledger(std::move(places), {}) {}
-
-Ledger::Ledger(std::vector<Place> places, Balances balances)
-    : m_places(std::move(places)), m_balances(std::move(balances))
+Ledger::Ledger(std::vector<Place> places, Costing costing)
+    : m_places(std::move(places)), m_costing(costing)
 {
     for (std::size_t i = 0; i < m_places.size(); ++i)
         m_placeOf.emplace(m_places[i].id, i);
+}
+
+Ledger::Ledger(std::vector<Place> places, Balances balances) : Ledger(std::move(places))
+{
+    m_balances = std::move(balances);
     std::erase_if(m_balances, [](const auto &entry) { return entry.second.isNothing(); });
 }
 
@@ -98,47 +91,14 @@ Balance Ledger::balance(const BalanceKey &key) const
 
 void Ledger::know(const Movement &past, bool reversed)
 {
-    m_past.insert_or_assign(past.id,
-                            Past{source(past), past.to, past.quantity, past.value, reversed});
+    m_past.insert_or_assign(
+        past.id, Past{source(past), past.quantity, past.value, reversed, target(past), {}});
 }
 
 void Ledger::carryOver(const BalanceKey &key, const Balance &balance)
 {
     if (!balance.isNothing())
         m_balances.try_emplace(key, balance);
-}
-
-std::int64_t Ledger::valueOf(const BalanceKey &key, std::int64_t quantity) const
-{
-    assert(quantity > 0);
-    const Balance held = balance(key);
-    if (held.quantity <= 0 || held.value <= 0)
-        return 0;
-    if (quantity >= held.quantity)
-        return held.value;
-    return proportionHalfEven(held.value, quantity, held.quantity);
-}
-
-std::int64_t Ledger::valueOf(const Movement &movement) const
-{
-    const Place *from = place(movement.from);
-    if (movement.reverses) {
-        const auto past = m_past.find(*movement.reverses);
-        if (past != m_past.end() && (!from || canGiveBack(movement, past->second)))
-            return past->second.value;
-    }
-    if (from && bringsValue(from->kind))
-        return movement.value;
-    return movement.quantity > 0 ? valueOf(source(movement), movement.quantity) : 0;
-}
-
-bool Ledger::canGiveBack(const Movement &movement, const Past &past) const
-{
-    if (!isStock(place(movement.from)->kind))
-        return true;
-    const Balance held = balance(source(movement));
-    return held == Balance{past.quantity, past.value} ||
-           (held.quantity > past.quantity && held.value >= past.value);
 }
 
 std::optional<Refusal> Ledger::reversalRefusal(const Movement &movement) const
@@ -149,7 +109,7 @@ std::optional<Refusal> Ledger::reversalRefusal(const Movement &movement) const
     if (at == m_past.end())
         return Refusal::ReversesUnknown;
     const Past &past = at->second;
-    if (target(movement) != past.source || movement.from != past.to ||
+    if (target(movement) != past.source || source(movement) != past.target ||
         movement.quantity != past.quantity)
         return Refusal::NotTheReverse;
     if (past.reversed)
@@ -166,11 +126,17 @@ std::optional<Refusal> Ledger::stockRefusal(const Movement &movement) const
         if (movement.value > held.value ||
             (movement.quantity == held.quantity && movement.value != held.value))
             return Refusal::WrongValue;
+        if (m_costing == Costing::FirstInFirstOut && movement.quantity > 0 &&
+            sumOf(layersOf(movement)).value != movement.value)
+            return Refusal::WrongValue;
     }
     const Balance there = balance(target(movement));
+    if (movement.quantity == 0 && isStock(place(movement.to)->kind) && there.quantity <= 0)
+        return Refusal::WrongValue; // Value without pieces.
     if (!fitsDifference(held.quantity, movement.quantity) ||
         !fitsDifference(held.value, movement.value) ||
-        !fitsSum(there.quantity, movement.quantity) || !fitsSum(there.value, movement.value))
+        !fitsSum(there.quantity, movement.quantity) || !fitsSum(there.value, movement.value) ||
+        !fitsSum(m_benchValue, movement.value) || !fitsDifference(m_benchValue, movement.value))
         return Refusal::Overflow;
     return std::nullopt;
 }
@@ -179,33 +145,48 @@ std::optional<Refusal> Ledger::refusal(const Movement &movement) const
 {
     if (movement.part.empty())
         return Refusal::UnknownPart;
-    if (!place(movement.from) || !place(movement.to))
+    const Place *from = place(movement.from);
+    if (!from || !place(movement.to))
         return Refusal::UnknownPlace;
-    if (movement.from == movement.to)
+    if (source(movement) == target(movement))
         return Refusal::SamePlace;
-    if (movement.quantity <= 0 || movement.value < 0)
+    const bool onlyValue = movement.quantity == 0 && movement.value > 0 && bringsValue(from->kind);
+    if ((movement.quantity <= 0 && !onlyValue) || movement.value < 0)
         return Refusal::NotMoreThanZero;
     if (const auto refused = reversalRefusal(movement))
         return refused;
-    return stockRefusal(movement);
+    if (const auto refused = stockRefusal(movement))
+        return refused;
+    const bool ofBuild = movement.deed == Deed::Issue || movement.deed == Deed::Return;
+    if (ofBuild && movement.document.empty())
+        return Refusal::NoBuild;
+    return std::nullopt;
+}
+
+void Ledger::post(const BalanceKey &key, std::int64_t quantity, std::int64_t value)
+{
+    const auto at = m_balances.try_emplace(key).first;
+    at->second.quantity += quantity;
+    at->second.value += value;
+    if (at->second.isNothing())
+        m_balances.erase(at);
+    if (place(key.place)->kind == PlaceKind::Bench)
+        m_benchValue += value;
 }
 
 std::optional<Refusal> Ledger::apply(const Movement &movement)
 {
     if (const auto refused = refusal(movement))
         return refused;
-    const auto post = [this](BalanceKey key, std::int64_t quantity, std::int64_t value) {
-        const auto at = m_balances.try_emplace(std::move(key)).first;
-        at->second.quantity += quantity;
-        at->second.value += value;
-        if (at->second.isNothing())
-            m_balances.erase(at);
-    };
+    const Layers layers = m_costing == Costing::FirstInFirstOut ? layersOf(movement) : Layers();
+    postLayers(movement, layers);
     post(source(movement), -movement.quantity, -movement.value);
     post(target(movement), movement.quantity, movement.value);
+    claimIssued(movement);
     if (movement.reverses)
         m_past[*movement.reverses].reversed = true;
     know(movement, false);
+    m_past[movement.id].layers = layers;
     return std::nullopt;
 }
 

@@ -3,9 +3,10 @@
 // Ledger: the fold of the journal. What lies where and what it cost, computed from movements alone.
 //
 // Every movement is one posting out of a place and one into another, of the same quantity and
-// value, so that over all places the sums are always zero. Cost is the moving average: a place
-// carries quantity and value, never a rounded price; the last piece out takes all the value that is
-// left.
+// value, so that over all places the sums are always zero. A place carries quantity and value,
+// never a rounded price, as a moving average of all that lies there or first in, first out, as the
+// shop has chosen; the last piece out takes all the value that is left. What builds are promised,
+// and what of it they have got, is a part of the fold.
 //
 //   Ledger ledger({{"opening", "before us", PlaceKind::Opening}, {"C4", "bin C4",
 //                 PlaceKind::Bin}});
@@ -14,11 +15,13 @@
 
 #pragma once
 
-#include "model/journal/movement.h"
+#include "model/journal/layers.h"
+#include "model/journal/promise.h"
 #include "model/parts/catalogue.h"
 #include "model/parts/free_stock.h"
 
 #include <map>
+#include <set>
 #include <span>
 
 namespace flarestock {
@@ -31,14 +34,15 @@ struct BalanceKey {
     PieceCondition condition = PieceCondition::New;
     friend auto operator<=>(const BalanceKey &, const BalanceKey &) = default;
 };
-struct Balance {
-    std::int64_t quantity = 0; ///< Smallest units.
-    std::int64_t value = 0;    ///< 10^-6 of the shop's currency.
-    friend bool operator==(const Balance &, const Balance &) = default;
-    [[nodiscard]] bool isNothing() const noexcept { return quantity == 0 && value == 0; }
-};
 /// Never holds a balance that is nothing, so that two ledgers of equal stock are equal.
 using Balances = std::map<BalanceKey, Balance>;
+
+/// A lot of a part, wherever it lies.
+struct LotKey {
+    std::string part;
+    std::string lot;
+    friend auto operator<=>(const LotKey &, const LotKey &) = default;
+};
 
 /// Where a movement takes from, and where it puts to.
 [[nodiscard]] BalanceKey source(const Movement &movement);
@@ -49,21 +53,25 @@ enum class Refusal : std::uint8_t {
     UnknownPart, ///< It names no part. (Catalogues change and the journal stays: what the catalogue
                  ///< knows is not asked here.)
     UnknownPlace,
-    SamePlace,
-    NotMoreThanZero, ///< Quantity zero or less, or value less than zero.
+    SamePlace,       ///< And it stays the same lot and condition.
+    NotMoreThanZero, ///< Quantity less than zero, value less than zero, or both zero; no quantity
+                     ///< out of a place that does not bring value.
     ReversesUnknown, ///< The movement that it reverses is not in the journal.
     NotTheReverse,   ///< Other part, lot, condition or quantity, or not back the same way.
     AlreadyReversed,
     NotEnough,  ///< The place (that is stock) holds less.
     WrongValue, ///< It would leave value without pieces, or take more than the place carries.
     Overflow,   ///< Beyond what 64 bits hold.
+    NoBuild,    ///< A promise, an issue or a return that names no build.
+    NotFree,    ///< More is promised than is free, or let go of than is promised.
 };
 [[nodiscard]] std::string_view text(Refusal refusal) noexcept; ///< As the end of a sentence.
 
 class Ledger {
 public:
-    explicit Ledger(std::vector<Place> places);
-    /// A part of the fold, to judge further movements by: the balances that they touch.
+    explicit Ledger(std::vector<Place> places, Costing costing = Costing::MovingAverage);
+    /// A part of the fold, to judge further movements by: the balances that they touch. Of a moving
+    /// average; first in, first out wants every movement of the parts that it is asked about.
     Ledger(std::vector<Place> places, Balances balances);
 
     /// Applies a movement; nothing changes where it is refused. Places that are not stock
@@ -71,14 +79,19 @@ public:
     [[nodiscard]] std::optional<Refusal> apply(const Movement &movement);
     /// Whether it would be refused.
     [[nodiscard]] std::optional<Refusal> refusal(const Movement &movement) const;
+    /// The same for a promise. It may not exceed what is free: new, or used and good, in a stock
+    /// place, and not outstanding to any build.
+    [[nodiscard]] std::optional<Refusal> apply(const Promise &promise);
+    [[nodiscard]] std::optional<Refusal> refusal(const Promise &promise) const;
     /// Lets a movement of before be known, so that it can be reversed, without applying it.
     void know(const Movement &past, bool reversed);
     /// What balances of before say about a key that this ledger does not know yet.
     void carryOver(const BalanceKey &key, const Balance &balance);
+    void carryOver(const ClaimKey &key, const Claim &claim);
 
-    /// The value that goes along with so much of what lies somewhere: carried value in proportion,
-    /// half-even to 10^-6, all of it with the last unit. Nothing where nothing lies there.
-    /// quantity is more than zero (asserted).
+    /// The value that goes along with so much of what lies somewhere, as the shop costs it:
+    /// shareOf() of all, or the oldest(). Nothing where nothing lies there. quantity > 0
+    /// (asserted).
     [[nodiscard]] std::int64_t valueOf(const BalanceKey &key, std::int64_t quantity) const;
     /// The value of a movement: as given out of a supplier or the opening; what was moved before,
     /// where it takes that back and it is still there; else valueOf() its source.
@@ -86,30 +99,64 @@ public:
 
     [[nodiscard]] const Balances &balances() const noexcept { return m_balances; }
     [[nodiscard]] Balance balance(const BalanceKey &key) const; ///< Zero where nothing lies.
+    [[nodiscard]] const Claims &claims() const noexcept { return m_claims; }
+    [[nodiscard]] Claim claim(const ClaimKey &key) const; ///< Nothing where there is none.
+    /// In stock places and free of condition, of a part.
+    [[nodiscard]] std::int64_t usable(std::string_view part) const;
+    /// Outstanding to builds of a part, one of them (or none) left out.
+    [[nodiscard]] std::int64_t outstanding(std::string_view part, std::string_view but = {}) const;
+    /// Where what is outstanding to builds (one of them left out) is thought to lie: the nearest
+    /// places first; of what is cut the longest pieces first, so that no piece is counted on twice.
+    [[nodiscard]] std::map<BalanceKey, std::int64_t> promisedAt(const Part &part,
+                                                                std::string_view but = {}) const;
+    /// What the movement would take of stock that other builds are promised; zero where nothing.
+    [[nodiscard]] std::int64_t takesPromised(const Movement &movement) const;
+    /// The sum of values at the bench: zero after every whole action.
+    [[nodiscard]] std::int64_t benchValue() const noexcept { return m_benchValue; }
+
+    [[nodiscard]] Costing costing() const noexcept { return m_costing; }
     [[nodiscard]] std::span<const Place> places() const noexcept { return m_places; }
     [[nodiscard]] const Place *place(std::string_view id) const noexcept;
 
-    /// What builds may use, by part of the catalogue: on hand is all that lies in stock places,
-    /// free what of it is new, or used and good. Places are the nearer the earlier they stand in
-    /// places(). Parts that the catalogue does not have are left out. Nothing is promised yet.
-    [[nodiscard]] Shelf shelf(const Catalogue &catalogue) const;
+    /// What a build may use, by part of the catalogue: on hand is all that lies in stock places,
+    /// free what of it is new, or used and good, less what is outstanding to other builds. Places
+    /// are the nearer the earlier they stand in places(); of what is promised the nearest go first.
+    /// Parts that the catalogue does not have are left out, and lots that the build may not use.
+    struct For {
+        std::string_view build;                   ///< Its own promises are free to it.
+        const std::set<LotKey> *barred = nullptr; ///< Another's, or past their day.
+    };
+    [[nodiscard]] Shelf shelf(const Catalogue &catalogue, const For &whom) const;
+    [[nodiscard]] Shelf shelf(const Catalogue &catalogue) const { return shelf(catalogue, {}); }
 
 private:
     struct Past { ///< What a reversal has to match.
         BalanceKey source;
-        std::string to;
         std::int64_t quantity = 0;
         std::int64_t value = 0;
         bool reversed = false;
+        BalanceKey target;
+        Layers layers; ///< What it moved, where the shop costs first in, first out.
     };
     /// Whether the place still has the very value that was moved there.
     [[nodiscard]] bool canGiveBack(const Movement &movement, const Past &past) const;
     [[nodiscard]] std::optional<Refusal> reversalRefusal(const Movement &movement) const;
     [[nodiscard]] std::optional<Refusal> stockRefusal(const Movement &movement) const;
 
+    [[nodiscard]] Layers layersOf(const Movement &movement) const;
+    void post(const BalanceKey &key, std::int64_t quantity, std::int64_t value);
+    void postLayers(const Movement &movement, const Layers &layers);
+    void claimIssued(const Movement &movement);
+    void keep(const ClaimKey &key, const Claim &claim);
+
     std::vector<Place> m_places;
     std::map<std::string, std::size_t, std::less<>> m_placeOf;
+    Costing m_costing = Costing::MovingAverage;
     Balances m_balances;
+    std::map<BalanceKey, Layers> m_layers; ///< Of stock places, first in, first out.
+    Claims m_claims;
+    std::int64_t m_benchValue = 0;
+    std::int64_t m_nextRank = 1;
     std::map<MovementId, Past> m_past;
 };
 

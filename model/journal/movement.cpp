@@ -9,8 +9,12 @@ namespace flarestock {
 
 namespace {
 
-constexpr std::array<std::string_view, 9> PlaceKindTexts = {
-    "shelf", "bin", "drawer", "car", "supplier", "scrap", "in transit", "used up", "opening"};
+constexpr std::array<std::string_view, 13> PlaceKindTexts = {
+    "shelf",   "bin",     "drawer", "car",        "supplier", "scrap", "in transit",
+    "used up", "opening", "bench",  "difference", "borrower", "repair"};
+constexpr std::array<std::string_view, 14> DeedTexts = {
+    "move",    "receive", "count",   "scrap",    "cut",  "issue", "return",
+    "install", "remove",  "make up", "open box", "lend", "judge", "use up"};
 constexpr std::array<std::string_view, 4> ConditionTexts = {"new", "used and good", "to be checked",
                                                             "not to be used"};
 constexpr std::string_view HexDigits = "0123456789abcdef";
@@ -131,7 +135,8 @@ bool isStock(PlaceKind kind) noexcept
 
 bool bringsValue(PlaceKind kind) noexcept
 {
-    return kind == PlaceKind::Supplier || kind == PlaceKind::Opening;
+    return kind == PlaceKind::Supplier || kind == PlaceKind::Opening || kind == PlaceKind::Bench ||
+           kind == PlaceKind::Difference;
 }
 
 std::string_view text(PieceCondition condition) noexcept
@@ -142,6 +147,16 @@ std::string_view text(PieceCondition condition) noexcept
 Result<PieceCondition> parsePieceCondition(std::string_view text)
 {
     return parseOneOf<PieceCondition>(text, ConditionTexts, "is not a condition");
+}
+
+std::string_view text(Deed deed) noexcept
+{
+    return DeedTexts[static_cast<std::size_t>(deed)];
+}
+
+Result<Deed> parseDeed(std::string_view text)
+{
+    return parseOneOf<Deed>(text, DeedTexts, "is not a deed of the journal");
 }
 
 bool isFree(PieceCondition condition) noexcept

@@ -51,14 +51,19 @@ enum class PlaceKind : std::uint8_t {
     Scrap,
     InTransit,
     UsedUp,
-    Opening
+    Opening,
+    Bench, ///< Where pieces become another: a box opened, a hose made up. What goes in comes out.
+    Difference, ///< What counts have found more or less than the journal said.
+    Borrower,   ///< Somebody outside the shop whom something is lent to.
+    Repair,     ///< Out for repair.
 };
 [[nodiscard]] std::string_view text(PlaceKind kind) noexcept;
 [[nodiscard]] Result<PlaceKind> parsePlaceKind(std::string_view text);
 /// Whether stock at such a place can be used: shelf, bin and drawer.
 [[nodiscard]] bool isStock(PlaceKind kind) noexcept;
-/// Whether value comes into the shop from there, so that a movement out of it says its own value:
-/// supplier and opening. Out of every other place the value is what lies there.
+/// Whether a movement out of such a place says its own value: supplier, opening, difference, and
+/// the bench, where the value of what went in is shared by what comes out. Out of every other place
+/// the value is what lies there.
 [[nodiscard]] bool bringsValue(PlaceKind kind) noexcept;
 
 struct Place {
@@ -73,10 +78,30 @@ enum class PieceCondition : std::uint8_t { New, UsedAndGood, ToBeChecked, NotToB
 [[nodiscard]] Result<PieceCondition> parsePieceCondition(std::string_view text);
 [[nodiscard]] bool isFree(PieceCondition condition) noexcept; ///< New, or used and good.
 
+/// What was done, for the history; the figures never depend on it.
+enum class Deed : std::uint8_t {
+    Move,
+    Receive,
+    Count,
+    Scrap,
+    Cut,
+    Issue,   ///< To a build; `document` names it.
+    Return,  ///< Back from a build; `document` names it.
+    Install, ///< On a car, without a build.
+    Remove,  ///< From a car.
+    MakeUp,  ///< Pieces into one, as a hose with its ends.
+    OpenBox, ///< One into pieces.
+    Lend,
+    Judge, ///< Its condition was looked at.
+    UseUp,
+};
+[[nodiscard]] std::string_view text(Deed deed) noexcept;
+[[nodiscard]] Result<Deed> parseDeed(std::string_view text);
+
 struct Movement {
     MovementId id;
     std::string part;
-    std::int64_t quantity = 0; ///< Smallest units; more than zero.
+    std::int64_t quantity = 0; ///< Smallest units; more than zero, or zero where only value comes.
     std::int64_t value = 0;    ///< 10^-6 of the currency that moves along; not negative.
     std::string from;          ///< Place id.
     std::string to;            ///< Place id, another.
@@ -87,6 +112,11 @@ struct Movement {
     std::string document; ///< Delivery note, build id …
     std::optional<MovementId> reverses;
     std::int64_t at = 0; ///< Milliseconds since 1970, UTC, as the client's clock said.
+    Deed deed = Deed::Move;
+    std::optional<std::string> newLot; ///< What it is called from then on; nothing: as before.
+    std::optional<PieceCondition> newCondition; ///< What it is from then on; nothing: as before.
+    std::optional<MovementId> action; ///< The first movement of the action that it is a part of.
+    std::string until;                ///< Of a loan: the day, "2026-12-01"; else empty.
 };
 
 /// Somebody looked into the box of a part (one lot of it) and wrote down what is not there. The

@@ -35,9 +35,43 @@ FreeStock saidIn(Unit unit, OnHand sums, std::span<const Place> places)
 
 } // namespace
 
-Shelf Ledger::shelf(const Catalogue &catalogue) const
+std::map<BalanceKey, std::int64_t> Ledger::promisedAt(const Part &part, std::string_view but) const
+{
+    std::map<BalanceKey, std::int64_t> promised;
+    std::int64_t left = outstanding(part.number, but);
+    if (left == 0)
+        return promised;
+    struct Lying {
+        std::size_t place;
+        const BalanceKey *key;
+        std::int64_t quantity;
+    };
+    std::vector<Lying> all;
+    for (auto at = m_balances.lower_bound({part.number, {}, {}, PieceCondition::New});
+         at != m_balances.end() && at->first.part == part.number; ++at) {
+        const auto where = m_placeOf.find(at->first.place);
+        if (isFree(at->first.condition) && isStock(m_places[where->second].kind))
+            all.push_back({where->second, &at->first, at->second.quantity});
+    }
+    const bool cut = isLength(part.unit);
+    std::stable_sort(all.begin(), all.end(), [cut](const Lying &a, const Lying &b) {
+        return cut ? a.quantity > b.quantity : a.place < b.place;
+    });
+    for (const Lying &one : all) {
+        const std::int64_t here = std::min(left, one.quantity);
+        if (here <= 0)
+            break;
+        promised[*one.key] = here;
+        left -= here;
+    }
+    return promised;
+}
+
+Shelf Ledger::shelf(const Catalogue &catalogue, const For &whom) const
 {
     std::map<const Part *, OnHand> found;
+    std::map<BalanceKey, std::int64_t> promised;
+    const Part *before = nullptr;
     for (const auto &[key, held] : m_balances) {
         const auto place = m_placeOf.find(key.place);
         if (place == m_placeOf.end() || !isStock(m_places[place->second].kind))
@@ -45,15 +79,21 @@ Shelf Ledger::shelf(const Catalogue &catalogue) const
         const Part *part = catalogue.find(key.part);
         if (!part)
             continue;
+        if (part != before)
+            promised = promisedAt(*part, whom.build);
+        before = part;
         OnHand &sums = found[part];
         sums.quantity += held.quantity;
         sums.value += held.value;
-        if (!isFree(key.condition))
+        const bool barred = whom.barred && whom.barred->contains({key.part, key.lot});
+        const auto taken = promised.find(key);
+        const std::int64_t free = held.quantity - (taken == promised.end() ? 0 : taken->second);
+        if (!isFree(key.condition) || barred || free <= 0)
             continue;
-        sums.free += held.quantity;
-        sums.freeAt[place->second] += held.quantity;
+        sums.free += free;
+        sums.freeAt[place->second] += free;
         if (isLength(part->unit))
-            sums.pieces.push_back(held.quantity);
+            sums.pieces.push_back(free);
     }
     Shelf shelf;
     for (auto &[part, sums] : found)

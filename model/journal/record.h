@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: MIT
+//
+// Record: what the shop has written down beside its movements, in the same journal and the same
+// chain: a promise, a count, a leak test. Immutable as they are: a later one stands in its place,
+// or takes it back.
+//
+// All kinds share one form, names and texts, so that a new kind or a further field needs no new
+// table. The typed records (promise.h, count.h …) say themselves as a Record and are read from one.
+
+#pragma once
+
+#include "model/journal/movement.h"
+
+#include <map>
+
+namespace flarestock {
+
+enum class RecordKind : std::uint8_t {
+    Promise,  ///< So much of a part to a build.
+    Count,    ///< What somebody has counted.
+    Level,    ///< Of what is not counted: plenty, low, out.
+    Lot,      ///< What is known of a lot, a serial or a made-up hose.
+    LeakTest, ///< Of a build.
+    Done,     ///< A build is done, or open again.
+};
+[[nodiscard]] std::string_view text(RecordKind kind) noexcept;
+[[nodiscard]] Result<RecordKind> parseRecordKind(std::string_view text);
+
+struct Record {
+    MovementId id;
+    RecordKind kind = RecordKind::Promise;
+    std::string subject; ///< A build, or a part number.
+    std::map<std::string, std::string> fields;
+    std::string who;
+    std::int64_t at = 0; ///< Milliseconds since 1970, UTC, as the client's clock said.
+
+    /// The text of a field; empty where it has none.
+    [[nodiscard]] const std::string &field(const std::string &name) const;
+    /// Problem: not a whole number.
+    [[nodiscard]] Result<std::int64_t> number(const std::string &name) const;
+};
+
+} // namespace flarestock
