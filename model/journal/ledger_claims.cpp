@@ -24,8 +24,7 @@ auto claimsOf(const Claims &claims, std::string_view part)
 
 void Ledger::carryOver(const ClaimKey &key, const Claim &claim)
 {
-    if (!claim.isNothing())
-        m_claims.try_emplace(key, claim);
+    keep(key, claim);
 }
 
 Claim Ledger::claim(const ClaimKey &key) const

@@ -10,19 +10,35 @@ namespace flarestock {
 
 namespace {
 
-QVariantList keyValues(const BalanceKey &key)
-{
-    return {text(key.part), text(key.place), text(key.lot), text(std::string(text(key.condition)))};
-}
-
 /// Whether two attempts under one id mean the same: clock and words may have gone on, and the value
 /// is the attempt's own only where it comes into the shop from there.
 bool sameAction(const Movement &a, const Movement &b, bool withValue)
 {
     if (withValue && a.value != b.value)
         return false;
-    return std::tie(a.part, a.quantity, a.from, a.to, a.lot, a.condition, a.reverses) ==
-           std::tie(b.part, b.quantity, b.from, b.to, b.lot, b.condition, b.reverses);
+    return std::tie(a.part, a.quantity, a.from, a.to, a.lot, a.condition, a.reverses, a.newLot,
+                    a.newCondition) == std::tie(b.part, b.quantity, b.from, b.to, b.lot,
+                                                b.condition, b.reverses, b.newLot, b.newCondition);
+}
+
+/// The same for records: what was expected of a count is not the counter's.
+bool sameRecord(Record a, Record b)
+{
+    a.fields.erase("expected");
+    b.fields.erase("expected");
+    return std::tie(a.kind, a.subject, a.fields) == std::tie(b.kind, b.subject, b.fields);
+}
+
+[[noreturn]] void throwOtherUnder(const MovementId &id)
+{
+    throw StorageFailure{{"entry " + id.text(),
+                          "stands in the journal already and says something else",
+                          "Give this one an id of its own."}};
+}
+
+QVariant number(std::int64_t number)
+{
+    return QVariant::fromValue<qlonglong>(number);
 }
 
 } // namespace
@@ -42,8 +58,20 @@ std::vector<Place> placesIn(const ShopConnection &connection)
     return places;
 }
 
-JournalWriter::JournalWriter(ShopConnection &connection)
-    : m_connection(connection), m_ledger(placesIn(connection))
+Costing costingIn(const ShopConnection &connection)
+{
+    auto query = connection.run(sql::SelectShop);
+    const auto costing =
+        query.next() ? costingOf(query.value(2).toString().toStdString()) : std::nullopt;
+    if (!costing)
+        throw StorageFailure{{connection.path().string(), "does not say how it costs its stock",
+                              "Do not write to it: restore the newest backup."}};
+    return *costing;
+}
+
+JournalWriter::JournalWriter(ShopConnection &connection, Promised promised)
+    : m_connection(connection), m_promised(promised),
+      m_ledger(placesIn(connection), costingIn(connection))
 {
     auto query = connection.run(sql::SelectReplicas);
     if (!query.next())
@@ -51,7 +79,7 @@ JournalWriter::JournalWriter(ShopConnection &connection)
                               "Make it again, or use a backup."}};
     m_replica = query.value(0).toLongLong();
     m_replicaId = query.value(1).toByteArray();
-    m_movements = query.value(2).toLongLong();
+    m_entries = query.value(2).toLongLong();
     m_lamport = query.value(3).toLongLong();
     m_head = query.value(4).toByteArray();
 }
@@ -64,20 +92,39 @@ std::optional<Movement> JournalWriter::standing(const MovementId &id) const
     return journalRow(query).movement;
 }
 
-void JournalWriter::learn(const Movement &movement)
+/// Of a moving average the balances say enough; first in, first out wants the part's history.
+void JournalWriter::learn(const std::string &part)
 {
-    for (const auto &key : {source(movement), target(movement)}) {
-        auto query = m_connection.run(sql::SelectBalance, keyValues(key));
-        if (query.next())
-            m_ledger.carryOver(key, {query.value(0).toLongLong(), query.value(1).toLongLong()});
-    }
-    if (!movement.reverses)
+    if (part.empty() || !m_learnt.insert(part).second)
         return;
-    if (const auto past = standing(*movement.reverses)) {
-        const bool reversed =
-            m_connection.one(sql::SelectReversal, {idBytes(*movement.reverses)}).isValid();
-        m_ledger.know(*past, reversed);
+    if (m_ledger.costing() == Costing::FirstInFirstOut) {
+        for (auto query = m_connection.run(sql::SelectMovementsOfPart, {text(part)});
+             query.next();) {
+            const auto movement = journalRow(query).movement;
+            if (const auto refusal = m_ledger.apply(movement))
+                refuse(movement, *refusal);
+        }
+    } else {
+        auto query = m_connection.run(sql::SelectBalancesOfPart, {text(part)});
+        while (query.next()) {
+            const auto condition = parsePieceCondition(query.value(3).toString().toStdString());
+            m_ledger.carryOver({part, query.value(1).toString().toStdString(),
+                                query.value(2).toString().toStdString(),
+                                condition.value_or(PieceCondition::NotToBeUsed)},
+                               {query.value(4).toLongLong(), query.value(5).toLongLong()});
+        }
     }
+    for (auto query = m_connection.run(sql::SelectClaimsOfPart, {text(part)}); query.next();)
+        m_ledger.carryOver(ClaimKey{part, query.value(1).toString().toStdString()},
+                           Claim{query.value(2).toLongLong(), query.value(3).toLongLong()});
+}
+
+void JournalWriter::learnReversed(const MovementId &reversed)
+{
+    if (m_ledger.costing() == Costing::FirstInFirstOut)
+        return; // It is in the history.
+    if (const auto past = standing(reversed))
+        m_ledger.know(*past, m_connection.one(sql::SelectReversal, {idBytes(reversed)}).isValid());
 }
 
 void JournalWriter::keep(const BalanceKey &key)
@@ -88,13 +135,22 @@ void JournalWriter::keep(const BalanceKey &key)
         m_connection.run(sql::DropBalance, values);
         return;
     }
-    values << (isStock(m_ledger.place(key.place)->kind) ? 1 : 0)
-           << QVariant::fromValue<qlonglong>(balance.quantity)
-           << QVariant::fromValue<qlonglong>(balance.value);
+    values << (isStock(m_ledger.place(key.place)->kind) ? 1 : 0) << number(balance.quantity)
+           << number(balance.value);
     m_connection.run(sql::PutBalance, values);
 }
 
-void JournalWriter::refuse(const Movement &movement, Refusal refusal) const
+void JournalWriter::keep(const ClaimKey &key)
+{
+    const auto claim = m_ledger.claim(key);
+    if (claim.isNothing())
+        m_connection.run(sql::DropClaim, {text(key.part), text(key.build)});
+    else
+        m_connection.run(sql::PutClaim, {text(key.part), text(key.build), number(claim.promised),
+                                         number(claim.issued)});
+}
+
+void JournalWriter::refuse(const Movement &movement, Refusal refusal)
 {
     throw StorageFailure{
         {"movement of " + movement.part + " from " + movement.from + " to " + movement.to,
@@ -102,35 +158,104 @@ void JournalWriter::refuse(const Movement &movement, Refusal refusal) const
          "Look at the stock of " + movement.part + " and correct the movement."}};
 }
 
+void JournalWriter::throwIfPromised(const Movement &movement) const
+{
+    if (m_promised == Promised::MayGo || m_ledger.takesPromised(movement) == 0)
+        return;
+    std::string builds;
+    for (const auto &[key, claim] : m_ledger.claims()) {
+        if (key.part == movement.part && key.build != movement.document && claim.outstanding() > 0)
+            builds += (builds.empty() ? "" : ", ") + key.build;
+    }
+    throw StorageFailure{
+        {"movement of " + movement.part + " from " + movement.from + " to " + movement.to,
+         "takes what is promised to " + builds,
+         "Let go of the promise first, or say that it may be taken all the same."}};
+}
+
+void JournalWriter::chain(ChainPlace &place, const std::vector<std::uint8_t> &bytes)
+{
+    place.replica = m_replica;
+    place.sequence = ++m_entries;
+    place.lamport = ++m_lamport;
+    place.hash = chainHash(place, bytes, m_head, m_replicaId);
+    m_head = place.hash;
+}
+
+Balance JournalWriter::balance(const BalanceKey &key)
+{
+    learn(key.part);
+    return m_ledger.balance(key);
+}
+
+const Ledger &JournalWriter::knowing(const std::string &part)
+{
+    learn(part);
+    return m_ledger;
+}
+
 Appended JournalWriter::append(Movement movement)
 {
     if (const auto before = standing(movement.id)) {
         const Place *from = m_ledger.place(movement.from);
         if (!sameAction(*before, movement, from && bringsValue(from->kind)))
-            throw StorageFailure{{"movement " + movement.id.text(),
-                                  "stands in the journal already and says something else",
-                                  "Give this one an id of its own."}};
+            throwOtherUnder(movement.id);
         return {movement.id, true};
     }
-    learn(movement);
+    learn(movement.part);
+    if (movement.reverses)
+        learnReversed(*movement.reverses);
     if (m_ledger.place(movement.from) != nullptr && movement.quantity > 0)
         movement.value = m_ledger.valueOf(movement);
+    const auto bench = m_ledger.benchValue();
+    if (const auto refusal = m_ledger.refusal(movement))
+        refuse(movement, *refusal);
+    throwIfPromised(movement);
     if (const auto refusal = m_ledger.apply(movement))
         refuse(movement, *refusal);
-    JournalRow row{m_replica, ++m_movements, ++m_lamport, {}, movement};
-    row.hash = chainHash(row, m_head, m_replicaId);
-    m_head = row.hash;
+    m_benchChange += m_ledger.benchValue() - bench;
+    JournalRow row{{}, movement};
+    chain(row, canonicalBytes(movement));
     m_connection.run(sql::InsertMovement, valuesOf(row));
     keep(source(movement));
     keep(target(movement));
+    if (const auto issued = issuedBy(movement))
+        keep(issued->claim);
     return {movement.id, false};
+}
+
+Appended JournalWriter::append(const Record &record)
+{
+    if (auto query = m_connection.run(sql::SelectRecord, {idBytes(record.id)}); query.next()) {
+        if (!sameRecord(recordRow(query).record, record))
+            throwOtherUnder(record.id);
+        return {record.id, true};
+    }
+    if (record.kind == RecordKind::Promise) {
+        const auto promise = Promise::read(record);
+        if (!promise)
+            throw StorageFailure{promise.error()};
+        learn(promise->part);
+        if (const auto refusal = m_ledger.apply(*promise))
+            throw StorageFailure{
+                {"promise of " + promise->part + " to " + promise->build,
+                 std::string(text(*refusal)),
+                 "Look at the stock of " + promise->part + ", and at what is promised of it."}};
+        keep(ClaimKey{promise->part, promise->build});
+    }
+    RecordRow row{{}, record};
+    chain(row, canonicalBytes(record));
+    m_connection.run(sql::InsertRecord, valuesOf(row));
+    return {record.id, false};
 }
 
 void JournalWriter::finish()
 {
-    m_connection.run(sql::UpdateReplica, {QVariant::fromValue<qlonglong>(m_movements),
-                                          QVariant::fromValue<qlonglong>(m_lamport), m_head,
-                                          QVariant::fromValue<qlonglong>(m_replica)});
+    if (m_benchChange != 0)
+        throw StorageFailure{{"the action", "leaves value at the bench",
+                              "What comes off the bench has to be worth what went onto it."}};
+    m_connection.run(sql::UpdateReplica,
+                     {number(m_entries), number(m_lamport), m_head, number(m_replica)});
 }
 
 } // namespace flarestock

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// Journal writer: appends movements inside a transaction that somebody else holds: judged by the
-// ledger's rules on the balances that they touch, chained, balances kept.
+// Journal writer: appends movements and records inside a transaction that somebody else holds:
+// judged by the ledger's rules on the parts that they touch, chained, balances and claims kept.
 
 #pragma once
 
@@ -14,29 +14,45 @@ namespace flarestock {
 class JournalWriter {
 public:
     /// Throws StorageFailure where the file has no replica to write as.
-    explicit JournalWriter(ShopConnection &connection);
+    explicit JournalWriter(ShopConnection &connection, Promised promised = Promised::Stays);
 
     /// One movement. Throws StorageFailure: refused, or its id stands there for something else.
     [[nodiscard]] Appended append(Movement movement);
-    /// Writes the head of the chain; once, behind the last append().
+    /// One record; a promise is judged. Throws as above.
+    [[nodiscard]] Appended append(const Record &record);
+    /// What the file says of it now, this writer's entries included.
+    [[nodiscard]] Balance balance(const BalanceKey &key);
+    /// The ledger as far as it is known here: of that part all of it.
+    [[nodiscard]] const Ledger &knowing(const std::string &part);
+    /// Writes the head of the chain; once, behind the last append(). Throws StorageFailure where
+    /// value was left at the bench.
     void finish();
 
 private:
     [[nodiscard]] std::optional<Movement> standing(const MovementId &id) const;
-    void learn(const Movement &movement);
+    void learn(const std::string &part);
+    void learnReversed(const MovementId &reversed);
     void keep(const BalanceKey &key);
-    [[noreturn]] void refuse(const Movement &movement, Refusal refusal) const;
+    void keep(const ClaimKey &key);
+    void chain(ChainPlace &place, const std::vector<std::uint8_t> &bytes);
+    void throwIfPromised(const Movement &movement) const;
+    [[noreturn]] static void refuse(const Movement &movement, Refusal refusal);
 
     ShopConnection &m_connection;
-    Ledger m_ledger; ///< Only what the movements touch.
+    Promised m_promised;
+    Ledger m_ledger; ///< Only of the parts in m_learnt.
+    std::set<std::string> m_learnt;
+    std::int64_t m_benchChange = 0;
     std::int64_t m_replica = 0;
     QByteArray m_replicaId;
-    std::int64_t m_movements = 0;
+    std::int64_t m_entries = 0;
     std::int64_t m_lamport = 0;
     QByteArray m_head;
 };
 
 /// The places as the file has them, nearest first. Throws StorageFailure.
 [[nodiscard]] std::vector<Place> placesIn(const ShopConnection &connection);
+/// How the shop costs. Throws StorageFailure.
+[[nodiscard]] Costing costingIn(const ShopConnection &connection);
 
 } // namespace flarestock

@@ -2,15 +2,13 @@
 
 #include "model/storage/new_shop.h"
 
+#include "model/storage/backup.h"
 #include "model/storage/file_header.h"
 #include "model/storage/journal_writer.h"
+#include "model/storage/schema.h"
 #include "model/storage/shop_sql.h"
 
 #include <QRandomGenerator>
-
-#include <cstdio>
-#include <fcntl.h>
-#include <unistd.h>
 
 namespace flarestock {
 
@@ -28,39 +26,25 @@ QByteArray randomId()
 void writeShop(ShopConnection &connection, const NewShop &shop)
 {
     connection.run("PRAGMA application_id = " + std::to_string(sql::ApplicationId));
-    for (const auto statement : sql::schemaOne())
+    for (const auto statement : sql::schema(SchemaVersion))
         connection.run(statement);
-    const std::string currency(shop.settings.currency.code());
-    connection.run(sql::InsertShop, {text(shop.settings.title), text(currency),
-                                     QVariant::fromValue<qlonglong>(shop.now),
-                                     shopSeal(shop.settings.title, currency, shop.now)});
-    int sequence = 0;
+    writeShopRow(connection, {shop.settings.title, std::string(shop.settings.currency.code()),
+                              std::string(text(shop.settings.costing)), shop.now});
+    std::int64_t sequence = 0;
     for (const auto &place : shop.places)
-        connection.run(sql::InsertPlace,
-                       {++sequence, text(place.id), text(place.title),
-                        text(std::string(text(place.kind))), sealOf(canonicalBytes(place))});
+        writePlace(connection, place, ++sequence);
     for (const auto &[name, content] : shop.documents)
         writeDocument(connection, name, content, {shop.who, shop.now});
     connection.run(sql::InsertReplica, {randomId(), QByteArray(32, '\0')});
     JournalWriter writer(connection);
     for (const auto &movement : shop.opening)
         static_cast<void>(writer.append(movement));
+    for (const auto &record : shop.records)
+        static_cast<void>(writer.append(record));
     writer.finish();
     for (const auto &check : shop.boxChecks)
         writeBoxCheck(connection, check);
     connection.run("PRAGMA user_version = " + std::to_string(SchemaVersion));
-}
-
-void removeUnfinished(const std::filesystem::path &path)
-{
-    std::error_code ignored;
-    for (const char *tail : {"", "-wal", "-shm"})
-        std::filesystem::remove(path.string() + tail, ignored);
-}
-
-[[noreturn]] void refuseExisting(const std::filesystem::path &path)
-{
-    throw StorageFailure{{path.string(), "exists already", "Name another file, or move it away."}};
 }
 
 /// Brings everything from SQLite's log into the one file, and says where that failed: closing does
@@ -70,36 +54,6 @@ void bringIn(const ShopConnection &connection)
     if (connection.one("PRAGMA wal_checkpoint(TRUNCATE)").toInt() != 0)
         throw StorageFailure{{connection.path().string(), "could not be written",
                               "Nothing was made; check the disk, then try again."}};
-}
-
-/// Sees that the folder knows the name of the file.
-void syncFolderOf(const std::filesystem::path &path)
-{
-    const auto folder = path.has_parent_path() ? path.parent_path() : std::filesystem::path(".");
-    const int opened = ::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
-    const bool synced = opened >= 0 && ::fsync(opened) == 0;
-    // Some file systems do not open or sync folders; they keep names without being asked.
-    const bool unasked = errno == EINVAL || errno == ENOTSUP || errno == EACCES;
-    if (opened >= 0)
-        ::close(opened);
-    if (!synced && !unasked)
-        throw StorageFailure{{path.string(),
-                              "was made, but may not outlast a power cut: the disk "
-                              "reported an error",
-                              "Check the disk, then run flarestock verify on it."}};
-}
-
-/// Gives the file its name, never in the place of another, and sees that the folder knows it.
-void giveName(const std::filesystem::path &unnamed, const std::filesystem::path &path)
-{
-    int done = ::renameat2(AT_FDCWD, unnamed.c_str(), AT_FDCWD, path.c_str(), RENAME_NOREPLACE);
-    if (done != 0 && errno == EINVAL && !std::filesystem::exists(path))
-        done = std::rename(unnamed.c_str(), path.c_str()); // A file system without that promise.
-    if (done != 0 && errno == EEXIST)
-        refuseExisting(path);
-    if (done != 0)
-        throw StorageFailure{{path.string(), "cannot be written", "Check who may write there."}};
-    syncFolderOf(path);
 }
 
 } // namespace
@@ -145,11 +99,11 @@ void makeShopFile(const std::filesystem::path &path, const NewShop &shop)
     throwIfServer(path);
     std::error_code wrong;
     if (std::filesystem::exists(std::filesystem::symlink_status(path, wrong)))
-        refuseExisting(path);
+        throw StorageFailure{
+            {path.string(), "exists already", "Name another file, or move it away."}};
     if (path.has_parent_path() && !std::filesystem::is_directory(path.parent_path(), wrong))
         throw StorageFailure{{path.parent_path().string(), "is no folder", "Make it first."}};
-    const std::filesystem::path unnamed =
-        path.string() + ".new-" + randomId().toHex().left(8).toStdString();
+    const auto unnamed = unfinishedName(path);
     try {
         {
             ShopConnection connection(unnamed, ShopConnection::Use::Make);

@@ -2,6 +2,7 @@
 
 #include "model/storage/shop_connection.h"
 
+#include <QSqlDriver>
 #include <QSqlError>
 #include <QUrl>
 
@@ -191,6 +192,15 @@ QVariant ShopConnection::one(std::string_view sql, const QVariantList &values) c
 {
     auto query = run(sql, values);
     return query.next() ? query.value(0) : QVariant();
+}
+
+sqlite3 *ShopConnection::handle() const
+{
+    // As the documentation of QSqlDriver::handle() says.
+    const QVariant handle = m_database.driver()->handle();
+    if (!handle.isValid() || qstrcmp(handle.typeName(), "sqlite3*") != 0)
+        throw StorageFailure{{m_path.string(), "cannot be reached", "Install Qt's SQLite driver."}};
+    return *static_cast<sqlite3 *const *>(handle.constData());
 }
 
 void ShopConnection::rollBack() noexcept

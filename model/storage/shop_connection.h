@@ -17,6 +17,8 @@
 #include <optional>
 #include <string_view>
 
+struct sqlite3;
+
 namespace flarestock {
 
 class ShopConnection {
@@ -56,6 +58,8 @@ public:
     }
 
     [[nodiscard]] const std::filesystem::path &path() const noexcept { return m_path; }
+    /// SQLite's own, for what Qt does not reach; never closed through it.
+    [[nodiscard]] sqlite3 *handle() const;
     [[nodiscard]] bool isWritable() const noexcept { return m_use != Use::Read; }
 
 private:

@@ -2,8 +2,11 @@
 
 #include "model/storage/shop_file.h"
 
+#include "model/storage/backup.h"
 #include "model/storage/file_header.h"
+#include "model/storage/journal_reader.h"
 #include "model/storage/journal_writer.h"
+#include "model/storage/migration.h"
 #include "model/storage/new_shop.h"
 #include "model/storage/shop_sql.h"
 #include "model/storage/verification.h"
@@ -22,7 +25,7 @@ ShopSettings settingsIn(const ShopConnection &connection)
     if (!currency)
         throw StorageFailure{{connection.path().string(), "has a currency that nobody knows",
                               "Restore the newest backup."}};
-    return {query.value(0).toString().toStdString(), *currency};
+    return {query.value(0).toString().toStdString(), *currency, costingIn(connection)};
 }
 
 void throwUnlessMarked(const ShopConnection &connection)
@@ -39,15 +42,17 @@ void throwUnlessMarked(const ShopConnection &connection)
 }
 
 /// What can be seen without following the whole chain: SQLite's own quick check, and that as many
-/// movements are there as each replica says, up to the one that it ends with.
+/// entries are there as each replica says, up to the one that it ends with.
 void checkQuickly(const ShopConnection &connection)
 {
     if (connection.one("PRAGMA quick_check(1)").toString() != QStringLiteral("ok"))
         refuseDamaged(connection.path(), "is damaged");
-    for (auto query = connection.run(sql::SelectJournalEnds); query.next();) {
-        const auto movements = query.value(0).toLongLong();
-        const bool ends = movements == 0 || query.value(2) == query.value(3);
-        if (query.value(1).toLongLong() != movements || !ends)
+    const bool first = versionOf(connection) == 1;
+    const auto ends = first ? sql::SelectJournalEndsOne : sql::SelectJournalEnds;
+    for (auto query = connection.run(ends); query.next();) {
+        const auto entries = query.value(0).toLongLong();
+        const bool closed = entries == 0 || query.value(2) == query.value(3);
+        if (query.value(1).toLongLong() != entries || !closed)
             refuseDamaged(connection.path(), "is damaged: its journal does not end as it says");
     }
 }
@@ -66,12 +71,16 @@ void nameUnconfirmed(StorageFailure &failure, const std::vector<Movement> &movem
 
 } // namespace
 
-ShopFile::ShopFile(std::unique_ptr<ShopConnection> connection, ShopSettings settings)
-    : m_connection(std::move(connection)), m_settings(std::move(settings))
+ShopFile::ShopFile(std::filesystem::path path, std::unique_ptr<ShopConnection> connection,
+                   ShopSettings settings)
+    : m_path(std::move(path)), m_connection(std::move(connection)), m_settings(std::move(settings))
 {
 }
+
 ShopFile::ShopFile(ShopFile &&) noexcept = default;
+
 ShopFile &ShopFile::operator=(ShopFile &&) noexcept = default;
+
 ShopFile::~ShopFile() = default;
 
 void ShopFile::wholly(const std::function<void()> &action)
@@ -96,15 +105,23 @@ Result<ShopFile> ShopFile::open(const std::filesystem::path &path, OpenMode mode
             looking = std::make_unique<ShopConnection>(path, ShopConnection::Use::Read);
             throwUnlessMarked(*looking);
         }
+        std::unique_ptr<ShopConnection> connection;
         if (mode == OpenMode::ReadOnly) {
-            auto settings = settingsIn(*looking);
-            return ShopFile(std::move(looking), std::move(settings));
+            connection = std::move(looking);
+        } else {
+            connection = std::make_unique<ShopConnection>(path, ShopConnection::Use::Write);
+            throwUnlessMarked(*connection);
+            checkQuickly(*connection);
+            migrate(*connection);
         }
-        auto connection = std::make_unique<ShopConnection>(path, ShopConnection::Use::Write);
-        throwUnlessMarked(*connection);
-        checkQuickly(*connection);
+        std::unique_ptr<const MigratedCopy> copy;
+        if (versionOf(*connection) != SchemaVersion) {
+            copy = std::make_unique<const MigratedCopy>(*connection);
+            connection = copy->open();
+        }
         auto settings = settingsIn(*connection);
-        ShopFile shop(std::move(connection), std::move(settings));
+        ShopFile shop(path, std::move(connection), std::move(settings));
+        shop.m_copy = std::move(copy);
         shop.m_looking = std::move(looking);
         return shop;
     });
@@ -132,18 +149,7 @@ const ShopSettings &ShopFile::settings() const noexcept
 
 std::filesystem::path ShopFile::path() const
 {
-    return m_connection->path();
-}
-
-Result<TextFiles> ShopFile::documents() const
-{
-    return guarded([&] {
-        TextFiles files;
-        for (auto query = m_connection->run(sql::SelectNewestDocuments); query.next();)
-            files.emplace(query.value(0).toString().toStdString(),
-                          query.value(1).toString().toStdString());
-        return files;
-    });
+    return m_path;
 }
 
 Result<void> ShopFile::putDocument(const std::string &name, const std::string &content,
@@ -154,68 +160,82 @@ Result<void> ShopFile::putDocument(const std::string &name, const std::string &c
     });
 }
 
-Result<std::vector<Place>> ShopFile::places() const
-{
-    return guarded([&] { return placesIn(*m_connection); });
-}
-
-Result<Ledger> ShopFile::ledger() const
-{
-    return guarded([&] {
-        Ledger ledger(placesIn(*m_connection));
-        for (auto query = m_connection->run(sql::SelectMovements); query.next();) {
-            const auto movement = journalRow(query).movement;
-            if (const auto refusal = ledger.apply(movement))
-                throw StorageFailure{
-                    {m_connection->path().string(),
-                     "holds movement " + movement.id.text() + ", which " +
-                         std::string(text(*refusal)),
-                     "Run flarestock verify on it and restore the newest backup."}};
-        }
-        return ledger;
-    });
-}
-
 Result<std::vector<Appended>> ShopFile::append(const std::vector<Movement> &movements)
+{
+    return append(Action{{}, movements});
+}
+
+Result<std::vector<Appended>> ShopFile::append(const Action &action)
 {
     return guarded([&] {
         std::vector<Appended> done;
         try {
             wholly([&] {
-                JournalWriter writer(*m_connection);
-                for (const auto &movement : movements)
+                JournalWriter writer(*m_connection, action.promised);
+                for (const auto &record : action.records)
+                    done.push_back(writer.append(record));
+                for (const auto &movement : action.movements)
                     done.push_back(writer.append(movement));
                 writer.finish();
             });
         } catch (StorageFailure &failure) {
-            nameUnconfirmed(failure, movements);
+            nameUnconfirmed(failure, action.movements);
             throw;
         }
         return done;
     });
 }
 
-Result<std::vector<Movement>> ShopFile::movements(std::string_view part) const
+Result<Counted> ShopFile::append(Count count, const MovementId &difference)
 {
     return guarded([&] {
-        std::vector<Movement> found;
-        auto query = part.empty()
-                         ? m_connection->run(sql::SelectMovements)
-                         : m_connection->run(sql::SelectMovementsOfPart, {text(std::string(part))});
-        while (query.next())
-            found.push_back(journalRow(query).movement);
-        return found;
+        Counted done;
+        wholly([&] {
+            JournalWriter writer(*m_connection, Promised::MayGo);
+            count.expected = writer.balance(count.key).quantity;
+            done.expected = count.expected;
+            done.count = writer.append(count.asRecord());
+            if (done.count.already) {
+                done.expected = Count::read(recordIn(*m_connection, count.id)).value().expected;
+                return;
+            }
+            const auto &ledger = writer.knowing(count.key.part);
+            const auto places = ledger.places();
+            const auto place = std::find_if(places.begin(), places.end(), [](const Place &one) {
+                return one.kind == PlaceKind::Difference;
+            });
+            if (place == places.end())
+                throw StorageFailure{{m_connection->path().string(),
+                                      "has no place for what counts find more or less",
+                                      "Add a place of the kind difference."}};
+            auto movement = differenceOf(count, ledger, place->id);
+            if (movement) {
+                movement->id = difference;
+                done.difference = writer.append(*movement).movement;
+            }
+            writer.finish();
+        });
+        return done;
     });
 }
 
-Result<std::optional<Movement>> ShopFile::movement(const MovementId &id) const
+Result<void> ShopFile::add(const Place &place)
 {
-    return guarded([&]() -> std::optional<Movement> {
-        auto query = m_connection->run(sql::SelectMovement, {idBytes(id)});
-        if (!query.next())
-            return std::nullopt;
-        return journalRow(query).movement;
+    return guarded([&] {
+        wholly([&] {
+            const auto there = placesIn(*m_connection);
+            if (std::any_of(there.begin(), there.end(),
+                            [&place](const Place &one) { return one.id == place.id; }))
+                throw StorageFailure{
+                    {"place " + place.id, "is there already", "Give it another name."}};
+            writePlace(*m_connection, place, static_cast<std::int64_t>(there.size()) + 1);
+        });
     });
+}
+
+Result<void> ShopFile::backUp(const std::filesystem::path &to) const
+{
+    return guarded([&] { makeCopy(*m_connection, to); });
 }
 
 Result<Appended> ShopFile::record(const BoxCheck &check)
@@ -230,16 +250,6 @@ Result<Appended> ShopFile::record(const BoxCheck &check)
                 writeBoxCheck(*m_connection, check);
         });
         return done;
-    });
-}
-
-Result<std::vector<BoxCheck>> ShopFile::boxChecks() const
-{
-    return guarded([&] {
-        std::vector<BoxCheck> checks;
-        for (auto query = m_connection->run(sql::SelectBoxChecks); query.next();)
-            checks.push_back(boxCheckRow(query));
-        return checks;
     });
 }
 

@@ -16,7 +16,7 @@
 
 #include "model/exact/money.h"
 #include "model/exchange/catalogue_csv.h"
-#include "model/journal/ledger.h"
+#include "model/journal/count.h"
 
 #include <filesystem>
 #include <functional>
@@ -24,6 +24,7 @@
 
 namespace flarestock {
 
+class MigratedCopy;
 class ShopConnection;
 
 enum class OpenMode : std::uint8_t { ReadWrite, ReadOnly };
@@ -31,6 +32,17 @@ enum class OpenMode : std::uint8_t { ReadWrite, ReadOnly };
 struct ShopSettings {
     std::string title;
     Currency currency;
+    Costing costing = Costing::MovingAverage; ///< Chosen when the shop is made.
+};
+
+/// Whether stock that is promised to other builds may be taken, as it happens on a Friday night.
+enum class Promised : std::uint8_t { Stays, MayGo };
+
+/// What is written down together or not at all, the records first.
+struct Action {
+    std::vector<Record> records;
+    std::vector<Movement> movements;
+    Promised promised = Promised::Stays;
 };
 
 /// What a shop begins with.
@@ -41,12 +53,20 @@ struct NewShop {
     std::vector<Movement> opening; ///< The opening stock.
     std::vector<BoxCheck> boxChecks;
     std::string who;
-    std::int64_t now = 0; ///< Milliseconds since 1970, UTC.
+    std::int64_t now = 0;        ///< Milliseconds since 1970, UTC.
+    std::vector<Record> records = {}; ///< Written behind the opening stock.
 };
 
 struct Appended {
     MovementId movement;
     bool already = false; ///< This id was in the journal before; nothing has changed.
+};
+
+/// What a count has found, said only after it was written down.
+struct Counted {
+    Appended count;
+    std::int64_t expected = 0;
+    std::optional<MovementId> difference; ///< The movement that makes the journal agree.
 };
 
 /// What `verify` found. `whole` is true only where `problems` is empty.
@@ -77,6 +97,9 @@ public:
 
     [[nodiscard]] const ShopSettings &settings() const noexcept;
     [[nodiscard]] std::filesystem::path path() const;
+    /// Copies the shop as it is at this moment to a file beside that is whole or not there, while
+    /// others may write. Problem: it exists already, cannot be written, the disk is full.
+    [[nodiscard]] Result<void> backUp(const std::filesystem::path &to) const;
 
     /// The newest version of every document, by name.
     [[nodiscard]] Result<TextFiles> documents() const;
@@ -93,8 +116,25 @@ public:
     /// Problem: a refusal of the ledger said as a sentence, an id that was used for something else,
     /// read-only, disk full; it names the movement, which after a failing disk may be there or not.
     [[nodiscard]] Result<std::vector<Appended>> append(const std::vector<Movement> &movements);
+    /// The same for a whole action: records, then movements. Value that goes to the bench has to
+    /// come off it again. Problem: also a promise of what is not free, and a movement that takes
+    /// what other builds are promised, where that stays.
+    [[nodiscard]] Result<std::vector<Appended>> append(const Action &action);
+    /// Writes a count down, and the difference to what the journal holds at that moment; its
+    /// `expected` is set here. `difference` is the id that a movement gets. Problem: as append(),
+    /// or the shop has no place for differences.
+    [[nodiscard]] Result<Counted> append(Count count, const MovementId &difference);
+    /// Adds a place behind the others. Problem: it is there already, read-only, disk full.
+    [[nodiscard]] Result<void> add(const Place &place);
     /// The movements of a part (or all, where empty), in the order of the fold.
     [[nodiscard]] Result<std::vector<Movement>> movements(std::string_view part = {}) const;
+
+    /// The movements of a lot or a serial, under whatever name it had, likewise.
+    [[nodiscard]] Result<std::vector<Movement>> movementsOfLot(std::string_view lot) const;
+    /// All movements of the action that a movement belongs to.
+    [[nodiscard]] Result<std::vector<Movement>> movementsOfAction(const MovementId &id) const;
+    /// All records, in the order of the fold.
+    [[nodiscard]] Result<std::vector<Record>> records() const;
 
     /// The movement of an id; nothing where the journal does not have it.
     [[nodiscard]] Result<std::optional<Movement>> movement(const MovementId &id) const;
@@ -105,10 +145,13 @@ public:
     [[nodiscard]] Result<std::vector<BoxCheck>> boxChecks() const;
 
 private:
-    ShopFile(std::unique_ptr<ShopConnection> connection, ShopSettings settings);
+    ShopFile(std::filesystem::path path, std::unique_ptr<ShopConnection> connection,
+             ShopSettings settings);
     /// ShopConnection::wholly(), and from then on the file is ours to write.
     void wholly(const std::function<void()> &action);
 
+    std::filesystem::path m_path;
+    std::unique_ptr<const MigratedCopy> m_copy; ///< Of an older file that is only read.
     /// Where a log was found beside the file, which may be the log of another one: reads only,
     /// until something was written. As long as it is there, closing the connection that writes does
     /// not bring the log into the file; so it is also closed last.

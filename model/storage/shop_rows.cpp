@@ -2,9 +2,14 @@
 
 #include "model/storage/shop_rows.h"
 
+#include "model/storage/shop_sql.h"
+
 #include <QCryptographicHash>
+#include <QJsonDocument>
+#include <QJsonObject>
 
 #include <algorithm>
+#include <tuple>
 
 namespace flarestock {
 
@@ -26,7 +31,28 @@ MovementId idOf(const QVariant &value)
     return MovementId::ofBytes(id);
 }
 
+PieceCondition conditionOf(const std::string &spelt)
+{
+    const auto condition = parsePieceCondition(spelt);
+    if (!condition || text(*condition) != spelt)
+        notOurs("an unknown condition");
+    return *condition;
+}
+
+void readPlace(const QSqlQuery &query, ChainPlace &place)
+{
+    place.replica = query.value(0).toLongLong();
+    place.sequence = query.value(1).toLongLong();
+    place.lamport = query.value(2).toLongLong();
+    place.hash = query.value(3).toByteArray();
+}
+
 } // namespace
+
+bool isBefore(const ChainPlace &a, const ChainPlace &b)
+{
+    return std::tie(a.lamport, a.replica, a.sequence) < std::tie(b.lamport, b.replica, b.sequence);
+}
 
 QString text(const std::string &text)
 {
@@ -67,10 +93,7 @@ JournalRow journalRow(const QSqlQuery &query)
         return query.value(column).toString().toStdString();
     };
     JournalRow row;
-    row.replica = query.value(0).toLongLong();
-    row.sequence = query.value(1).toLongLong();
-    row.lamport = query.value(2).toLongLong();
-    row.hash = query.value(3).toByteArray();
+    readPlace(query, row);
     auto &movement = row.movement;
     movement.id = idOf(query.value(4));
     movement.part = string(5);
@@ -79,16 +102,46 @@ JournalRow journalRow(const QSqlQuery &query)
     movement.from = string(8);
     movement.to = string(9);
     movement.lot = string(10);
-    const auto condition = parsePieceCondition(string(11));
-    if (!condition || text(*condition) != string(11))
-        notOurs("an unknown condition");
-    movement.condition = *condition;
+    movement.condition = conditionOf(string(11));
     movement.who = string(12);
     movement.why = string(13);
     movement.document = string(14);
     if (!query.value(15).isNull())
         movement.reverses = idOf(query.value(15));
     movement.at = query.value(16).toLongLong();
+    const auto deed = parseDeed(string(17));
+    if (!deed || text(*deed) != string(17))
+        notOurs("an unknown deed");
+    movement.deed = *deed;
+    if (!query.value(18).isNull())
+        movement.newLot = string(18);
+    if (!query.value(19).isNull())
+        movement.newCondition = conditionOf(string(19));
+    if (!query.value(20).isNull())
+        movement.action = idOf(query.value(20));
+    movement.until = string(21);
+    return row;
+}
+
+RecordRow recordRow(const QSqlQuery &query)
+{
+    RecordRow row;
+    readPlace(query, row);
+    auto &record = row.record;
+    record.id = idOf(query.value(4));
+    const auto kind = parseRecordKind(query.value(5).toString().toStdString());
+    if (!kind)
+        notOurs("a record of an unknown kind");
+    record.kind = *kind;
+    record.subject = query.value(6).toString().toStdString();
+    const auto fields = QJsonDocument::fromJson(query.value(7).toString().toUtf8());
+    if (!fields.isObject())
+        notOurs("a damaged record");
+    const auto object = fields.object();
+    for (auto at = object.begin(); at != object.end(); ++at)
+        record.fields[at.key().toStdString()] = at.value().toString().toStdString();
+    record.who = query.value(8).toString().toStdString();
+    record.at = query.value(9).toLongLong();
     return row;
 }
 
@@ -112,7 +165,38 @@ QVariantList valuesOf(const JournalRow &row)
             text(movement.document),
             movement.reverses ? QVariant(idBytes(*movement.reverses))
                               : QVariant(QMetaType(QMetaType::QByteArray)),
-            QVariant::fromValue<qlonglong>(movement.at)};
+            QVariant::fromValue<qlonglong>(movement.at),
+            text(std::string(text(movement.deed))),
+            movement.newLot ? QVariant(text(*movement.newLot))
+                            : QVariant(QMetaType(QMetaType::QString)),
+            movement.newCondition ? QVariant(text(std::string(text(*movement.newCondition))))
+                                  : QVariant(QMetaType(QMetaType::QString)),
+            movement.action ? QVariant(idBytes(*movement.action))
+                            : QVariant(QMetaType(QMetaType::QByteArray)),
+            text(movement.until)};
+}
+
+QVariantList valuesOf(const RecordRow &row)
+{
+    const auto &record = row.record;
+    QJsonObject fields;
+    for (const auto &[name, value] : record.fields)
+        fields.insert(text(name), text(value));
+    return {QVariant::fromValue<qlonglong>(row.replica),
+            QVariant::fromValue<qlonglong>(row.sequence),
+            QVariant::fromValue<qlonglong>(row.lamport),
+            row.hash,
+            idBytes(record.id),
+            text(std::string(text(record.kind))),
+            text(record.subject),
+            QString::fromUtf8(QJsonDocument(fields).toJson(QJsonDocument::Compact)),
+            text(record.who),
+            QVariant::fromValue<qlonglong>(record.at)};
+}
+
+QVariantList keyValues(const BalanceKey &key)
+{
+    return {text(key.part), text(key.place), text(key.lot), text(std::string(text(key.condition)))};
 }
 
 std::string missingText(const std::vector<std::string> &missing)
@@ -143,18 +227,48 @@ QByteArray sealOf(const std::vector<std::uint8_t> &bytes, const QByteArray &prev
     return hash.result();
 }
 
-QByteArray shopSeal(const std::string &title, const std::string &currency, std::int64_t madeAt)
+void writePlace(ShopConnection &connection, const Place &place, std::int64_t sequence)
 {
-    return sealOf(
-        canonicalBytes(std::vector<std::string>{title, currency, std::to_string(madeAt)}));
+    connection.run(sql::InsertPlace,
+                   {QVariant::fromValue<qlonglong>(sequence), text(place.id), text(place.title),
+                    text(std::string(text(place.kind))), sealOf(canonicalBytes(place))});
 }
 
-QByteArray chainHash(const JournalRow &row, const QByteArray &previous, const QByteArray &replicaId)
+void writeShopRow(ShopConnection &connection, const ShopRow &shop)
+{
+    connection.run(sql::InsertShop, {text(shop.title), text(shop.currency), text(shop.costing),
+                                     QVariant::fromValue<qlonglong>(shop.madeAt), shopSeal(shop)});
+}
+
+std::string_view text(Costing costing) noexcept
+{
+    return costing == Costing::FirstInFirstOut ? "first in, first out" : "moving average";
+}
+
+std::optional<Costing> costingOf(std::string_view spelt) noexcept
+{
+    for (const Costing costing : {Costing::MovingAverage, Costing::FirstInFirstOut}) {
+        if (spelt == text(costing))
+            return costing;
+    }
+    return std::nullopt;
+}
+
+QByteArray shopSeal(const ShopRow &shop)
+{
+    std::vector<std::string> texts{shop.title, shop.currency};
+    if (!shop.costing.empty())
+        texts.push_back(shop.costing);
+    texts.push_back(std::to_string(shop.madeAt));
+    return sealOf(canonicalBytes(texts));
+}
+
+QByteArray chainHash(const ChainPlace &place, const std::vector<std::uint8_t> &entry,
+                     const QByteArray &previous, const QByteArray &replicaId)
 {
     auto bytes = canonicalBytes(std::vector<std::string>{
-        replicaId.toStdString(), std::to_string(row.sequence), std::to_string(row.lamport)});
-    const auto movement = canonicalBytes(row.movement);
-    bytes.insert(bytes.end(), movement.begin(), movement.end());
+        replicaId.toStdString(), std::to_string(place.sequence), std::to_string(place.lamport)});
+    bytes.insert(bytes.end(), entry.begin(), entry.end());
     return sealOf(bytes, previous);
 }
 

@@ -6,19 +6,30 @@
 #pragma once
 
 #include "model/journal/canonical_bytes.h"
+#include "model/journal/ledger.h"
 #include "model/storage/shop_connection.h"
 
 #include <QByteArray>
 
 namespace flarestock {
 
-/// A movement as the journal holds it, with its place in the chain of its replica.
-struct JournalRow {
+/// Where an entry stands: in the chain of its replica, and in the order of all.
+struct ChainPlace {
     std::int64_t replica = 0;
     std::int64_t sequence = 0;
     std::int64_t lamport = 0;
     QByteArray hash;
+};
+/// The order in which everything is folded.
+[[nodiscard]] bool isBefore(const ChainPlace &a, const ChainPlace &b);
+
+/// A movement as the journal holds it.
+struct JournalRow : ChainPlace {
     Movement movement;
+};
+/// A record as the journal holds it.
+struct RecordRow : ChainPlace {
+    Record record;
 };
 
 /// Never null, so that "" binds as ''. Throws StorageFailure where it would not come back as it
@@ -31,17 +42,32 @@ struct JournalRow {
 /// The row that stands there. Throws StorageFailure where it cannot be one of ours.
 [[nodiscard]] JournalRow journalRow(const QSqlQuery &query);
 [[nodiscard]] BoxCheck boxCheckRow(const QSqlQuery &query);
+[[nodiscard]] RecordRow recordRow(const QSqlQuery &query);
 [[nodiscard]] QVariantList valuesOf(const JournalRow &row);
+[[nodiscard]] QVariantList valuesOf(const RecordRow &row);
+/// Of a balance, bound by part, place, lot, condition.
+[[nodiscard]] QVariantList keyValues(const BalanceKey &key);
 [[nodiscard]] std::string missingText(const std::vector<std::string> &missing);
 [[nodiscard]] std::vector<std::string> missingOf(const std::string &text);
 
 /// sha256 of a record: of previous ‖ bytes where it stands in a chain.
 [[nodiscard]] QByteArray sealOf(const std::vector<std::uint8_t> &bytes,
                                 const QByteArray &previous = {});
-[[nodiscard]] QByteArray shopSeal(const std::string &title, const std::string &currency,
-                                  std::int64_t madeAt);
-/// sha256(previous ‖ replica, sequence, lamport ‖ the movement's canonical bytes).
-[[nodiscard]] QByteArray chainHash(const JournalRow &row, const QByteArray &previous,
-                                   const QByteArray &replicaId);
+/// Inside a transaction.
+void writePlace(ShopConnection &connection, const Place &place, std::int64_t sequence);
+/// "moving average", "first in, first out".
+[[nodiscard]] std::string_view text(Costing costing) noexcept;
+[[nodiscard]] std::optional<Costing> costingOf(std::string_view text) noexcept;
+struct ShopRow {
+    std::string title;
+    std::string currency;
+    std::string costing; ///< Empty in version 1, which had none.
+    std::int64_t madeAt = 0;
+};
+[[nodiscard]] QByteArray shopSeal(const ShopRow &shop);
+void writeShopRow(ShopConnection &connection, const ShopRow &shop); ///< Inside a transaction.
+/// sha256(previous ‖ replica, sequence, lamport ‖ the entry's canonical bytes).
+[[nodiscard]] QByteArray chainHash(const ChainPlace &place, const std::vector<std::uint8_t> &bytes,
+                                   const QByteArray &previous, const QByteArray &replicaId);
 
 } // namespace flarestock

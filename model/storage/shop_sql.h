@@ -18,13 +18,10 @@ namespace flarestock::sql {
 /// "Flst": marks the file as ours (application_id).
 inline constexpr std::int64_t ApplicationId = 0x466C'7374;
 
-/// The tables, indexes and triggers of schema version 1, in order.
-[[nodiscard]] std::span<const std::string_view> schemaOne() noexcept;
-
 inline constexpr std::string_view InsertShop =
-    "INSERT INTO shop (only, title, currency, made_at, seal) VALUES (1, ?, ?, ?, ?)";
+    "INSERT INTO shop (only, title, currency, costing, made_at, seal) VALUES (1, ?, ?, ?, ?, ?)";
 inline constexpr std::string_view SelectShop =
-    "SELECT title, currency, made_at, seal FROM shop WHERE only = 1";
+    "SELECT title, currency, costing, made_at, seal FROM shop WHERE only = 1";
 
 inline constexpr std::string_view InsertPlace =
     "INSERT INTO place (sequence, id, title, kind, seal) VALUES (?, ?, ?, ?, ?)";
@@ -45,36 +42,79 @@ inline constexpr std::string_view SelectLastDocument =
     "SELECT sequence, seal FROM document ORDER BY sequence DESC LIMIT 1";
 
 inline constexpr std::string_view InsertReplica =
-    "INSERT INTO replica (number, id, movements, lamport, head) VALUES (1, ?, 0, 0, ?)";
+    "INSERT INTO replica (number, id, entries, lamport, head) VALUES (1, ?, 0, 0, ?)";
 inline constexpr std::string_view SelectReplicas =
-    "SELECT number, id, movements, lamport, head FROM replica ORDER BY number";
+    "SELECT number, id, entries, lamport, head FROM replica ORDER BY number";
 inline constexpr std::string_view UpdateReplica =
-    "UPDATE replica SET movements = ?, lamport = ?, head = ? WHERE number = ?";
+    "UPDATE replica SET entries = ?, lamport = ?, head = ? WHERE number = ?";
 
-/// Of each replica: how many movements it says and how many are there, its head, and the hash of
-/// the last of them.
+/// Of each replica: how many entries it says and how many are there, its head, and the hash of the
+/// last of them.
 inline constexpr std::string_view SelectJournalEnds =
+    "SELECT entries, (SELECT count(*) FROM movement WHERE replica = r.number) +"
+    " (SELECT count(*) FROM record WHERE replica = r.number), head, coalesce("
+    " (SELECT hash FROM movement WHERE replica = r.number AND sequence = r.entries),"
+    " (SELECT hash FROM record WHERE replica = r.number AND sequence = r.entries))"
+    " FROM replica AS r";
+/// The same of schema 1, which had movements only.
+inline constexpr std::string_view SelectJournalEndsOne =
     "SELECT movements, (SELECT count(*) FROM movement WHERE replica = r.number), head,"
     " (SELECT hash FROM movement WHERE replica = r.number AND sequence = r.movements)"
     " FROM replica AS r";
 
 inline constexpr std::string_view InsertMovement =
     "INSERT INTO movement (replica, sequence, lamport, hash, id, part, quantity, value,"
-    " from_place, to_place, lot, condition, who, why, document, reverses, at)"
-    " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
+    " from_place, to_place, lot, condition, who, why, document, reverses, at, deed, new_lot,"
+    " new_condition, action, until)"
+    " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
 inline constexpr std::string_view SelectMovements =
     "SELECT replica, sequence, lamport, hash, id, part, quantity, value, from_place, to_place,"
-    " lot, condition, who, why, document, reverses, at FROM movement"
+    " lot, condition, who, why, document, reverses, at, deed, new_lot, new_condition, action,"
+    " until FROM movement"
     " ORDER BY lamport, replica, sequence";
 inline constexpr std::string_view SelectMovementsOfPart =
     "SELECT replica, sequence, lamport, hash, id, part, quantity, value, from_place, to_place,"
-    " lot, condition, who, why, document, reverses, at FROM movement WHERE part = ?"
+    " lot, condition, who, why, document, reverses, at, deed, new_lot, new_condition, action,"
+    " until FROM movement WHERE part = ?"
     " ORDER BY lamport, replica, sequence";
 inline constexpr std::string_view SelectMovement =
     "SELECT replica, sequence, lamport, hash, id, part, quantity, value, from_place, to_place,"
-    " lot, condition, who, why, document, reverses, at FROM movement WHERE id = ?";
+    " lot, condition, who, why, document, reverses, at, deed, new_lot, new_condition, action,"
+    " until FROM movement WHERE id = ?";
 inline constexpr std::string_view SelectReversal = "SELECT 1 FROM movement WHERE reverses = ?";
 
+inline constexpr std::string_view SelectMovementsOfLot =
+    "SELECT replica, sequence, lamport, hash, id, part, quantity, value, from_place, to_place,"
+    " lot, condition, who, why, document, reverses, at, deed, new_lot, new_condition, action,"
+    " until FROM movement WHERE lot = ? OR new_lot = ?"
+    " ORDER BY lamport, replica, sequence";
+inline constexpr std::string_view SelectMovementsOfAction =
+    "SELECT replica, sequence, lamport, hash, id, part, quantity, value, from_place, to_place,"
+    " lot, condition, who, why, document, reverses, at, deed, new_lot, new_condition, action,"
+    " until FROM movement WHERE id = ? OR action = ?"
+    " ORDER BY lamport, replica, sequence";
+
+inline constexpr std::string_view InsertRecord =
+    "INSERT INTO record (replica, sequence, lamport, hash, id, kind, subject, fields, who, at)"
+    " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
+inline constexpr std::string_view SelectRecords =
+    "SELECT replica, sequence, lamport, hash, id, kind, subject, fields, who, at FROM record"
+    " ORDER BY lamport, replica, sequence";
+inline constexpr std::string_view SelectRecord =
+    "SELECT replica, sequence, lamport, hash, id, kind, subject, fields, who, at FROM record"
+    " WHERE id = ?";
+
+inline constexpr std::string_view SelectClaims = "SELECT part, build, promised, issued FROM claim";
+inline constexpr std::string_view SelectClaimsOfPart =
+    "SELECT part, build, promised, issued FROM claim WHERE part = ?";
+inline constexpr std::string_view PutClaim =
+    "INSERT INTO claim (part, build, promised, issued) VALUES (?, ?, ?, ?)"
+    " ON CONFLICT (part, build) DO UPDATE SET promised = excluded.promised,"
+    " issued = excluded.issued";
+inline constexpr std::string_view DropClaim = "DELETE FROM claim WHERE part = ? AND build = ?";
+
+inline constexpr std::string_view SelectBalancesOfPart =
+    "SELECT part, place, lot, condition, quantity, value, is_stock FROM balance WHERE part = ?";
 inline constexpr std::string_view SelectBalances =
     "SELECT part, place, lot, condition, quantity, value, is_stock FROM balance";
 inline constexpr std::string_view SelectBalance =

@@ -2,7 +2,11 @@
 
 #include "model/storage/verification.h"
 
+#include "model/storage/file_header.h"
+#include "model/storage/journal_reader.h"
 #include "model/storage/journal_writer.h"
+#include "model/storage/migration.h"
+#include "model/storage/schema.h"
 #include "model/storage/shop_sql.h"
 
 #include <algorithm>
@@ -16,7 +20,18 @@ constexpr std::size_t ProblemsMost = 20;
 
 class Verifying {
 public:
-    explicit Verifying(const ShopConnection &connection) : m_connection(connection) {}
+    Verifying(const ShopConnection &connection, std::int64_t version)
+        : m_connection(connection), m_version(version)
+    {
+    }
+
+    /// Of an older file: only what can be asked without knowing its tables.
+    Verification pagesAndSchema()
+    {
+        checkPages();
+        checkSchema();
+        return std::move(m_said);
+    }
 
     Verification done()
     {
@@ -54,7 +69,7 @@ private:
         while (query.next()) {
             const auto statement = query.value(3).toString().toStdString();
             there[statement] = true;
-            const auto schema = sql::schemaOne();
+            const auto schema = sql::schema(m_version);
             // What SQLite makes by itself for a UNIQUE has no text.
             if (!statement.empty() &&
                 std::find(schema.begin(), schema.end(), statement) == schema.end())
@@ -62,7 +77,7 @@ private:
                           query.value(1).toString().toStdString(),
                       wrongs);
         }
-        for (const auto statement : sql::schemaOne()) {
+        for (const auto statement : sql::schema(m_version)) {
             if (!there.contains(std::string(statement)))
                 wrong("the schema lacks or has changed: " +
                           std::string(statement.substr(0, statement.find('\n'))),
@@ -89,10 +104,12 @@ private:
         if (!shop.next())
             wrong("the shop's name and currency are missing", m_sealProblems);
         else
-            checkSeal(shop, 3,
-                      shopSeal(shop.value(0).toString().toStdString(),
-                               shop.value(1).toString().toStdString(), shop.value(2).toLongLong()),
-                      "the shop's name or currency");
+            checkSeal(
+                shop, 4,
+                shopSeal({shop.value(0).toString().toStdString(),
+                          shop.value(1).toString().toStdString(),
+                          shop.value(2).toString().toStdString(), shop.value(3).toLongLong()}),
+                "the shop's name, currency or costing");
         checkPlaces();
         checkDocuments();
         checkBoxes();
@@ -145,7 +162,7 @@ private:
 
     struct Replica {
         QByteArray id;
-        std::int64_t movements = 0;
+        std::int64_t entries = 0;
         QByteArray head;
         std::int64_t seen = 0;
         QByteArray reached = QByteArray(32, '\0'); ///< The head that a chain begins with.
@@ -157,42 +174,81 @@ private:
         for (auto query = m_connection.run(sql::SelectReplicas); query.next();) {
             auto &replica = replicas[query.value(0).toLongLong()];
             replica.id = query.value(1).toByteArray();
-            replica.movements = query.value(2).toLongLong();
+            replica.entries = query.value(2).toLongLong();
             replica.head = query.value(4).toByteArray();
         }
-        Ledger ledger(placesIn(m_connection));
-        for (auto query = m_connection.run(sql::SelectMovements); query.next();)
-            follow(journalRow(query), replicas, ledger);
+        Ledger ledger(placesIn(m_connection), costingIn(m_connection));
+        readJournal(
+            m_connection,
+            [&](const JournalRow &row) {
+                ++m_said.movements;
+                follow(row, canonicalBytes(row.movement), "movement " + row.movement.id.text(),
+                       replicas);
+                if (m_chainProblems == 0)
+                    m_said.lastGood = row.movement.id.text();
+                if (const auto refusal = ledger.apply(row.movement))
+                    wrong("movement " + row.movement.id.text() + " " + std::string(text(*refusal)),
+                          m_foldProblems);
+            },
+            [&](const RecordRow &row) {
+                follow(row, canonicalBytes(row.record), "record " + row.record.id.text(), replicas);
+                foldRecord(row.record, ledger);
+            });
         for (const auto &[number, replica] : replicas) {
             m_said.heads.push_back(replica.id.toHex().toStdString() + ":" +
                                    std::to_string(replica.seen) + ":" +
                                    replica.reached.toHex().toStdString());
-            if (replica.seen != replica.movements || replica.reached != replica.head)
-                wrong("the journal ends at movement " + std::to_string(replica.seen) + " of " +
-                          std::to_string(replica.movements),
+            if (replica.seen != replica.entries || replica.reached != replica.head)
+                wrong("the journal ends at entry " + std::to_string(replica.seen) + " of " +
+                          std::to_string(replica.entries),
                       m_chainProblems);
         }
+        if (ledger.benchValue() != 0)
+            wrong("value was left at the bench", m_foldProblems);
         checkBalances(ledger);
+        checkClaims(ledger);
     }
 
-    void follow(const JournalRow &row, std::map<std::int64_t, Replica> &replicas, Ledger &ledger)
+    void follow(const ChainPlace &row, const std::vector<std::uint8_t> &bytes,
+                const std::string &what, std::map<std::int64_t, Replica> &replicas)
     {
-        ++m_said.movements;
         auto &replica = replicas[row.replica];
-        const auto id = row.movement.id.text();
         const bool next = row.sequence == replica.seen + 1;
-        const auto hash = chainHash(row, replica.reached, replica.id);
-        if (!next || hash != row.hash)
-            wrong("movement " + id +
-                      (next ? " was changed after it was written"
-                            : " does not follow the one before it"),
+        if (!next || chainHash(row, bytes, replica.reached, replica.id) != row.hash)
+            wrong(what + (next ? " was changed after it was written"
+                               : " does not follow the one before it"),
                   m_chainProblems);
-        else if (m_chainProblems == 0)
-            m_said.lastGood = id;
         replica.seen = row.sequence;
         replica.reached = row.hash;
-        if (const auto refusal = ledger.apply(row.movement))
-            wrong("movement " + id + " " + std::string(text(*refusal)), m_foldProblems);
+    }
+
+    void foldRecord(const Record &record, Ledger &ledger)
+    {
+        if (record.kind != RecordKind::Promise)
+            return;
+        const auto promise = Promise::read(record);
+        if (!promise)
+            return wrong(promise.error().sentence(), m_foldProblems);
+        if (const auto refusal = ledger.apply(*promise))
+            wrong("record " + record.id.text() + " " + std::string(text(*refusal)), m_foldProblems);
+    }
+
+    void checkClaims(const Ledger &ledger)
+    {
+        std::size_t wrongs = 0;
+        Claims left = ledger.claims();
+        for (auto query = m_connection.run(sql::SelectClaims); query.next();) {
+            const ClaimKey key{query.value(0).toString().toStdString(),
+                               query.value(1).toString().toStdString()};
+            const Claim cached{query.value(2).toLongLong(), query.value(3).toLongLong()};
+            if (!(ledger.claim(key) == cached))
+                wrong("what build " + key.build + " has of " + key.part +
+                          " is not what the journal adds up to",
+                      wrongs);
+            left.erase(key);
+        }
+        for (const auto &[key, claim] : left)
+            wrong("what build " + key.build + " has of " + key.part + " is missing", wrongs);
     }
 
     void checkBalances(const Ledger &ledger)
@@ -221,6 +277,7 @@ private:
     }
 
     const ShopConnection &m_connection;
+    std::int64_t m_version;
     Verification m_said;
     std::size_t m_sealProblems = 0;
     std::size_t m_chainProblems = 0;
@@ -232,7 +289,14 @@ private:
 Verification verified(const ShopConnection &connection)
 {
     connection.run("BEGIN"); // One moment of the file, whatever others write meanwhile.
-    return Verifying(connection).done();
+    if (const auto version = versionOf(connection); version != SchemaVersion) {
+        auto said = Verifying(connection, version).pagesAndSchema();
+        if (!said.problems.empty())
+            return said;
+        const MigratedCopy copy(connection);
+        return Verifying(*copy.open(), SchemaVersion).done();
+    }
+    return Verifying(connection, SchemaVersion).done();
 }
 
 } // namespace flarestock

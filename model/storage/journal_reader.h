@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: MIT
+//
+// Journal reader: every entry in the order of the fold, movements and records merged.
+
+#pragma once
+
+#include "model/storage/shop_rows.h"
+
+namespace flarestock {
+
+/// Calls the one or the other for each entry. Throws StorageFailure: a row that is not ours.
+void readJournal(const ShopConnection &connection,
+                 const std::function<void(const JournalRow &)> &onMovement,
+                 const std::function<void(const RecordRow &)> &onRecord);
+
+/// Throws StorageFailure where there is none.
+[[nodiscard]] Record recordIn(const ShopConnection &connection, const MovementId &id);
+
+} // namespace flarestock

@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: MIT
+//
+// What a shop file tells: documents, places, journal, ledger.
+
+#include "model/storage/journal_reader.h"
+#include "model/storage/journal_writer.h"
+#include "model/storage/shop_file.h"
+#include "model/storage/shop_sql.h"
+
+namespace flarestock {
+
+Result<TextFiles> ShopFile::documents() const
+{
+    return guarded([&] {
+        TextFiles files;
+        for (auto query = m_connection->run(sql::SelectNewestDocuments); query.next();)
+            files.emplace(query.value(0).toString().toStdString(),
+                          query.value(1).toString().toStdString());
+        return files;
+    });
+}
+
+Result<std::vector<Place>> ShopFile::places() const
+{
+    return guarded([&] { return placesIn(*m_connection); });
+}
+
+Result<Ledger> ShopFile::ledger() const
+{
+    return guarded([&] {
+        Ledger ledger(placesIn(*m_connection), m_settings.costing);
+        const auto wrong = [this](const MovementId &id, Refusal refusal) {
+            throw StorageFailure{
+                {m_connection->path().string(),
+                 "holds entry " + id.text() + ", which " + std::string(text(refusal)),
+                 "Run flarestock verify on it and restore the newest backup."}};
+        };
+        readJournal(
+            *m_connection,
+            [&](const JournalRow &row) {
+                if (const auto refusal = ledger.apply(row.movement))
+                    wrong(row.movement.id, *refusal);
+            },
+            [&](const RecordRow &row) {
+                const auto promise = Promise::read(row.record);
+                if (!promise)
+                    return;
+                if (const auto refusal = ledger.apply(*promise))
+                    wrong(row.record.id, *refusal);
+            });
+        return ledger;
+    });
+}
+
+Result<std::vector<Movement>> ShopFile::movements(std::string_view part) const
+{
+    return guarded([&] {
+        std::vector<Movement> found;
+        auto query = part.empty()
+                         ? m_connection->run(sql::SelectMovements)
+                         : m_connection->run(sql::SelectMovementsOfPart, {text(std::string(part))});
+        while (query.next())
+            found.push_back(journalRow(query).movement);
+        return found;
+    });
+}
+
+Result<std::vector<Movement>> ShopFile::movementsOfLot(std::string_view lot) const
+{
+    return guarded([&] {
+        std::vector<Movement> found;
+        const QString spelt = text(std::string(lot));
+        for (auto query = m_connection->run(sql::SelectMovementsOfLot, {spelt, spelt});
+             query.next();)
+            found.push_back(journalRow(query).movement);
+        return found;
+    });
+}
+
+Result<std::vector<Movement>> ShopFile::movementsOfAction(const MovementId &id) const
+{
+    return guarded([&] {
+        std::vector<Movement> found;
+        auto one = m_connection->run(sql::SelectMovement, {idBytes(id)});
+        if (!one.next())
+            return found;
+        const auto first = idBytes(journalRow(one).movement.action.value_or(id));
+        for (auto query = m_connection->run(sql::SelectMovementsOfAction, {first, first});
+             query.next();)
+            found.push_back(journalRow(query).movement);
+        return found;
+    });
+}
+
+Result<std::vector<Record>> ShopFile::records() const
+{
+    return guarded([&] {
+        std::vector<Record> found;
+        for (auto query = m_connection->run(sql::SelectRecords); query.next();)
+            found.push_back(recordRow(query).record);
+        return found;
+    });
+}
+
+Result<std::optional<Movement>> ShopFile::movement(const MovementId &id) const
+{
+    return guarded([&]() -> std::optional<Movement> {
+        auto query = m_connection->run(sql::SelectMovement, {idBytes(id)});
+        if (!query.next())
+            return std::nullopt;
+        return journalRow(query).movement;
+    });
+}
+
+Result<std::vector<BoxCheck>> ShopFile::boxChecks() const
+{
+    return guarded([&] {
+        std::vector<BoxCheck> checks;
+        for (auto query = m_connection->run(sql::SelectBoxChecks); query.next();)
+            checks.push_back(boxCheckRow(query));
+        return checks;
+    });
+}
+
+} // namespace flarestock
