@@ -11,6 +11,7 @@ It works on a copy, because opening a file may change it (SQLite's log is brough
 """
 
 import hashlib
+import json
 import os
 import shutil
 import sqlite3
@@ -20,11 +21,15 @@ import tempfile
 from fractions import Fraction
 
 STOCK = ("shelf", "bin", "drawer")
-BRINGS_VALUE = ("supplier", "opening")
+BRINGS_VALUE = ("supplier", "opening", "bench", "difference")
 CONDITIONS = ("new", "used and good", "to be checked", "not to be used")
 FIELDS = ("replica", "sequence", "lamport", "hash", "id", "part", "quantity", "value", "from_place",
-          "to_place", "lot", "condition", "who", "why", "document", "reverses", "at")
-TABLES = ("shop", "place", "document", "replica", "movement", "balance", "box_check")
+          "to_place", "lot", "condition", "who", "why", "document", "reverses", "at", "deed",
+          "new_lot", "new_condition", "action", "until")
+RECORD_FIELDS = ("replica", "sequence", "lamport", "hash", "id", "kind", "subject", "fields", "who",
+                 "at")
+TABLES = ("shop", "place", "document", "replica", "movement", "balance", "box_check", "record",
+          "claim")
 
 
 class Wrong(Exception):
@@ -44,17 +49,66 @@ def texts(*words):
     return b"\x04" + number(len(words)) + b"".join(text(each) for each in words)
 
 
+def maybe(raw):
+    return b"\x00" if raw is None else b"\x01" + raw
+
+
 def movement_bytes(row):
-    reverses = b"\x01" + row["reverses"] if row["reverses"] is not None else b"\x00"
+    """The first form where it says enough, else the second, which says more at its end."""
+    first = row["deed"] == "move" and row["until"] == "" and \
+        row["new_lot"] is None and row["new_condition"] is None and row["action"] is None
+    more = b"" if first else b"".join([
+        text(row["deed"]), maybe(None if row["new_lot"] is None else text(row["new_lot"])),
+        maybe(None if row["new_condition"] is None
+              else bytes([CONDITIONS.index(row["new_condition"])])),
+        maybe(row["action"]), text(row["until"])])
     return b"".join([
-        b"\x01", row["id"], text(row["part"]), number(row["quantity"]), number(row["value"]),
+        b"\x01" if first else b"\x05", row["id"], text(row["part"]), number(row["quantity"]), number(row["value"]),
         text(row["from_place"]), text(row["to_place"]), text(row["lot"]),
         bytes([CONDITIONS.index(row["condition"])]), text(row["who"]), text(row["why"]),
-        text(row["document"]), reverses, number(row["at"])])
+        text(row["document"]), maybe(row["reverses"]), number(row["at"]), more])
+
+
+def record_bytes(row):
+    fields = sorted((name.encode(), value) for name, value in json.loads(row["fields"]).items())
+    return b"".join([
+        b"\x06", row["id"], text(row["kind"]), text(row["subject"]), number(len(fields)),
+        *(text(name.decode()) + text(value) for name, value in fields),
+        text(row["who"]), number(row["at"])])
+
+
+def bytes_of(row):
+    return record_bytes(row) if "kind" in row else movement_bytes(row)
 
 
 def sha256(*parts):
     return hashlib.sha256(b"".join(parts)).digest()
+
+
+def share(held, quantity):
+    """In proportion, a tie to the even one; all of it with the last."""
+    if held[0] <= 0 or held[1] <= 0 or quantity <= 0:
+        return 0
+    if quantity >= held[0]:
+        return held[1]
+    return round(Fraction(held[1] * quantity, held[0]))
+
+
+def source_of(row):
+    return row["part"], row["from_place"], row["lot"], row["condition"]
+
+
+def target_of(row):
+    lot = row["lot"] if row["new_lot"] is None else row["new_lot"]
+    return row["part"], row["to_place"], lot, row["new_condition"] or row["condition"]
+
+
+def add_layers(layers, some, sign):
+    for rank, (quantity, value) in some.items():
+        held = layers.get(rank, (0, 0))
+        layers[rank] = (held[0] + sign * quantity, held[1] + sign * value)
+        if layers[rank] == (0, 0):
+            del layers[rank]
 
 
 class Shop:
@@ -99,16 +153,24 @@ class Shop:
             self.wrong.append(f"SQLite: {found[0][0]}")
         if connection.execute("PRAGMA application_id").fetchone()[0] != 0x466C7374:
             raise Wrong("is no shop file")
-        if connection.execute("PRAGMA user_version").fetchone()[0] != 1:
+        if connection.execute("PRAGMA user_version").fetchone()[0] != 2:
             raise Wrong("is unfinished, or of another schema")
         #: every row of every table, to compare two files with each other
         self.rows = {table: sorted(connection.execute(f"SELECT * FROM {table}").fetchall(), key=repr)
                      for table in TABLES}
         order = "SELECT " + ", ".join(FIELDS) + " FROM movement ORDER BY lamport, replica, sequence"
         self.movements = [dict(zip(FIELDS, row)) for row in connection.execute(order)]
+        order = "SELECT " + ", ".join(RECORD_FIELDS) + " FROM record"
+        self.records = [dict(zip(RECORD_FIELDS, row)) for row in connection.execute(order)]
+        self.entries = sorted(
+            self.movements + self.records,
+            key=lambda row: (row["lamport"], row["replica"], row["sequence"]))
+        self.claims = {row[:2]: row[2:] for row in connection.execute(
+            "SELECT part, build, promised, issued FROM claim")}
+        self.costing = connection.execute("SELECT costing FROM shop").fetchone()[0]
         self.places = dict(connection.execute("SELECT id, kind FROM place"))
         self.replicas = {row[0]: row[1:] for row in connection.execute(
-            "SELECT number, id, movements, lamport, head FROM replica")}
+            "SELECT number, id, entries, lamport, head FROM replica")}
         self.documents = connection.execute(
             "SELECT sequence, name, version, content, who, at, seal FROM document ORDER BY sequence"
         ).fetchall()
@@ -124,65 +186,120 @@ class Shop:
 
     def _follow_chains(self):
         reached = {replica: (0, bytes(32)) for replica in self.replicas}
-        for row in self.movements:
+        for row in self.entries:
             if row["replica"] not in reached:
-                self.wrong.append(f"movement {row['id'].hex()} is of no replica")
+                self.wrong.append(f"entry {row['id'].hex()} is of no replica")
                 continue
             count, head = reached[row["replica"]]
             # The replica's id goes in as bytes, not as text.
             place = b"\x04" + number(3) + number(16) + self.replicas[row["replica"]][0] + \
                 text(str(row["sequence"])) + text(str(row["lamport"]))
             if row["sequence"] != count + 1 or \
-                    sha256(head, place, movement_bytes(row)) != row["hash"]:
-                self.wrong.append(f"the chain breaks at movement {row['id'].hex()}")
+                    sha256(head, place, bytes_of(row)) != row["hash"]:
+                self.wrong.append(f"the chain breaks at entry {row['id'].hex()}")
             reached[row["replica"]] = (row["sequence"], row["hash"])
         for replica, (count, head) in reached.items():
-            _, movements, lamport, said = self.replicas[replica]
-            if (movements, said) != (count, head):
-                self.wrong.append(f"replica {replica} ends at {movements}, its journal at {count}")
-            if lamport < max([row["lamport"] for row in self.movements
+            _, entries, lamport, said = self.replicas[replica]
+            if (entries, said) != (count, head):
+                self.wrong.append(f"replica {replica} ends at {entries}, its journal at {count}")
+            if lamport < max([row["lamport"] for row in self.entries
                               if row["replica"] == replica], default=0):
                 self.wrong.append(f"the count of replica {replica} is behind its movements")
+
+    def _oldest(self, layers, quantity):
+        """First in, first out: what of which layer goes, by rank."""
+        gone = {}
+        for rank in sorted(layers):
+            held = layers[rank]
+            if quantity <= 0:
+                break
+            some = min(quantity, held[0])
+            if some > 0:
+                gone[rank] = (some, share(held, some))
+                quantity -= some
+        return gone
+
+    def _layers(self, row, layers, past):
+        """What a movement takes along where the shop costs first in, first out."""
+        here = layers.get(source_of(row), {})
+        from_stock = self.places[row["from_place"]] in STOCK
+        before = past.get(row["reverses"])
+        if before and before[2]:
+            held = [(rank, some, here.get(rank, (0, 0))) for rank, some in before[2].items()]
+            if not from_stock or all(there == some or (there[0] > some[0] and there[1] >= some[1])
+                                     for _, some, there in held):
+                return before[2]
+        if from_stock:
+            return self._oldest(here, row["quantity"])
+        return {len(past): (row["quantity"], row["value"])}
 
     def _worth(self, row, held, past):
         """What a movement takes along, in millionths."""
         if row["reverses"] is not None and row["reverses"] in past:
             before = past[row["reverses"]]
-            gives_back = self.places[row["from_place"]] not in STOCK or held == before or \
+            gives_back = self.places[row["from_place"]] not in STOCK or held == before[:2] or \
                 (held[0] > before[0] and held[1] >= before[1])
             if gives_back:
                 return before[1]
         if self.places[row["from_place"]] in BRINGS_VALUE:
             return row["value"]
-        if held[0] <= 0 or held[1] <= 0:
-            return 0
-        if row["quantity"] >= held[0]:
-            return held[1]
-        return round(Fraction(held[1] * row["quantity"], held[0]))  # a tie goes to the even one
+        return share(held, row["quantity"])
+
+    def _post_layers(self, row, layers, past):
+        gone = self._layers(row, layers, past)
+        if self.places[row["from_place"]] in STOCK:
+            if sum(some[1] for some in gone.values()) != row["value"]:
+                self.wrong.append(f"movement {row['id'].hex()} has a wrong value")
+            add_layers(layers.setdefault(source_of(row), {}), gone, -1)
+        if self.places[row["to_place"]] in STOCK:
+            add_layers(layers.setdefault(target_of(row), {}), gone, 1)
+        return gone
 
     def _fold(self):
-        sums, past = {}, {}
+        sums, past, layers = {}, {}, {}
         for row in self.movements:
-            key = (row["part"], row["from_place"], row["lot"], row["condition"])
-            target = (row["part"], row["to_place"], row["lot"], row["condition"])
+            key, target = source_of(row), target_of(row)
             if row["from_place"] not in self.places or row["to_place"] not in self.places:
                 self.wrong.append(f"movement {row['id'].hex()} is of no place")
                 continue
             held, there = sums.get(key, (0, 0)), sums.get(target, (0, 0))
-            if row["quantity"] <= 0 or row["value"] != self._worth(row, held, past):
-                self.wrong.append(f"movement {row['id'].hex()} has a wrong quantity or value")
+            gone = {}
+            if self.costing == "first in, first out":
+                gone = self._post_layers(row, layers, past)
+            elif row["value"] != self._worth(row, held, past):
+                self.wrong.append(f"movement {row['id'].hex()} has a wrong value")
             if self.places[row["from_place"]] in STOCK and held[0] < row["quantity"]:
                 self.wrong.append(f"movement {row['id'].hex()} takes more than there is")
             sums[key] = (held[0] - row["quantity"], held[1] - row["value"])
+            there = sums.get(target, (0, 0))
             sums[target] = (there[0] + row["quantity"], there[1] + row["value"])
-            past[row["id"]] = (row["quantity"], row["value"])
+            past[row["id"]] = (row["quantity"], row["value"], gone)
         sums = {key: held for key, held in sums.items() if held != (0, 0)}
         if sums != self.balances:
             self.wrong.append("the balances are not what the movements add up to")
         if any(sum(held[i] for held in sums.values()) for i in (0, 1)):
             self.wrong.append("over all places the sums are not zero")
+        if sum(held[1] for key, held in sums.items() if self.places[key[1]] == "bench"):
+            self.wrong.append("value was left at the bench")
         if len(set(self.ids)) != len(self.ids):
             self.wrong.append("an id stands there twice")
+        self._fold_claims()
+
+    def _fold_claims(self):
+        claims = {}
+        for row in self.records:
+            if row["kind"] == "promise":
+                fields = json.loads(row["fields"])
+                claim = claims.setdefault((fields["part"], row["subject"]), [0, 0])
+                claim[0] += int(fields["quantity"])
+        for row in self.movements:
+            sign = {"issue": 1, "return": -1}.get(row["deed"], 0)
+            if sign:
+                claim = claims.setdefault((row["part"], row["document"]), [0, 0])
+                claim[1] += sign * row["quantity"]
+        claims = {key: tuple(claim) for key, claim in claims.items() if any(claim)}
+        if claims != self.claims:
+            self.wrong.append("what builds have is not what the journal adds up to")
 
     def _check_seals(self):
         previous = b""

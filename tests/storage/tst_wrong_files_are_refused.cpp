@@ -122,7 +122,7 @@ void WrongFilesAreRefusedTest::noticesBitFlips()
             QCOMPARE((*movements)[i].value, original[i].value);
         }
     }
-    QVERIFY2(noticed > 20, qPrintable(QString::number(noticed)));
+    QVERIFY2(noticed > 12, qPrintable(QString::number(noticed)));
 }
 
 void WrongFilesAreRefusedTest::noticesTruncation()
