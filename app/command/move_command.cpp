@@ -4,10 +4,8 @@
 
 #include "app/command/command.h"
 
+#include "app/stockroom/asked.h"
 #include "app/workshop/demo_shop.h"
-#include "app/workshop/workshop.h"
-#include "model/exact/case_fold.h"
-#include "model/exact/nearest_word.h"
 
 #include <CLI/CLI.hpp>
 
@@ -31,92 +29,9 @@ struct MoveAsked {
     bool json = false;
 };
 
-/// "2", "66 in", "5 ft 6 in" as smallest units of the part; a bare number counts in its unit.
-Result<std::int64_t> quantityOf(const std::string &typed, const Part &part)
-{
-    auto quantity = Quantity::parse(typed);
-    if (!quantity)
-        return tl::unexpected(quantity.error());
-    if (const auto bare = Decimal::parse(typed))
-        quantity = Quantity{*bare, part.unit};
-    const auto inUnit = quantity->exactlyIn(part.unit);
-    if (!inUnit)
-        return tl::unexpected(inUnit.error());
-    return inUnit->smallest();
-}
-
-/// Which of the pieces of a part at a place are meant.
-struct Pieces {
-    std::string lot;
-    PieceCondition condition = PieceCondition::New;
-};
-
-/// Those of the lot and condition that were named; where that leaves several, the new ones without
-/// a lot; and where even they are not there, nobody can know which.
-Result<Pieces> piecesOf(const MoveAsked &asked, const Workshop &workshop, const Part &part)
-{
-    Pieces named{asked.lot, PieceCondition::New};
-    if (!asked.condition.empty()) {
-        const auto condition = parsePieceCondition(asked.condition);
-        if (!condition)
-            return tl::unexpected(condition.error());
-        named.condition = *condition;
-    }
-    std::vector<Pieces> there;
-    std::string lots;
-    for (const auto &[key, balance] : workshop.ledger.balances()) {
-        if (key.part != part.number || key.place != asked.from || balance.quantity <= 0 ||
-            (!asked.lot.empty() && key.lot != asked.lot) ||
-            (!asked.condition.empty() && key.condition != named.condition))
-            continue;
-        if (key.lot.empty() && key.condition == PieceCondition::New)
-            return Pieces{};
-        there.push_back({key.lot, key.condition});
-        lots += (lots.empty() ? "" : "; ") + (key.lot.empty() ? "" : key.lot + ", ") +
-                std::string(text(key.condition));
-    }
-    if (there.size() > 1)
-        return problem(part.number, "lies at " + asked.from + " as " + lots,
-                       "Say which: --lot, or --condition.");
-    return there.empty() ? named : there.front();
-}
-
 Result<MovementId> idOf(const MoveAsked &asked)
 {
     return asked.id.empty() ? Result<MovementId>(freshId()) : MovementId::parse(asked.id);
-}
-
-/// What is probably meant; `otherwise` where nothing is near.
-std::string remedyFor(const std::string &typed, const std::vector<std::string_view> &words,
-                      std::string otherwise)
-{
-    const std::string_view near = nearestWord(typed, words);
-    return near.empty() ? std::move(otherwise) : "Perhaps " + std::string(near) + " is meant.";
-}
-
-Result<const Part *> partOf(const std::string &typed, const Catalogue &catalogue)
-{
-    if (const Part *part = catalogue.find(typed))
-        return part;
-    std::vector<std::string_view> numbers;
-    for (const Part &part : catalogue.parts())
-        numbers.push_back(part.number);
-    return problem(typed, "is no part of the catalogue",
-                   remedyFor(typed, numbers, "Check the part number."));
-}
-
-Result<const Place *> placeOf(const std::string &typed, const Workshop &workshop)
-{
-    std::string known;
-    std::vector<std::string_view> ids;
-    for (const Place &place : workshop.ledger.places()) {
-        if (folded(place.id) == folded(typed))
-            return &place;
-        known += (known.empty() ? "" : ", ") + place.id;
-        ids.push_back(place.id);
-    }
-    return problem(typed, "is no place of this shop",
-                   remedyFor(typed, ids, "Places are: " + known + "."));
 }
 
 /// `before` is the movement that has this id in the journal already, where there is one: the same
@@ -124,31 +39,30 @@ Result<const Place *> placeOf(const std::string &typed, const Workshop &workshop
 Result<Movement> movementOf(const MoveAsked &asked, const Workshop &workshop,
                             const std::optional<Movement> &before)
 {
-    const auto part = partOf(asked.part, workshop.catalogue);
+    const auto part = partAsked(asked.part, workshop.catalogue);
     if (!part)
         return tl::unexpected(part.error());
-    const auto from = placeOf(asked.from, workshop);
+    const auto from = placeAsked(asked.from, workshop.ledger);
     if (!from)
         return tl::unexpected(from.error());
-    const auto to = placeOf(asked.to, workshop);
+    const auto to = placeAsked(asked.to, workshop.ledger);
     if (!to)
         return tl::unexpected(to.error());
-    const auto quantity = quantityOf(asked.quantity, **part);
+    const auto quantity = quantityAsked(asked.quantity, **part);
     if (!quantity)
         return tl::unexpected(quantity.error());
-    MoveAsked at = asked;
-    at.from = (*from)->id;
+    PiecesAsked at{(*from)->id, asked.lot, asked.condition};
     if (before && at.lot.empty())
         at.lot = before->lot;
     if (before && at.condition.empty())
         at.condition = text(before->condition);
-    const auto pieces = piecesOf(at, workshop, **part);
+    const auto pieces = piecesAsked(at, workshop.ledger, **part);
     if (!pieces)
         return tl::unexpected(pieces.error());
     Movement movement;
     movement.part = (*part)->number;
     movement.quantity = *quantity;
-    movement.from = at.from;
+    movement.from = at.place;
     movement.to = (*to)->id;
     movement.lot = pieces->lot;
     movement.condition = pieces->condition;

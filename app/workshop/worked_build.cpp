@@ -65,7 +65,8 @@ Result<WorkedBuild> workBuild(const Workshop &workshop, const BuildPlan &plan)
     request.book = workshop.templates;
     request.catalogue = &workshop.catalogue;
     request.closer = workshop.closer.get();
-    request.shelf = &workshop.shelf;
+    const Shelf shelf = workshop.shelfFor(plan);
+    request.shelf = &shelf;
     request.answers = plan.answers;
     request.picks = plan.picks;
     request.preference = *preference;

@@ -16,11 +16,37 @@ std::string documentNamed(const TextFiles &documents, std::string_view name)
     return found == documents.end() ? std::string() : found->second;
 }
 
+/// All that lies of a part at a place.
+Balance worthAt(const Ledger &ledger, const Part &part, const std::string &place)
+{
+    Balance sum;
+    for (const auto &[key, held] : ledger.balances()) {
+        if (key.part != part.number || key.place != place)
+            continue;
+        sum.quantity += held.quantity;
+        sum.value += held.value;
+    }
+    return sum;
+}
+
+/// What a build has got already is on hand for it, with what it cost.
+void addIssued(FreeStock &stock, const Part &part, std::int64_t issued, const Balance &atCar)
+{
+    const Quantity got = Quantity::ofSmallest(issued, part.unit);
+    const auto add = [&got](Quantity &to) {
+        to = {to.amount + got.amount, got.unit};
+    };
+    add(stock.onHand);
+    add(stock.free);
+    stock.value = stock.value + Decimal::scaled(shareOf(atCar, issued), 6);
+    if (isLength(part.unit))
+        stock.pieces.insert(stock.pieces.begin(), got); // Cut to length before.
+}
+
 } // namespace
 
-Shelf shelfOf(const Ledger &ledger, const Catalogue &catalogue, const std::vector<BoxCheck> &looks)
+Shelf withLooks(Shelf shelf, const std::vector<BoxCheck> &looks)
 {
-    Shelf shelf = ledger.shelf(catalogue);
     std::map<std::pair<std::string, std::string>, std::vector<std::string>> newest;
     for (const auto &look : looks)
         newest[{look.part, look.lot}] = look.missing;
@@ -53,10 +79,18 @@ Result<std::shared_ptr<const Workshop>> Workshop::read(const ShopFile &file)
     const auto looks = file.boxChecks();
     if (!looks)
         return tl::unexpected(looks.error());
-    auto shelf = shelfOf(*ledger, *catalogue, *looks);
+    const auto records = file.records();
+    if (!records)
+        return tl::unexpected(records.error());
+    auto notes = ShopNotes::of(*records);
+    if (!notes)
+        return tl::unexpected(notes.error());
+    const auto barred = barredLots(notes->lots, {}, {});
+    auto shelf = withLooks(ledger->shelf(*catalogue, {{}, &barred}), *looks);
     auto made = std::make_shared<Workshop>(
         Workshop{file.settings(), file.path(), std::move(*catalogue), std::move(*templates),
-                 std::move(*builds), std::move(*ledger), std::move(shelf), nullptr});
+                 std::move(*builds), std::move(*ledger), std::move(shelf), nullptr,
+                 std::move(*notes), *looks});
     made->closer = std::make_unique<const JointCloser>(made->catalogue);
     return std::shared_ptr<const Workshop>(std::move(made));
 }
@@ -70,6 +104,18 @@ Result<std::shared_ptr<const Workshop>> Workshop::open(const std::filesystem::pa
     if (!file)
         return tl::unexpected(file.error());
     return read(*file);
+}
+
+Shelf Workshop::shelfFor(const BuildPlan &plan) const
+{
+    const auto barred = barredLots(notes.lots, plan.car, plan.by);
+    Shelf shelf = withLooks(ledger.shelf(catalogue, {plan.id, &barred}), looks);
+    for (const auto &[key, claim] : ledger.claims()) {
+        const Part *part = catalogue.find(key.part);
+        if (key.build == plan.id && claim.issued > 0 && part)
+            addIssued(shelf[part->number], *part, claim.issued, worthAt(ledger, *part, plan.car));
+    }
+    return shelf;
 }
 
 const BuildPlan *Workshop::build(std::string_view id) const noexcept

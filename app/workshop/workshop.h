@@ -10,6 +10,7 @@
 
 #include "model/exchange/template_toml.h"
 #include "model/joints/closing.h"
+#include "model/journal/shop_notes.h"
 #include "model/storage/shop_file.h"
 #include "model/systems/template.h"
 
@@ -24,8 +25,10 @@ struct Workshop {
     std::shared_ptr<const TemplateBook> templates;
     std::vector<BuildPlan> builds;
     Ledger ledger;
-    Shelf shelf;
+    Shelf shelf; ///< What is free to whoever comes, so without what builds are promised.
     std::unique_ptr<const JointCloser> closer; ///< Of this catalogue.
+    ShopNotes notes;
+    std::vector<BoxCheck> looks; ///< Into boxes, oldest first.
 
     /// Problem: a document of the shop that does not read (with its place), a damaged file.
     [[nodiscard]] static Result<std::shared_ptr<const Workshop>> read(const ShopFile &file);
@@ -34,10 +37,12 @@ struct Workshop {
     open(const std::filesystem::path &path);
 
     [[nodiscard]] const BuildPlan *build(std::string_view id) const noexcept;
+    /// What is free to a build: what was issued to it, its own promises, and no lot that is another
+    /// car's or past its day when the build is due.
+    [[nodiscard]] Shelf shelfFor(const BuildPlan &plan) const;
 };
 
-/// What is free, with what the newest looks into boxes found missing of it.
-[[nodiscard]] Shelf shelfOf(const Ledger &ledger, const Catalogue &catalogue,
-                            const std::vector<BoxCheck> &looks);
+/// With what the newest looks into boxes found missing of it.
+[[nodiscard]] Shelf withLooks(Shelf shelf, const std::vector<BoxCheck> &looks);
 
 } // namespace flarestock

@@ -24,7 +24,7 @@ struct MadeUpHose {
 struct LotFacts {
     MovementId id;
     LotKey lot;
-    std::string owner;     ///< Empty: the shop's; else a customer, whose car alone it is for.
+    std::string owner;     ///< Empty: the shop's; else the car (place id) that alone it is for.
     std::string useBy;     ///< "2027-03-31", the last day; empty where it does not age.
     std::string certified; ///< The last day of its certificate; empty where it has none.
     std::string note;

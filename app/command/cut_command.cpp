@@ -1,0 +1,140 @@
+// SPDX-License-Identifier: MIT
+//
+// `flarestock cut`: lengths off a piece of hose or tubing, with kerf and what is left.
+
+#include "app/command/shop_options.h"
+#include "app/stockroom/cutting.h"
+
+#include <CLI/CLI.hpp>
+#include <QJsonArray>
+
+#include <memory>
+
+namespace flarestock {
+
+namespace {
+
+struct CutAsked : ShopAsked {
+    std::string part;
+    std::vector<std::string> lengths;
+    std::string to;
+    std::string lot;
+    std::string kerf;
+    std::string leastUseful;
+};
+
+Result<CutLoss> lossAsked(const CutAsked &asked, const Part &part)
+{
+    CutLoss loss = usualCutLoss();
+    for (const auto &[typed, into] :
+         {std::pair(&asked.kerf, &loss.kerf), std::pair(&asked.leastUseful, &loss.leastUseful)}) {
+        if (typed->empty())
+            continue;
+        const auto length = quantityAsked(*typed, part);
+        if (!length)
+            return tl::unexpected(length.error());
+        if (*length < 0)
+            return problem(*typed, "is below zero", "Write a length.");
+        *into = *length;
+    }
+    return loss;
+}
+
+/// All pieces of the part, or the one that is named, that somebody may cut.
+std::map<BalanceKey, std::int64_t> piecesOf(const Part &part, const CutAsked &asked,
+                                            const Ledger &ledger)
+{
+    std::map<BalanceKey, std::int64_t> pieces;
+    for (const auto &[key, held] : ledger.balances()) {
+        const Place *place = ledger.place(key.place);
+        const bool named = asked.lot.empty() ? isFree(key.condition) : key.lot == asked.lot;
+        if (key.part == part.number && place && isStock(place->kind) && named)
+            pieces.emplace(key, held.quantity);
+    }
+    return pieces;
+}
+
+Result<std::vector<Movement>> cutsAsked(const CutAsked &asked, const Part &part,
+                                        const Workshop &workshop)
+{
+    std::vector<std::int64_t> lengths;
+    for (const std::string &typed : asked.lengths) {
+        const auto length = quantityAsked(typed, part);
+        if (!length)
+            return tl::unexpected(length.error());
+        if (*length <= 0)
+            return problem(typed, "is no length to cut", "Write one above zero.");
+        lengths.push_back(*length);
+    }
+    const auto loss = lossAsked(asked, part);
+    if (!loss)
+        return tl::unexpected(loss.error());
+    const auto to = placeAsked(asked.to, workshop.ledger);
+    if (!to)
+        return tl::unexpected(to.error());
+    const auto scrap = placeOfKind(PlaceKind::Scrap, workshop.ledger);
+    if (!scrap)
+        return tl::unexpected(scrap.error());
+    const auto pieces = piecesOf(part, asked, workshop.ledger);
+    const auto plan = cuttingPlan(part, std::move(lengths), pieces, *loss);
+    if (!plan)
+        return tl::unexpected(plan.error());
+    auto movements = cutMovements(*plan, pieces, {(*to)->id, Deed::Cut, {}, (*scrap)->id, *loss});
+    std::set<LotKey> names;
+    for (const auto &[key, held] : workshop.ledger.balances())
+        names.insert({key.part, key.lot});
+    for (Movement &movement :
+         movements) { // A length that goes back to stock is a piece of its own.
+        if (movement.deed != Deed::Cut || !isStock((*to)->kind))
+            continue;
+        movement.newLot = nextPieceOf(part.number, movement.lot, names);
+        names.insert({part.number, *movement.newLot});
+    }
+    return movements;
+}
+
+void answerCut(const CutAsked &asked, OpenShop &shop, CommandOutcome &outcome)
+{
+    const auto part = partAsked(asked.part, shop.workshop->catalogue);
+    if (!part)
+        return outcome.refuse(part.error());
+    if (!isLength((*part)->unit))
+        return outcome.refuse(
+            {(*part)->number, "is not cut from a length", "Use flarestock move."});
+    const auto movements = cutsAsked(asked, **part, *shop.workshop);
+    if (!movements)
+        return outcome.refuse(movements.error());
+    const Action action = numbered(*movements, shop.by);
+    std::string said = "cut: " + (*part)->number;
+    QJsonArray all;
+    for (const Movement &movement : action.movements) {
+        said += (movement.deed == Deed::Cut ? ", " : "; to scrap ") +
+                spoken(movement.quantity, **part) + " off " + movement.lot;
+        all.append(movementDocument(movement, *shop.workshop));
+    }
+    appendAction(shop, action, asked, outcome, said, {{QStringLiteral("movements"), all}});
+}
+
+} // namespace
+
+void addCutCommand(CLI::App &app, CommandOutcome &outcome)
+{
+    const auto asked = std::make_shared<CutAsked>();
+    CLI::App *command =
+        app.add_subcommand("cut", "Cuts lengths off the shortest pieces that give them.");
+    command->add_option("PART", asked->part, "the hose or tubing")->required();
+    command->add_option("LENGTH", asked->lengths, "\"2 ft 4 in\"; several are cut in one go")
+        ->required();
+    command->add_option("--to", asked->to, "where the lengths go: a car, a bin")->required();
+    command->add_option("--lot", asked->lot, "the piece to cut from; else the program says which");
+    command->add_option("--kerf", asked->kerf, "what each cut costs; 1/16 in where not said");
+    command->add_option("--least", asked->leastUseful,
+                        "a shorter rest is scrapped with the cut; 4 in where not said");
+    addShopOptions(*command, *asked);
+    command->callback([asked, &outcome] {
+        withShop(*asked, OpenMode::ReadWrite, outcome,
+                 [&](OpenShop &shop) { answerCut(*asked, shop, outcome); });
+    });
+}
+
+} // namespace flarestock

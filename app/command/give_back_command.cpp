@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: MIT
+//
+// `flarestock give-back`: what a build did not use goes from its car back to a place.
+
+#include "app/command/shop_options.h"
+
+#include <CLI/CLI.hpp>
+
+#include <memory>
+
+namespace flarestock {
+
+namespace {
+
+struct GiveBackAsked : ShopAsked {
+    std::string build;
+    std::string part;
+    std::string quantity;
+    std::string to;
+    std::string lot;
+    std::string condition;
+    std::string now;
+};
+
+Result<Movement> givenBack(const GiveBackAsked &asked, const Workshop &workshop)
+{
+    const auto plan = buildAsked(asked.build, workshop);
+    if (!plan)
+        return tl::unexpected(plan.error());
+    const auto part = partAsked(asked.part, workshop.catalogue);
+    if (!part)
+        return tl::unexpected(part.error());
+    const auto to = placeAsked(asked.to, workshop.ledger);
+    if (!to)
+        return tl::unexpected(to.error());
+    const auto quantity = quantityAsked(asked.quantity, **part);
+    if (!quantity)
+        return tl::unexpected(quantity.error());
+    const auto key =
+        piecesAsked({(*plan)->car, asked.lot, asked.condition}, workshop.ledger, **part);
+    if (!key)
+        return tl::unexpected(key.error());
+    const auto issued = workshop.ledger.claim({(*part)->number, (*plan)->id}).issued;
+    if (*quantity > issued)
+        return problem((*part)->number,
+                       "was issued to " + (*plan)->id + " only as " + spoken(issued, **part),
+                       "Give back no more than that; for other pieces of the car use move.");
+    Movement movement = movementOf(*key, *quantity, (*to)->id, Deed::Return);
+    movement.document = (*plan)->id;
+    if (!asked.now.empty()) {
+        const auto now = parsePieceCondition(asked.now);
+        if (!now)
+            return tl::unexpected(now.error());
+        movement.newCondition = *now;
+    }
+    return movement;
+}
+
+} // namespace
+
+void addGiveBackCommand(CLI::App &app, CommandOutcome &outcome);
+
+void addGiveBackCommand(CLI::App &app, CommandOutcome &outcome)
+{
+    const auto asked = std::make_shared<GiveBackAsked>();
+    CLI::App *command = app.add_subcommand("give-back", "Puts back what a build did not use.");
+    command->add_option("BUILD", asked->build, "its id")->required();
+    command->add_option("PART", asked->part, "the part number")->required();
+    command->add_option("QUANTITY", asked->quantity, "how much of it")->required();
+    command->add_option("--to", asked->to, "place id: C4, trailer-2")->required();
+    command->add_option("--lot", asked->lot, "lot, serial or piece");
+    command->add_option("--condition", asked->condition, "as it is in the car, where that differs");
+    command->add_option("--now", asked->now,
+                        "what it is from now on: used and good, to be checked …");
+    addShopOptions(*command, *asked);
+    command->callback([asked, &outcome] {
+        withShop(*asked, OpenMode::ReadWrite, outcome, [&](OpenShop &shop) {
+            const auto movement = givenBack(*asked, *shop.workshop);
+            if (!movement)
+                return outcome.refuse(movement.error());
+            appendAction(shop, numbered({*movement}, shop.by), *asked, outcome,
+                         "given back: " + movement->part + " to " + movement->to);
+        });
+    });
+}
+
+} // namespace flarestock

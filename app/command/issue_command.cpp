@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: MIT
+//
+// `flarestock issue`: the walk past the bins for a build, and what was promised going to its car.
+
+#include "app/command/shop_options.h"
+#include "app/command/text_table.h"
+#include "app/stockroom/picking.h"
+
+#include <CLI/CLI.hpp>
+#include <QJsonArray>
+
+#include <algorithm>
+#include <memory>
+
+namespace flarestock {
+
+namespace {
+
+struct IssueAsked : ShopAsked {
+    std::string build;
+    std::string part;
+    bool listOnly = false;
+};
+
+std::string lengthsOf(const Pick &pick)
+{
+    std::string said;
+    for (const std::int64_t length : pick.lengths)
+        said += (said.empty() ? "" : " + ") + spoken(length, *pick.part);
+    return said;
+}
+
+std::string tableOf(const PickList &list)
+{
+    using Side = TextTable::Side;
+    TextTable table({{"place", Side::Left},
+                     {"part", Side::Left},
+                     {"take", Side::Right},
+                     {"cut to", Side::Left},
+                     {"lot", Side::Left},
+                     {"what it is", Side::Left}});
+    for (const Pick &pick : list.picks)
+        table.add({pick.key.place, pick.part->number, spoken(pick.quantity, *pick.part),
+                   lengthsOf(pick), pick.key.lot, pick.part->description});
+    std::string said = table.text();
+    for (const auto &[part, quantity] : list.lacking)
+        said += "  not found: " + spoken(quantity, *part) + " of " + part->number + "\n";
+    return said;
+}
+
+QJsonObject documentOf(const PickList &list, const BuildPlan &plan)
+{
+    QJsonArray picks;
+    for (const Pick &pick : list.picks) {
+        QJsonArray lengths;
+        for (const std::int64_t length : pick.lengths)
+            lengths.append(jsonText(amountText(length, *pick.part)));
+        picks.append(QJsonObject{
+            {QStringLiteral("place"), jsonText(pick.key.place)},
+            {QStringLiteral("part"), jsonText(pick.part->number)},
+            {QStringLiteral("quantity"), jsonText(amountText(pick.quantity, *pick.part))},
+            {QStringLiteral("unit"), jsonText(text(pick.part->unit))},
+            {QStringLiteral("lengths"), lengths},
+            {QStringLiteral("lot"), pick.key.lot.empty() ? QJsonValue() : jsonText(pick.key.lot)}});
+    }
+    QJsonArray lacking;
+    for (const auto &[part, quantity] : list.lacking)
+        lacking.append(
+            QJsonObject{{QStringLiteral("part"), jsonText(part->number)},
+                        {QStringLiteral("quantity"), jsonText(amountText(quantity, *part))}});
+    return {{QStringLiteral("build"), jsonText(plan.id)},
+            {QStringLiteral("picks"), picks},
+            {QStringLiteral("lacking"), lacking}};
+}
+
+void answerIssue(const IssueAsked &asked, OpenShop &shop, CommandOutcome &outcome)
+{
+    const auto plan = buildAsked(asked.build, *shop.workshop);
+    if (!plan)
+        return outcome.refuse(plan.error());
+    const auto worked = workBuild(*shop.workshop, **plan);
+    if (!worked)
+        return outcome.refuse(worked.error());
+    PickList list = pickList(*worked, *shop.workshop, **plan);
+    if (!asked.part.empty()) {
+        const auto part = partAsked(asked.part, shop.workshop->catalogue);
+        if (!part)
+            return outcome.refuse(part.error());
+        std::erase_if(list.picks, [&](const Pick &pick) { return pick.part != *part; });
+        std::erase_if(list.lacking, [&](const auto &one) { return one.first != *part; });
+    }
+    const QJsonObject document = documentOf(list, **plan);
+    if (!asked.json)
+        outcome.out += list.picks.empty() && list.lacking.empty() ? "" : tableOf(list);
+    const auto movements = issueMovements(list, *shop.workshop, **plan);
+    if (!movements)
+        return outcome.refuse(movements.error());
+    if (asked.listOnly || movements->empty())
+        return asked.json ? outcome.print(document)
+                          : outcome.print(std::to_string(list.picks.size()) + " to take for " +
+                                          (*plan)->id);
+    appendAction(shop, numbered(*movements, shop.by), asked, outcome, "issued to " + (*plan)->id,
+                 document);
+}
+
+} // namespace
+
+void addIssueCommand(CLI::App &app, CommandOutcome &outcome)
+{
+    const auto asked = std::make_shared<IssueAsked>();
+    CLI::App *command = app.add_subcommand(
+        "issue", "Brings what a build is promised to its car, in the order of the bins.");
+    command->add_option("BUILD", asked->build, "its id")->required();
+    command->add_option("--part", asked->part, "only this part of it");
+    command->add_flag("--list", asked->listOnly, "only say what to take where");
+    addShopOptions(*command, *asked);
+    command->callback([asked, &outcome] {
+        withShop(*asked, asked->listOnly ? OpenMode::ReadOnly : OpenMode::ReadWrite, outcome,
+                 [&](OpenShop &shop) { answerIssue(*asked, shop, outcome); });
+    });
+}
+
+} // namespace flarestock

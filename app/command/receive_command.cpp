@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: MIT
+//
+// `flarestock receive`: what came in, from whom, for how much.
+
+#include "app/command/shop_options.h"
+
+#include <CLI/CLI.hpp>
+
+#include <memory>
+
+namespace flarestock {
+
+namespace {
+
+struct ReceiveAsked : ShopAsked {
+    std::string part;
+    std::string quantity;
+    std::string from;
+    std::string to;
+    std::string cost;
+    std::string lot;
+    std::string document;
+    std::string useBy;
+    std::string owner;
+};
+
+Result<const Place *> supplierAsked(const std::string &typed, const Ledger &ledger)
+{
+    auto place = placeAsked(typed, ledger);
+    if (place && !bringsValue((*place)->kind))
+        return problem((*place)->id, "is no supplier", "Use flarestock move between your places.");
+    return place;
+}
+
+Result<Movement> received(const ReceiveAsked &asked, const Workshop &workshop)
+{
+    const auto part = partAsked(asked.part, workshop.catalogue);
+    if (!part)
+        return tl::unexpected(part.error());
+    const auto from = supplierAsked(asked.from, workshop.ledger);
+    if (!from)
+        return tl::unexpected(from.error());
+    const auto to = placeAsked(asked.to, workshop.ledger);
+    if (!to)
+        return tl::unexpected(to.error());
+    const auto quantity = quantityAsked(asked.quantity, **part);
+    if (!quantity)
+        return tl::unexpected(quantity.error());
+    const auto value = valueAsked(asked.cost);
+    if (!value)
+        return tl::unexpected(value.error());
+    if (isLength((*part)->unit) && asked.lot.empty())
+        return problem((*part)->number, "comes in pieces, and this one has no name",
+                       "Name it: --lot COIL-17.");
+    Movement movement = movementOf({(*part)->number, (*from)->id, asked.lot, PieceCondition::New},
+                                   *quantity, (*to)->id, Deed::Receive);
+    movement.value = *value;
+    movement.document = asked.document;
+    return movement;
+}
+
+/// What was said of the lot besides; nothing where nothing was.
+Result<std::optional<Record>> lotSaid(const ReceiveAsked &asked, const Movement &movement,
+                                      const By &by)
+{
+    if (asked.useBy.empty() && asked.owner.empty())
+        return std::nullopt;
+    if (asked.lot.empty())
+        return problem(asked.part, "has a date or an owner and no lot", "Name the lot: --lot.");
+    if (!asked.useBy.empty() && !isDay(asked.useBy))
+        return problem(asked.useBy, "is no day", "Write it as 2027-03-31.");
+    LotFacts facts;
+    facts.id = idWithin(*by.action, 1);
+    facts.lot = {movement.part, asked.lot};
+    facts.useBy = asked.useBy;
+    facts.owner = asked.owner;
+    facts.who = by.who;
+    facts.at = by.at;
+    return facts.asRecord();
+}
+
+void answerReceive(const ReceiveAsked &asked, OpenShop &shop, CommandOutcome &outcome)
+{
+    const auto movement = received(asked, *shop.workshop);
+    if (!movement)
+        return outcome.refuse(movement.error());
+    const auto record = lotSaid(asked, *movement, shop.by);
+    if (!record)
+        return outcome.refuse(record.error());
+    Action action = numbered({*movement}, shop.by);
+    const std::string said = "received: " + movement->part + " at " + movement->to;
+    if (*record) { // Behind the movement, in the same action.
+        action.records.push_back(**record);
+    }
+    appendAction(shop, action, asked, outcome, said);
+}
+
+} // namespace
+
+void addReceiveCommand(CLI::App &app, CommandOutcome &outcome)
+{
+    const auto asked = std::make_shared<ReceiveAsked>();
+    CLI::App *command = app.add_subcommand("receive", "Books in what came from a supplier.");
+    command->add_option("PART", asked->part, "its part number")->required();
+    command->add_option("QUANTITY", asked->quantity, "\"2\", or of hose \"20 ft\"")->required();
+    command->add_option("--from", asked->from, "the supplier's place: supplier-OXS")->required();
+    command->add_option("--to", asked->to, "place id: C4, trailer-2")->required();
+    command->add_option("--cost", asked->cost, "what all of it cost, in the shop's currency")
+        ->required();
+    command->add_option("--lot", asked->lot, "lot, serial or name of the piece");
+    command->add_option("--document", asked->document, "delivery note or order");
+    command->add_option("--use-by", asked->useBy, "the last day that it may be used: 2027-03-31");
+    command->add_option("--for-car", asked->owner, "a customer's: the car that alone it is for");
+    addShopOptions(*command, *asked);
+    command->callback([asked, &outcome] {
+        withShop(*asked, OpenMode::ReadWrite, outcome,
+                 [&](OpenShop &shop) { answerReceive(*asked, shop, outcome); });
+    });
+}
+
+} // namespace flarestock

@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: MIT
+//
+// `flarestock reserve`: promises to a build what is free for it, or lets go of it.
+
+#include "app/command/shop_options.h"
+#include "app/stockroom/picking.h"
+
+#include <CLI/CLI.hpp>
+#include <QJsonArray>
+
+#include <memory>
+
+namespace flarestock {
+
+namespace {
+
+struct ReserveAsked : ShopAsked {
+    std::string build;
+    std::string part;
+    std::string quantity;
+    bool letGo = false;
+};
+
+Result<std::vector<Promise>> onePromise(const ReserveAsked &asked, const Workshop &workshop)
+{
+    const auto part = partAsked(asked.part, workshop.catalogue);
+    if (!part)
+        return tl::unexpected(part.error());
+    const auto quantity = quantityAsked(asked.quantity.empty() ? "1" : asked.quantity, **part);
+    if (!quantity)
+        return tl::unexpected(quantity.error());
+    Promise promise;
+    promise.build = asked.build;
+    promise.part = (*part)->number;
+    promise.quantity = asked.letGo ? -*quantity : *quantity;
+    return std::vector<Promise>{promise};
+}
+
+Result<std::vector<Promise>> promisesAsked(const ReserveAsked &asked, const BuildPlan &plan,
+                                           const Workshop &workshop)
+{
+    if (!asked.part.empty())
+        return onePromise(asked, workshop);
+    if (asked.letGo)
+        return promisesLetGo(workshop.ledger, plan.id);
+    const auto worked = workBuild(workshop, plan);
+    if (!worked)
+        return tl::unexpected(worked.error());
+    return promisesLacking(*worked, workshop, plan);
+}
+
+void answerReserve(const ReserveAsked &asked, OpenShop &shop, CommandOutcome &outcome)
+{
+    const auto plan = buildAsked(asked.build, *shop.workshop);
+    if (!plan)
+        return outcome.refuse(plan.error());
+    auto promises = promisesAsked(asked, **plan, *shop.workshop);
+    if (!promises)
+        return outcome.refuse(promises.error());
+    Action action;
+    QJsonArray said;
+    std::string lines;
+    for (Promise &promise : *promises) {
+        const Part *part = shop.workshop->catalogue.find(promise.part);
+        promise.id = idWithin(*shop.by.action, action.records.size());
+        promise.who = shop.by.who;
+        promise.why = shop.by.why;
+        promise.at = shop.by.at;
+        action.records.push_back(promise.asRecord());
+        const auto amount = part ? amountText(promise.quantity, *part) : std::string();
+        said.append(QJsonObject{{QStringLiteral("part"), jsonText(promise.part)},
+                                {QStringLiteral("quantity"), jsonText(amount)}});
+        lines += "  " + promise.part + "  " + (part ? spoken(promise.quantity, *part) : "") + "\n";
+    }
+    const QJsonObject more{{QStringLiteral("build"), jsonText((*plan)->id)},
+                           {QStringLiteral("promises"), said}};
+    if (action.records.empty()) {
+        if (asked.json)
+            return outcome.print(more);
+        return outcome.print("nothing to promise to " + (*plan)->id +
+                             ": what is free for it, it has");
+    }
+    if (!asked.json)
+        outcome.out += lines;
+    appendAction(shop, action, asked, outcome,
+                 (asked.letGo ? "let go of by " : "promised to ") + (*plan)->id, more);
+}
+
+} // namespace
+
+void addReserveCommand(CLI::App &app, CommandOutcome &outcome)
+{
+    const auto asked = std::make_shared<ReserveAsked>();
+    CLI::App *command =
+        app.add_subcommand("reserve", "Promises to a build what is free for it, or lets go of it.");
+    command->add_option("BUILD", asked->build, "its id")->required();
+    command->add_option("PART", asked->part, "one part of it; all that it lacks where not said");
+    command->add_option("QUANTITY", asked->quantity, "how much of it; 1 where not said");
+    command->add_flag("--let-go", asked->letGo, "the build does not want it any more");
+    addShopOptions(*command, *asked);
+    command->callback([asked, &outcome] {
+        withShop(*asked, OpenMode::ReadWrite, outcome,
+                 [&](OpenShop &shop) { answerReserve(*asked, shop, outcome); });
+    });
+}
+
+} // namespace flarestock

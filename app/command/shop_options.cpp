@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/command/shop_options.h"
+
+#include "app/workshop/demo_shop.h"
+
+#include <CLI/CLI.hpp>
+#include <QDateTime>
+
+namespace flarestock {
+
+void addShopOptions(CLI::App &command, ShopAsked &asked)
+{
+    command.add_option("--shop", asked.shop, "the shop file")->required();
+    command.add_option("--who", asked.who, "who does it");
+    command.add_option("--why", asked.why, "why");
+    command.add_option("--id", asked.id, "the action's own UUID: repeating it does nothing twice");
+    command.add_flag("--json", asked.json, JsonHelp);
+}
+
+void withShop(const ShopAsked &asked, OpenMode mode, CommandOutcome &outcome,
+              const std::function<void(OpenShop &)> &answer)
+{
+    auto file = ShopFile::open(asked.shop, mode);
+    if (!file)
+        return outcome.refuse(file.error());
+    auto workshop = Workshop::read(*file);
+    if (!workshop)
+        return outcome.refuse(workshop.error());
+    By by{asked.who, asked.why, nowMilliseconds(), freshId()};
+    if (!asked.id.empty()) {
+        const auto id = MovementId::parse(asked.id);
+        if (!id)
+            return outcome.refuse(id.error());
+        by.action = *id;
+    }
+    OpenShop shop{std::move(*file), std::move(*workshop), std::move(by)};
+    answer(shop);
+}
+
+void appendAction(OpenShop &shop, const Action &action, const ShopAsked &asked,
+                  CommandOutcome &outcome, const std::string &said, QJsonObject more)
+{
+    const auto done = shop.file.append(action);
+    if (!done)
+        return outcome.refuse(done.error());
+    const auto &first = done->front();
+    const auto key =
+        action.movements.empty() ? QStringLiteral("record") : QStringLiteral("movement");
+    if (!asked.json)
+        return outcome.print((first.already ? "was done already: " : "") + said + ", " +
+                             key.toStdString() + " " + first.movement.text());
+    more.insert(key, jsonText(first.movement.text()));
+    more.insert(QStringLiteral("already"), first.already);
+    outcome.print(more);
+}
+
+QJsonObject movementDocument(const Movement &movement, const Workshop &workshop)
+{
+    const Part *part = workshop.catalogue.find(movement.part);
+    const auto quantity =
+        part ? amountText(movement.quantity, *part) : std::to_string(movement.quantity);
+    QJsonObject said{
+        {QStringLiteral("movement"), jsonText(movement.id.text())},
+        {QStringLiteral("deed"), jsonText(text(movement.deed))},
+        {QStringLiteral("part"), jsonText(movement.part)},
+        {QStringLiteral("quantity"), jsonText(quantity)},
+        {QStringLiteral("unit"), part ? jsonText(text(part->unit)) : QJsonValue()},
+        {QStringLiteral("value"), jsonText(Decimal::scaled(movement.value, 6).text())},
+        {QStringLiteral("from"), jsonText(movement.from)},
+        {QStringLiteral("to"), jsonText(movement.to)},
+        {QStringLiteral("lot"), jsonText(movement.newLot.value_or(movement.lot))},
+        {QStringLiteral("condition"),
+         jsonText(text(movement.newCondition.value_or(movement.condition)))},
+        {QStringLiteral("document"), jsonText(movement.document)},
+        {QStringLiteral("who"), jsonText(movement.who)},
+        {QStringLiteral("why"), jsonText(movement.why)},
+        {QStringLiteral("at"),
+         QDateTime::fromMSecsSinceEpoch(movement.at, Qt::UTC).toString(Qt::ISODateWithMs)}};
+    if (movement.reverses)
+        said.insert(QStringLiteral("takesBack"), jsonText(movement.reverses->text()));
+    return said;
+}
+
+} // namespace flarestock

@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: MIT
+//
+// Shop options: what every command that writes into a shop asks for, and how it opens it.
+
+#pragma once
+
+#include "app/command/command.h"
+#include "app/stockroom/deed.h"
+
+#include <functional>
+
+namespace flarestock {
+
+struct ShopAsked {
+    std::string shop;
+    std::string who;
+    std::string why;
+    std::string id;
+    bool json = false;
+};
+
+/// --shop, --who, --why, --id, --json.
+void addShopOptions(CLI::App &command, ShopAsked &asked);
+
+/// An open shop and what it holds.
+struct OpenShop {
+    ShopFile file;
+    std::shared_ptr<const Workshop> workshop;
+    By by;
+};
+/// Opens it, and runs `answer`; refuses where it cannot, or where the id is none.
+void withShop(const ShopAsked &asked, OpenMode mode, CommandOutcome &outcome,
+              const std::function<void(OpenShop &)> &answer);
+
+/// Appends the action and says its id and whether it was there before; `said` is the sentence for
+/// people, where it was not. `more` goes into the JSON document.
+void appendAction(OpenShop &shop, const Action &action, const ShopAsked &asked,
+                  CommandOutcome &outcome, const std::string &said, QJsonObject more = {});
+
+/// Movements as a document: part, quantity, unit, from, to, lot, value, deed …
+[[nodiscard]] QJsonObject movementDocument(const Movement &movement, const Workshop &workshop);
+
+} // namespace flarestock

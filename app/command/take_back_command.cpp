@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: MIT
+//
+// `flarestock take-back`: undoes an action by a movement the other way for each of its own.
+
+#include "app/command/shop_options.h"
+
+#include <CLI/CLI.hpp>
+
+#include <memory>
+
+namespace flarestock {
+
+namespace {
+
+struct TakeBackAsked : ShopAsked {
+    std::string movement;
+};
+
+Result<Action> actionBack(const TakeBackAsked &asked, const OpenShop &shop)
+{
+    const auto id = MovementId::parse(asked.movement);
+    if (!id)
+        return tl::unexpected(id.error());
+    const auto past = shop.file.movementsOfAction(*id);
+    if (!past)
+        return tl::unexpected(past.error());
+    if (past->empty())
+        return problem(asked.movement, "is no movement of this shop",
+                       "Look it up: flarestock history.");
+    std::set<MovementId> reversed;
+    for (const Movement &one : *past) {
+        const auto ofPart = shop.file.movements(one.part);
+        if (!ofPart)
+            return tl::unexpected(ofPart.error());
+        for (const Movement &other : *ofPart) {
+            if (other.reverses)
+                reversed.insert(*other.reverses);
+        }
+    }
+    auto action = takenBack(*past, reversed, shop.by);
+    if (action)
+        action->promised = Promised::MayGo; // What was a mistake was never there to be promised.
+    return action;
+}
+
+} // namespace
+
+void addTakeBackCommand(CLI::App &app, CommandOutcome &outcome)
+{
+    const auto asked = std::make_shared<TakeBackAsked>();
+    CLI::App *command = app.add_subcommand(
+        "take-back", "Takes back a movement and all that was done together with it.");
+    command->add_option("MOVEMENT", asked->movement, "its id, as the history shows it")->required();
+    addShopOptions(*command, *asked);
+    command->callback([asked, &outcome] {
+        withShop(*asked, OpenMode::ReadWrite, outcome, [&](OpenShop &shop) {
+            const auto action = actionBack(*asked, shop);
+            if (!action)
+                return outcome.refuse(action.error());
+            appendAction(shop, *action, *asked, outcome,
+                         "taken back: " + std::to_string(action->movements.size()) +
+                             (action->movements.size() == 1 ? " movement" : " movements"));
+        });
+    });
+}
+
+} // namespace flarestock

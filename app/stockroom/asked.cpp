@@ -1,0 +1,140 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/stockroom/asked.h"
+
+#include "model/exact/case_fold.h"
+#include "model/exact/nearest_word.h"
+
+#include <algorithm>
+
+namespace flarestock {
+
+namespace {
+
+/// What is probably meant; `otherwise` where nothing is near.
+std::string remedyFor(const std::string &typed, const std::vector<std::string_view> &words,
+                      std::string otherwise)
+{
+    const std::string_view near = nearestWord(typed, words);
+    return near.empty() ? std::move(otherwise) : "Perhaps " + std::string(near) + " is meant.";
+}
+
+std::string listed(const std::vector<std::string_view> &words)
+{
+    std::string all;
+    for (const std::string_view word : words)
+        all += (all.empty() ? "" : ", ") + std::string(word);
+    return all;
+}
+
+} // namespace
+
+Result<const Part *> partAsked(const std::string &typed, const Catalogue &catalogue)
+{
+    if (const Part *part = catalogue.find(typed))
+        return part;
+    std::vector<std::string_view> numbers;
+    for (const Part &part : catalogue.parts())
+        numbers.push_back(part.number);
+    return problem(typed, "is no part of the catalogue",
+                   remedyFor(typed, numbers, "Check the part number."));
+}
+
+Result<const Place *> placeAsked(const std::string &typed, const Ledger &ledger)
+{
+    std::vector<std::string_view> ids;
+    for (const Place &place : ledger.places()) {
+        if (folded(place.id) == folded(typed))
+            return &place;
+        ids.push_back(place.id);
+    }
+    return problem(typed, "is no place of this shop",
+                   remedyFor(typed, ids, "Places are: " + listed(ids) + "."));
+}
+
+Result<const BuildPlan *> buildAsked(const std::string &typed, const Workshop &workshop)
+{
+    if (const BuildPlan *plan = workshop.build(typed))
+        return plan;
+    std::vector<std::string_view> ids;
+    for (const BuildPlan &plan : workshop.builds)
+        ids.push_back(plan.id);
+    return problem(typed, "is no build of this shop",
+                   remedyFor(typed, ids, "Builds are: " + listed(ids) + "."));
+}
+
+Result<const Place *> placeOfKind(PlaceKind kind, const Ledger &ledger)
+{
+    for (const Place &place : ledger.places()) {
+        if (place.kind == kind)
+            return &place;
+    }
+    return problem("the shop", "has no place of the kind " + std::string(text(kind)),
+                   "Add one, or name the place.");
+}
+
+Result<std::int64_t> quantityAsked(const std::string &typed, const Part &part)
+{
+    auto quantity = Quantity::parse(typed);
+    if (!quantity)
+        return tl::unexpected(quantity.error());
+    if (const auto bare = Decimal::parse(typed))
+        quantity = Quantity{*bare, part.unit};
+    const auto inUnit = quantity->exactlyIn(part.unit);
+    if (!inUnit)
+        return tl::unexpected(inUnit.error());
+    return inUnit->smallest();
+}
+
+std::string spoken(std::int64_t quantity, const Part &part)
+{
+    return Quantity::ofSmallest(quantity, part.unit).spoken();
+}
+
+std::string amountText(std::int64_t quantity, const Part &part)
+{
+    return Quantity::ofSmallest(quantity, part.unit).amount.text();
+}
+
+Result<BalanceKey> piecesAsked(const PiecesAsked &asked, const Ledger &ledger, const Part &part)
+{
+    BalanceKey named{part.number, asked.place, asked.lot, PieceCondition::New};
+    if (!asked.condition.empty()) {
+        const auto condition = parsePieceCondition(asked.condition);
+        if (!condition)
+            return tl::unexpected(condition.error());
+        named.condition = *condition;
+    }
+    std::vector<BalanceKey> there;
+    std::string lots;
+    for (const auto &[key, balance] : ledger.balances()) {
+        if (key.part != part.number || key.place != asked.place || balance.quantity <= 0 ||
+            (!asked.lot.empty() && key.lot != asked.lot) ||
+            (!asked.condition.empty() && key.condition != named.condition))
+            continue;
+        if (key.lot.empty() && key.condition == PieceCondition::New)
+            return key;
+        there.push_back(key);
+        lots += (lots.empty() ? "" : "; ") + (key.lot.empty() ? "" : key.lot + ", ") +
+                std::string(text(key.condition));
+    }
+    if (there.size() > 1)
+        return problem(part.number, "lies at " + asked.place + " as " + lots,
+                       "Say which: --lot, or --condition.");
+    return there.empty() ? named : there.front();
+}
+
+Result<std::int64_t> valueAsked(const std::string &typed)
+{
+    const auto amount = Decimal::parse(typed);
+    if (!amount)
+        return tl::unexpected(amount.error());
+    const auto micros = amount->rescaledExact(6);
+    const auto whole = micros ? (*micros * Decimal(1'000'000)).toInt64() : std::nullopt;
+    if (!whole || amount->sign() < 0)
+        return problem(typed, "is below zero, too large or has more than six decimals",
+                       "Write an amount of the shop's currency: 12.50.");
+    return *whole;
+}
+
+} // namespace flarestock

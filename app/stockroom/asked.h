@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: MIT
+//
+// Asked: what a hand names, in its words, looked up in the shop: part, place, quantity, pieces,
+// build. What is not there is refused with what is probably meant.
+
+#pragma once
+
+#include "app/workshop/workshop.h"
+
+namespace flarestock {
+
+[[nodiscard]] Result<const Part *> partAsked(const std::string &typed, const Catalogue &catalogue);
+[[nodiscard]] Result<const Place *> placeAsked(const std::string &typed, const Ledger &ledger);
+[[nodiscard]] Result<const BuildPlan *> buildAsked(const std::string &typed,
+                                                   const Workshop &workshop);
+/// The first place of a kind; Problem where the shop has none.
+[[nodiscard]] Result<const Place *> placeOfKind(PlaceKind kind, const Ledger &ledger);
+
+/// "2", "66 in", "5 ft 6 in" as smallest units of the part; a bare number counts in its unit.
+/// Problem: not a quantity, of another kind of unit, not whole.
+[[nodiscard]] Result<std::int64_t> quantityAsked(const std::string &typed, const Part &part);
+/// So much as people say it: "5 ft 6 in", "3".
+[[nodiscard]] std::string spoken(std::int64_t quantity, const Part &part);
+/// The amount alone, in the part's unit: "66", for a document.
+[[nodiscard]] std::string amountText(std::int64_t quantity, const Part &part);
+
+/// Which pieces of a part at a place; lot and condition are empty where nobody has said.
+struct PiecesAsked {
+    std::string place;
+    std::string lot;
+    std::string condition;
+};
+/// Those of the lot and condition that were named; where that leaves several, the new ones without
+/// a lot; and where even they are not there, Problem: nobody can know which. Where nothing lies
+/// there it is what was named.
+[[nodiscard]] Result<BalanceKey> piecesAsked(const PiecesAsked &asked, const Ledger &ledger,
+                                             const Part &part);
+
+/// "12.50" in the shop's currency as 10^-6 of it. Problem: not money, below zero, too fine.
+[[nodiscard]] Result<std::int64_t> valueAsked(const std::string &typed);
+
+} // namespace flarestock

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: MIT
+//
+// Cutting: lengths off pieces of hose or tubing. Each cut costs its kerf; what is left below the
+// smallest useful length goes to scrap with it, what is longer stays the piece that it was.
+
+#pragma once
+
+#include "app/stockroom/deed.h"
+
+namespace flarestock {
+
+/// Smallest units.
+struct CutLoss {
+    std::int64_t kerf = 0;
+    std::int64_t leastUseful = 0;
+};
+/// 1/16 in of kerf and 4 in of smallest useful length: common practice, no source.
+[[nodiscard]] CutLoss usualCutLoss() noexcept;
+
+struct CutFrom {
+    BalanceKey piece;
+    std::int64_t length = 0;
+};
+
+/// Each length from the shortest piece that still gives it with its kerf (longest length first,
+/// none joined), those pieces that lie nearest where several are as short. Problem: one that no
+/// piece gives; says how long the longest is.
+[[nodiscard]] Result<std::vector<CutFrom>>
+cuttingPlan(const Part &part, std::vector<std::int64_t> lengths,
+            const std::map<BalanceKey, std::int64_t> &pieces, const CutLoss &loss);
+
+/// The movements of cuts: each length to `to`, kerfs and useless rests to scrap.
+struct CutAction {
+    std::string to;
+    Deed deed = Deed::Cut;
+    std::string document;
+    std::string scrap; ///< Place id.
+    CutLoss loss;
+};
+[[nodiscard]] std::vector<Movement> cutMovements(const std::vector<CutFrom> &cuts,
+                                                 std::map<BalanceKey, std::int64_t> pieces,
+                                                 const CutAction &action);
+
+} // namespace flarestock
