@@ -27,6 +27,7 @@ struct StockLine {
     const Part *part = nullptr;
     BalanceKey key;
     Quantity onHand;
+    Quantity promised; ///< To builds.
     Quantity free;
 };
 
@@ -52,13 +53,20 @@ bool answers(const StockLine &line, std::string_view wanted)
 std::vector<StockLine> linesOf(const Workshop &workshop, const std::string &find)
 {
     std::vector<StockLine> lines;
+    const auto served =
+        barredLots(workshop.notes.lots, {}, {}); // A customer's: free to nobody else.
     for (const auto &[key, balance] : workshop.ledger.balances()) {
         const Part *part = workshop.catalogue.find(key.part);
         const Place *place = workshop.ledger.place(key.place);
         if (part == nullptr || place == nullptr || !isStock(place->kind) || balance.quantity <= 0)
             continue;
-        const auto here = Quantity::ofSmallest(balance.quantity, part->unit);
-        StockLine line{part, key, here, isFree(key.condition) ? here : Quantity{0, part->unit}};
+        const auto at = workshop.ledger.promisedAt(*part);
+        const auto promised = at.find(key);
+        const std::int64_t given = promised == at.end() ? 0 : promised->second;
+        const bool barred = served.contains({key.part, key.lot}) || !isFree(key.condition);
+        StockLine line{part, key, Quantity::ofSmallest(balance.quantity, part->unit),
+                       Quantity::ofSmallest(given, part->unit),
+                       Quantity::ofSmallest(barred ? 0 : balance.quantity - given, part->unit)};
         if (answers(line, find))
             lines.push_back(std::move(line));
     }
@@ -73,7 +81,7 @@ QJsonObject stockDocument(const std::vector<StockLine> &lines)
             {QStringLiteral("part"), jsonText(line.part->number)},
             {QStringLiteral("place"), jsonText(line.key.place)},
             {QStringLiteral("onHand"), jsonText(line.onHand.amount.text())},
-            {QStringLiteral("promised"), QStringLiteral("0")},
+            {QStringLiteral("promised"), jsonText(line.promised.amount.text())},
             {QStringLiteral("free"), jsonText(line.free.amount.text())},
             {QStringLiteral("unit"), jsonText(text(line.part->unit))},
             {QStringLiteral("lot"), line.key.lot.empty() ? QJsonValue() : jsonText(line.key.lot)},
@@ -87,11 +95,13 @@ std::string stockTable(const std::vector<StockLine> &lines)
     TextTable table({{"part", Side::Left},
                      {"place", Side::Left},
                      {"on hand", Side::Right},
+                     {"promised", Side::Right},
                      {"condition", Side::Left},
                      {"what it is", Side::Left},
                      {"lot", Side::Left}});
     for (const auto &line : lines)
         table.add({line.part->number, line.key.place, line.onHand.spoken(),
+                   line.promised.amount.isZero() ? "-" : line.promised.spoken(),
                    std::string(text(line.key.condition)) +
                        (isFree(line.key.condition) ? "" : ", not free"),
                    line.part->description, line.key.lot});

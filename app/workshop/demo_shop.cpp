@@ -105,7 +105,7 @@ Result<NewShop> newShopOf(const TextFiles &documents, std::int64_t now)
     if (!rows)
         return tl::unexpected(rows.error());
     NewShop shop{
-        {plan->title, plan->currency}, plan->places, documents, {}, {}, "opening count", now};
+        {plan->title, plan->currency, plan->costing}, plan->places, documents, {}, {}, "opening count", now};
     for (const auto &row : *rows) {
         auto movement = openingOf(row, *catalogue, {opening->id, now});
         if (!movement)

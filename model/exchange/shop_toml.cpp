@@ -12,7 +12,7 @@ namespace flarestock {
 
 namespace {
 
-constexpr std::array<std::string_view, 3> ShopKeys = {"title", "currency", "place"};
+constexpr std::array<std::string_view, 4> ShopKeys = {"title", "currency", "costing", "place"};
 constexpr std::array<std::string_view, 3> PlaceKeys = {"id", "title", "kind"};
 
 Place readShopPlace(const TomlFields &fields)
@@ -26,6 +26,19 @@ Place readShopPlace(const TomlFields &fields)
     else if (!word.empty())
         fields.wrong("kind", {kind.error().wrong, kind.error().remedy});
     return place;
+}
+
+/// Not said: the moving average.
+Costing readCosting(const TomlFields &top)
+{
+    const std::string word = top.text("costing");
+    if (word.empty())
+        return Costing::MovingAverage;
+    if (const auto costing = costingOf(word))
+        return *costing;
+    top.wrong("costing", {'"' + word + "\" is no way of costing",
+                          "Write moving average, or first in, first out."});
+    return Costing::MovingAverage;
 }
 
 } // namespace
@@ -43,6 +56,7 @@ Result<ShopPlan> readShop(std::string_view text, std::string file)
     const auto currency = Currency::parse(code);
     if (!currency)
         top.wrong("currency", {currency.error().wrong, currency.error().remedy});
+    const Costing costing = readCosting(top);
     std::vector<Place> places;
     for (const TomlValue *const table : top.tables("place")) {
         const TomlFields fields(source, *table, "place", PlaceKeys);
@@ -57,7 +71,7 @@ Result<ShopPlan> readShop(std::string_view text, std::string file)
     }
     if (!problems.isEmpty())
         return tl::unexpected(std::move(problems.all().front()));
-    return ShopPlan{title, *currency, std::move(places)};
+    return ShopPlan{title, *currency, std::move(places), costing};
 }
 
 } // namespace flarestock

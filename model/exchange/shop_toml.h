@@ -6,6 +6,7 @@
 #pragma once
 
 #include "model/exact/money.h"
+#include "model/journal/layers.h"
 #include "model/journal/movement.h"
 #include "model/parts/catalogue.h"
 
@@ -18,6 +19,7 @@ struct ShopPlan {
     std::string title;
     Currency currency;
     std::vector<Place> places;
+    Costing costing = Costing::MovingAverage; ///< `costing`, where it is said.
 };
 
 /// Problem: with file, line, column, the line and a caret: TOML that does not parse, an unknown or

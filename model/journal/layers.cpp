@@ -34,6 +34,20 @@ void add(Layers &layers, std::int64_t rank, std::int64_t quantity, std::int64_t 
 
 } // namespace
 
+std::string_view text(Costing costing) noexcept
+{
+    return costing == Costing::FirstInFirstOut ? "first in, first out" : "moving average";
+}
+
+std::optional<Costing> costingOf(std::string_view spelt) noexcept
+{
+    for (const Costing costing : {Costing::MovingAverage, Costing::FirstInFirstOut}) {
+        if (spelt == text(costing))
+            return costing;
+    }
+    return std::nullopt;
+}
+
 std::int64_t shareOf(const Balance &held, std::int64_t quantity)
 {
     assert(quantity > 0);

@@ -8,6 +8,8 @@
 
 #include <cstdint>
 #include <map>
+#include <optional>
+#include <string_view>
 
 namespace flarestock {
 
@@ -23,6 +25,9 @@ using Layers = std::map<std::int64_t, Balance>;
 
 /// How a shop costs what leaves; chosen when it is made.
 enum class Costing : std::uint8_t { MovingAverage, FirstInFirstOut };
+/// "moving average", "first in, first out".
+[[nodiscard]] std::string_view text(Costing costing) noexcept;
+[[nodiscard]] std::optional<Costing> costingOf(std::string_view text) noexcept;
 
 /// What goes along with so much of a balance: its value in proportion, half-even to 10^-6, all of
 /// it with the last unit. quantity > 0 (asserted); nothing where nothing lies there.

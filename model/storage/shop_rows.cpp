@@ -240,20 +240,6 @@ void writeShopRow(ShopConnection &connection, const ShopRow &shop)
                                      QVariant::fromValue<qlonglong>(shop.madeAt), shopSeal(shop)});
 }
 
-std::string_view text(Costing costing) noexcept
-{
-    return costing == Costing::FirstInFirstOut ? "first in, first out" : "moving average";
-}
-
-std::optional<Costing> costingOf(std::string_view spelt) noexcept
-{
-    for (const Costing costing : {Costing::MovingAverage, Costing::FirstInFirstOut}) {
-        if (spelt == text(costing))
-            return costing;
-    }
-    return std::nullopt;
-}
-
 QByteArray shopSeal(const ShopRow &shop)
 {
     std::vector<std::string> texts{shop.title, shop.currency};

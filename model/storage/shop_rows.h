@@ -55,9 +55,6 @@ struct RecordRow : ChainPlace {
                                 const QByteArray &previous = {});
 /// Inside a transaction.
 void writePlace(ShopConnection &connection, const Place &place, std::int64_t sequence);
-/// "moving average", "first in, first out".
-[[nodiscard]] std::string_view text(Costing costing) noexcept;
-[[nodiscard]] std::optional<Costing> costingOf(std::string_view text) noexcept;
 struct ShopRow {
     std::string title;
     std::string currency;
