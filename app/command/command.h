@@ -73,7 +73,7 @@ inline constexpr const char *JsonHelp = "print one JSON document";
 /// say. Never throws for what was typed: an unknown command or option is refused in a sentence.
 [[nodiscard]] CommandOutcome runCommand(const std::vector<std::string> &arguments);
 
-/// Made by CMake: every *_command.cpp of this folder.
+/// Made by CMake: every *_command.cpp of this folder and below.
 void addEveryCommand(CLI::App &app, CommandOutcome &outcome);
 
 } // namespace flarestock

@@ -34,20 +34,48 @@ void withShop(const ShopAsked &asked, OpenMode mode, CommandOutcome &outcome,
             return outcome.refuse(id.error());
         by.action = *id;
     }
-    OpenShop shop{std::move(*file), std::move(*workshop), std::move(by)};
+    OpenShop shop{std::move(*file), std::move(*workshop), std::move(by), asked, outcome};
     answer(shop);
 }
 
-void appendAction(OpenShop &shop, const Action &action, const ShopAsked &asked,
-                  CommandOutcome &outcome, const std::string &said, QJsonObject more)
+bool wasDone(const OpenShop &shop, Deed deed, const std::string &part)
 {
+    const ShopAsked &asked = shop.asked;
+    CommandOutcome &outcome = shop.outcome;
+    if (asked.id.empty())
+        return false;
+    const auto before = shop.file.movement(*shop.by.action);
+    if (!before) {
+        outcome.refuse(before.error());
+        return true;
+    }
+    if (!*before)
+        return false;
+    const Part *named = part.empty() ? nullptr : shop.workshop->catalogue.find(part);
+    if ((*before)->deed != deed || (named && named->number != (*before)->part)) {
+        outcome.refuse({"entry " + asked.id,
+                        "stands in the journal already and says something else",
+                        "Give this one an id of its own."});
+        return true;
+    }
+    if (asked.json)
+        outcome.print(QJsonObject{{QStringLiteral("movement"), jsonText(asked.id)},
+                                  {QStringLiteral("already"), true}});
+    else
+        outcome.print("was done already: movement " + asked.id);
+    return true;
+}
+
+void appendAction(OpenShop &shop, const Action &action, const std::string &said, QJsonObject more)
+{
+    CommandOutcome &outcome = shop.outcome;
     const auto done = shop.file.append(action);
     if (!done)
         return outcome.refuse(done.error());
     const auto &first = done->front();
     const auto key =
         action.movements.empty() ? QStringLiteral("record") : QStringLiteral("movement");
-    if (!asked.json)
+    if (!shop.asked.json)
         return outcome.print((first.already ? "was done already: " : "") + said + ", " +
                              key.toStdString() + " " + first.movement.text());
     more.insert(key, jsonText(first.movement.text()));

@@ -27,15 +27,21 @@ struct OpenShop {
     ShopFile file;
     std::shared_ptr<const Workshop> workshop;
     By by;
+    const ShopAsked &asked;
+    CommandOutcome &outcome;
 };
 /// Opens it, and runs `answer`; refuses where it cannot, or where the id is none.
 void withShop(const ShopAsked &asked, OpenMode mode, CommandOutcome &outcome,
               const std::function<void(OpenShop &)> &answer);
 
+/// Whether the journal has an action of this id already, which is then said to have been done; or
+/// refused, where it was another deed or another part (empty: any). Only where an id was given.
+[[nodiscard]] bool wasDone(const OpenShop &shop, Deed deed, const std::string &part);
+
 /// Appends the action and says its id and whether it was there before; `said` is the sentence for
 /// people, where it was not. `more` goes into the JSON document.
-void appendAction(OpenShop &shop, const Action &action, const ShopAsked &asked,
-                  CommandOutcome &outcome, const std::string &said, QJsonObject more = {});
+void appendAction(OpenShop &shop, const Action &action, const std::string &said,
+                  QJsonObject more = {});
 
 /// Movements as a document: part, quantity, unit, from, to, lot, value, deed …
 [[nodiscard]] QJsonObject movementDocument(const Movement &movement, const Workshop &workshop);

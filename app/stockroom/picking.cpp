@@ -39,10 +39,11 @@ std::map<BalanceKey, std::int64_t> usablePieces(const Part &part, const Workshop
 }
 
 /// Of what comes in pieces: the nearest first.
-void pickPieces(const Part &part, std::int64_t quantity,
+void pickPieces(std::pair<const Part *, std::int64_t> outstanding,
                 const std::map<BalanceKey, std::int64_t> &pieces, const Ledger &ledger,
                 PickList &list)
 {
+    auto &[part, quantity] = outstanding;
     std::vector<std::pair<BalanceKey, std::int64_t>> nearest(pieces.begin(), pieces.end());
     std::stable_sort(nearest.begin(), nearest.end(), [&ledger](const auto &a, const auto &b) {
         return rankOf(ledger, a.first.place) < rankOf(ledger, b.first.place);
@@ -51,11 +52,11 @@ void pickPieces(const Part &part, std::int64_t quantity,
         const std::int64_t here = std::min(free, quantity);
         if (here <= 0)
             break;
-        list.picks.push_back({&part, key, here, {}});
+        list.picks.push_back({part, key, here, {}});
         quantity -= here;
     }
     if (quantity > 0)
-        list.lacking.emplace_back(&part, quantity);
+        list.lacking.push_back(outstanding);
 }
 
 /// Of what is cut: as many of the build's lengths, the longest first, as are outstanding.
@@ -147,7 +148,7 @@ PickList pickList(const WorkedBuild &worked, const Workshop &workshop, const Bui
         if (isLength(part->unit) && line != lines.end())
             pickLengths(*line, claim.outstanding(), pieces, list);
         else
-            pickPieces(*part, claim.outstanding(), pieces, ledger, list);
+            pickPieces({part, claim.outstanding()}, pieces, ledger, list);
     }
     std::stable_sort(list.picks.begin(), list.picks.end(), [&ledger](const Pick &a, const Pick &b) {
         return rankOf(ledger, a.key.place) < rankOf(ledger, b.key.place);

@@ -104,8 +104,13 @@ Result<NewShop> newShopOf(const TextFiles &documents, std::int64_t now)
                                  *catalogue, plan->places);
     if (!rows)
         return tl::unexpected(rows.error());
-    NewShop shop{
-        {plan->title, plan->currency, plan->costing}, plan->places, documents, {}, {}, "opening count", now};
+    NewShop shop{{plan->title, plan->currency, plan->costing},
+                 plan->places,
+                 documents,
+                 {},
+                 {},
+                 "opening count",
+                 now};
     for (const auto &row : *rows) {
         auto movement = openingOf(row, *catalogue, {opening->id, now});
         if (!movement)

@@ -33,9 +33,7 @@ Balance worthAt(const Ledger &ledger, const Part &part, const std::string &place
 void addIssued(FreeStock &stock, const Part &part, std::int64_t issued, const Balance &atCar)
 {
     const Quantity got = Quantity::ofSmallest(issued, part.unit);
-    const auto add = [&got](Quantity &to) {
-        to = {to.amount + got.amount, got.unit};
-    };
+    const auto add = [&got](Quantity &to) { to = {to.amount + got.amount, got.unit}; };
     add(stock.onHand);
     add(stock.free);
     stock.value = stock.value + Decimal::scaled(shareOf(atCar, issued), 6);

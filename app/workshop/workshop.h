@@ -10,7 +10,7 @@
 
 #include "model/exchange/template_toml.h"
 #include "model/joints/closing.h"
-#include "model/journal/shop_notes.h"
+#include "model/journal/notes/shop_notes.h"
 #include "model/storage/shop_file.h"
 #include "model/systems/template.h"
 

@@ -2,11 +2,11 @@
 
 #include "model/storage/new_shop.h"
 
-#include "model/storage/backup.h"
 #include "model/storage/file_header.h"
 #include "model/storage/journal_writer.h"
-#include "model/storage/schema.h"
 #include "model/storage/shop_sql.h"
+#include "model/storage/upkeep/backup.h"
+#include "model/storage/upkeep/schema.h"
 
 #include <QRandomGenerator>
 

@@ -2,13 +2,13 @@
 
 #include "model/storage/shop_file.h"
 
-#include "model/storage/backup.h"
 #include "model/storage/file_header.h"
 #include "model/storage/journal_reader.h"
 #include "model/storage/journal_writer.h"
-#include "model/storage/migration.h"
 #include "model/storage/new_shop.h"
 #include "model/storage/shop_sql.h"
+#include "model/storage/upkeep/backup.h"
+#include "model/storage/upkeep/migration.h"
 #include "model/storage/verification.h"
 
 namespace flarestock {

@@ -16,7 +16,7 @@
 
 #include "model/exact/money.h"
 #include "model/exchange/catalogue_csv.h"
-#include "model/journal/count.h"
+#include "model/journal/notes/count.h"
 
 #include <filesystem>
 #include <functional>

@@ -5,9 +5,9 @@
 #include "model/storage/file_header.h"
 #include "model/storage/journal_reader.h"
 #include "model/storage/journal_writer.h"
-#include "model/storage/migration.h"
-#include "model/storage/schema.h"
 #include "model/storage/shop_sql.h"
+#include "model/storage/upkeep/migration.h"
+#include "model/storage/upkeep/schema.h"
 
 #include <algorithm>
 #include <map>
@@ -63,25 +63,23 @@ private:
     /// The tables and triggers are those that we made: a dropped trigger would let rows be changed.
     void checkSchema()
     {
-        std::size_t wrongs = 0;
         std::map<std::string, bool> there;
         auto query = m_connection.run(sql::SelectSchema);
         while (query.next()) {
             const auto statement = query.value(3).toString().toStdString();
             there[statement] = true;
-            const auto schema = sql::schema(m_version);
             // What SQLite makes by itself for a UNIQUE has no text.
-            if (!statement.empty() &&
-                std::find(schema.begin(), schema.end(), statement) == schema.end())
+            if (!statement.empty() && std::ranges::find(sql::schema(m_version), statement) ==
+                                          sql::schema(m_version).end())
                 wrong("the schema has something that is not ours: " +
                           query.value(1).toString().toStdString(),
-                      wrongs);
+                      m_foldProblems);
         }
         for (const auto statement : sql::schema(m_version)) {
             if (!there.contains(std::string(statement)))
                 wrong("the schema lacks or has changed: " +
                           std::string(statement.substr(0, statement.find('\n'))),
-                      wrongs);
+                      m_foldProblems);
         }
     }
 
@@ -235,7 +233,6 @@ private:
 
     void checkClaims(const Ledger &ledger)
     {
-        std::size_t wrongs = 0;
         Claims left = ledger.claims();
         for (auto query = m_connection.run(sql::SelectClaims); query.next();) {
             const ClaimKey key{query.value(0).toString().toStdString(),
@@ -244,16 +241,16 @@ private:
             if (!(ledger.claim(key) == cached))
                 wrong("what build " + key.build + " has of " + key.part +
                           " is not what the journal adds up to",
-                      wrongs);
+                      m_foldProblems);
             left.erase(key);
         }
         for (const auto &[key, claim] : left)
-            wrong("what build " + key.build + " has of " + key.part + " is missing", wrongs);
+            wrong("what build " + key.build + " has of " + key.part + " is missing",
+                  m_foldProblems);
     }
 
     void checkBalances(const Ledger &ledger)
     {
-        std::size_t wrongs = 0;
         Balances left = ledger.balances();
         for (auto query = m_connection.run(sql::SelectBalances); query.next();) {
             const auto condition = parsePieceCondition(query.value(3).toString().toStdString());
@@ -269,11 +266,12 @@ private:
                 (query.value(6).toLongLong() != 0) != stock)
                 wrong("the balance of " + key.part + " at " + key.place +
                           " is not what the movements add up to",
-                      wrongs);
+                      m_foldProblems);
             left.erase(key);
         }
         for (const auto &[key, balance] : left)
-            wrong("the balance of " + key.part + " at " + key.place + " is missing", wrongs);
+            wrong("the balance of " + key.part + " at " + key.place + " is missing",
+                  m_foldProblems);
     }
 
     const ShopConnection &m_connection;

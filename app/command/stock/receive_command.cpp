@@ -92,7 +92,7 @@ void answerReceive(const ReceiveAsked &asked, OpenShop &shop, CommandOutcome &ou
     if (*record) { // Behind the movement, in the same action.
         action.records.push_back(**record);
     }
-    appendAction(shop, action, asked, outcome, said);
+    appendAction(shop, action, said);
 }
 
 } // namespace

@@ -61,8 +61,7 @@ void answerBuildDone(const BuildDoneAsked &asked, OpenShop &shop, CommandOutcome
         promise.at = shop.by.at;
         action.records.push_back(promise.asRecord());
     }
-    appendAction(shop, action, asked, outcome,
-                 (*plan)->id + (asked.open ? " is open again" : " is done"));
+    appendAction(shop, action, (*plan)->id + (asked.open ? " is open again" : " is done"));
 }
 
 } // namespace

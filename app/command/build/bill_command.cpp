@@ -2,8 +2,8 @@
 //
 // `flarestock bill`: a template with answers, or a planned build, becomes a priced, checked bill.
 
-#include "app/command/bill_document.h"
-#include "app/command/bill_sheet.h"
+#include "app/command/build/bill_document.h"
+#include "app/command/build/bill_sheet.h"
 #include "app/command/command.h"
 #include "app/command/text_table.h"
 #include "model/exact/case_fold.h"

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 
-#include "model/storage/backup.h"
+#include "model/storage/upkeep/backup.h"
 
 #include <QRandomGenerator>
 #include <QSqlDriver>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 
-#include "model/storage/schema.h"
+#include "model/storage/upkeep/schema.h"
 
 #include <array>
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 
-#include "app/command/bill_document.h"
+#include "app/command/build/bill_document.h"
 
 #include "app/command/command.h"
 

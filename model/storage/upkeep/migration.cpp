@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
 
-#include "model/storage/migration.h"
+#include "model/storage/upkeep/migration.h"
 
-#include "model/storage/backup.h"
 #include "model/storage/file_header.h"
-#include "model/storage/schema.h"
 #include "model/storage/shop_rows.h"
 #include "model/storage/shop_sql.h"
+#include "model/storage/upkeep/backup.h"
+#include "model/storage/upkeep/schema.h"
 
 #include <cstdlib>
 

@@ -46,13 +46,14 @@ void answerScrap(const ScrapAsked &asked, OpenShop &shop, CommandOutcome &outcom
 {
     if (asked.why.empty())
         return outcome.refuse({asked.part, "is thrown away for no reason", "Say it: --why."});
+    if (wasDone(shop, Deed::Scrap, asked.part))
+        return;
     const auto movement = scrapped(asked, *shop.workshop);
     if (!movement)
         return outcome.refuse(movement.error());
     Action action = numbered({*movement}, shop.by);
     action.promised = asked.despitePromise ? Promised::MayGo : Promised::Stays;
-    appendAction(shop, action, asked, outcome,
-                 "scrapped: " + movement->part + " from " + movement->from);
+    appendAction(shop, action, "scrapped: " + movement->part + " from " + movement->from);
 }
 
 } // namespace

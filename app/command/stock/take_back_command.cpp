@@ -57,7 +57,7 @@ void addTakeBackCommand(CLI::App &app, CommandOutcome &outcome)
             const auto action = actionBack(*asked, shop);
             if (!action)
                 return outcome.refuse(action.error());
-            appendAction(shop, *action, *asked, outcome,
+            appendAction(shop, *action,
                          "taken back: " + std::to_string(action->movements.size()) +
                              (action->movements.size() == 1 ? " movement" : " movements"));
         });

@@ -5,9 +5,9 @@
 
 #pragma once
 
-#include "model/journal/build_log.h"
-#include "model/journal/count.h"
-#include "model/journal/lot_facts.h"
+#include "model/journal/notes/build_log.h"
+#include "model/journal/notes/count.h"
+#include "model/journal/notes/lot_facts.h"
 
 namespace flarestock {
 

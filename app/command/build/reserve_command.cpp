@@ -21,6 +21,18 @@ struct ReserveAsked : ShopAsked {
     bool letGo = false;
 };
 
+std::optional<Record> recordOf(const OpenShop &shop, const std::string &id)
+{
+    const auto records = shop.file.records();
+    if (!records)
+        return std::nullopt;
+    for (const Record &record : *records) {
+        if (record.id.text() == id)
+            return record;
+    }
+    return std::nullopt;
+}
+
 Result<std::vector<Promise>> onePromise(const ReserveAsked &asked, const Workshop &workshop)
 {
     const auto part = partAsked(asked.part, workshop.catalogue);
@@ -49,11 +61,32 @@ Result<std::vector<Promise>> promisesAsked(const ReserveAsked &asked, const Buil
     return promisesLacking(*worked, workshop, plan);
 }
 
+/// The same id again: said to have been done, or refused where it was for another build.
+bool wasPromised(const OpenShop &shop, const ReserveAsked &asked, const std::string &build,
+                 CommandOutcome &outcome)
+{
+    const auto before = asked.id.empty() ? std::optional<Record>() : recordOf(shop, asked.id);
+    if (!before)
+        return false;
+    if (before->kind != RecordKind::Promise || before->subject != build)
+        outcome.refuse({"entry " + asked.id,
+                        "stands in the journal already and says something else",
+                        "Give this one an id of its own."});
+    else if (asked.json)
+        outcome.print(QJsonObject{{QStringLiteral("record"), jsonText(asked.id)},
+                                  {QStringLiteral("already"), true}});
+    else
+        outcome.print("was done already: record " + asked.id);
+    return true;
+}
+
 void answerReserve(const ReserveAsked &asked, OpenShop &shop, CommandOutcome &outcome)
 {
     const auto plan = buildAsked(asked.build, *shop.workshop);
     if (!plan)
         return outcome.refuse(plan.error());
+    if (wasPromised(shop, asked, (*plan)->id, outcome))
+        return;
     auto promises = promisesAsked(asked, **plan, *shop.workshop);
     if (!promises)
         return outcome.refuse(promises.error());
@@ -82,8 +115,8 @@ void answerReserve(const ReserveAsked &asked, OpenShop &shop, CommandOutcome &ou
     }
     if (!asked.json)
         outcome.out += lines;
-    appendAction(shop, action, asked, outcome,
-                 (asked.letGo ? "let go of by " : "promised to ") + (*plan)->id, more);
+    appendAction(shop, action, (asked.letGo ? "let go of by " : "promised to ") + (*plan)->id,
+                 more);
 }
 
 } // namespace

@@ -101,6 +101,8 @@ void answerCut(const CutAsked &asked, OpenShop &shop, CommandOutcome &outcome)
     if (!isLength((*part)->unit))
         return outcome.refuse(
             {(*part)->number, "is not cut from a length", "Use flarestock move."});
+    if (wasDone(shop, Deed::Cut, asked.part))
+        return;
     const auto movements = cutsAsked(asked, **part, *shop.workshop);
     if (!movements)
         return outcome.refuse(movements.error());
@@ -112,7 +114,7 @@ void answerCut(const CutAsked &asked, OpenShop &shop, CommandOutcome &outcome)
                 spoken(movement.quantity, **part) + " off " + movement.lot;
         all.append(movementDocument(movement, *shop.workshop));
     }
-    appendAction(shop, action, asked, outcome, said, {{QStringLiteral("movements"), all}});
+    appendAction(shop, action, said, {{QStringLiteral("movements"), all}});
 }
 
 } // namespace

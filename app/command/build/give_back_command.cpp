@@ -75,10 +75,12 @@ void addGiveBackCommand(CLI::App &app, CommandOutcome &outcome)
     addShopOptions(*command, *asked);
     command->callback([asked, &outcome] {
         withShop(*asked, OpenMode::ReadWrite, outcome, [&](OpenShop &shop) {
+            if (wasDone(shop, Deed::Return, asked->part))
+                return;
             const auto movement = givenBack(*asked, *shop.workshop);
             if (!movement)
                 return outcome.refuse(movement.error());
-            appendAction(shop, numbered({*movement}, shop.by), *asked, outcome,
+            appendAction(shop, numbered({*movement}, shop.by),
                          "given back: " + movement->part + " to " + movement->to);
         });
     });

@@ -78,6 +78,8 @@ void answerIssue(const IssueAsked &asked, OpenShop &shop, CommandOutcome &outcom
     const auto plan = buildAsked(asked.build, *shop.workshop);
     if (!plan)
         return outcome.refuse(plan.error());
+    if (wasDone(shop, Deed::Issue, asked.part))
+        return;
     const auto worked = workBuild(*shop.workshop, **plan);
     if (!worked)
         return outcome.refuse(worked.error());
@@ -99,8 +101,7 @@ void answerIssue(const IssueAsked &asked, OpenShop &shop, CommandOutcome &outcom
         return asked.json ? outcome.print(document)
                           : outcome.print(std::to_string(list.picks.size()) + " to take for " +
                                           (*plan)->id);
-    appendAction(shop, numbered(*movements, shop.by), asked, outcome, "issued to " + (*plan)->id,
-                 document);
+    appendAction(shop, numbered(*movements, shop.by), "issued to " + (*plan)->id, document);
 }
 
 } // namespace

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 
-#include "model/journal/count.h"
+#include "model/journal/notes/count.h"
 
 #include <algorithm>
 #include <array>

@@ -70,7 +70,7 @@ void addLeakTestCommand(CLI::App &app, CommandOutcome &outcome)
             const auto test = testOf(*asked, shop);
             if (!test)
                 return outcome.refuse(test.error());
-            appendAction(shop, Action{{test->asRecord()}, {}}, *asked, outcome,
+            appendAction(shop, Action{{test->asRecord()}, {}},
                          "leak test of " + test->build + " written down: " + asked->result);
         });
     });

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 
-#include "app/command/bill_sheet.h"
+#include "app/command/build/bill_sheet.h"
 
 #include "app/command/text_table.h"
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 
-#include "model/journal/lot_facts.h"
+#include "model/journal/notes/lot_facts.h"
 
 #include <chrono>
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 
-#include "model/journal/build_log.h"
+#include "model/journal/notes/build_log.h"
 
 namespace flarestock {
 

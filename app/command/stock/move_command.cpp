@@ -26,8 +26,33 @@ struct MoveAsked {
     std::string condition;
     std::string who;
     std::string why;
+    std::string now;
+    std::string until;
+    bool despitePromise = false;
     bool json = false;
 };
+
+/// What it is from then on, and until when it is lent.
+Result<void> addWhatChanges(const MoveAsked &asked, const Place &to, Movement &movement)
+{
+    if (!asked.now.empty()) {
+        const auto now = parsePieceCondition(asked.now);
+        if (!now)
+            return tl::unexpected(now.error());
+        if (*now != movement.condition)
+            movement.newCondition = *now;
+        movement.deed = movement.from == movement.to ? Deed::Judge : movement.deed;
+    }
+    if (!asked.until.empty() && !isDay(asked.until))
+        return problem(asked.until, "is no day", "Write it as 2026-12-01.");
+    if (!asked.until.empty() && to.kind != PlaceKind::Borrower)
+        return problem(to.id, "is nobody whom something is lent to",
+                       "Leave out --until, or name a place of the kind borrower.");
+    movement.until = asked.until;
+    if (to.kind == PlaceKind::Borrower)
+        movement.deed = Deed::Lend;
+    return {};
+}
 
 Result<MovementId> idOf(const MoveAsked &asked)
 {
@@ -69,6 +94,8 @@ Result<Movement> movementOf(const MoveAsked &asked, const Workshop &workshop,
     movement.who = asked.who;
     movement.why = asked.why;
     movement.at = nowMilliseconds();
+    if (const auto changes = addWhatChanges(asked, **to, movement); !changes)
+        return tl::unexpected(changes.error());
     return movement;
 }
 
@@ -90,7 +117,8 @@ void answerMove(const MoveAsked &asked, CommandOutcome &outcome)
     if (!movement)
         return outcome.refuse(movement.error());
     movement->id = *id;
-    const auto done = file->append({*movement});
+    const auto done = file->append(
+        Action{{}, {*movement}, asked.despitePromise ? Promised::MayGo : Promised::Stays});
     if (!done)
         return outcome.refuse(done.error());
     const auto &appended = done->front();
@@ -120,6 +148,11 @@ void addMoveCommand(CLI::App &app, CommandOutcome &outcome)
                         "lot, serial or piece; not needed where only one lies there");
     command->add_option("--condition", asked->condition,
                         "new, used and good, to be checked, not to be used; likewise");
+    command->add_option("--now", asked->now,
+                        "what it is from now on; from a place to itself only that changes");
+    command->add_option("--until", asked->until, "of what is lent: the day that it comes back");
+    command->add_flag("--despite-promise", asked->despitePromise,
+                      "although a build is promised it");
     command->add_option("--who", asked->who, "who moves it");
     command->add_option("--why", asked->why, "why");
     command->add_flag("--json", asked->json, JsonHelp);

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 
-#include "model/journal/shop_notes.h"
+#include "model/journal/notes/shop_notes.h"
 
 namespace flarestock {
 
