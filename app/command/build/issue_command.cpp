@@ -92,16 +92,16 @@ void answerIssue(const IssueAsked &asked, OpenShop &shop, CommandOutcome &outcom
         std::erase_if(list.lacking, [&](const auto &one) { return one.first != *part; });
     }
     const QJsonObject document = documentOf(list, **plan);
-    if (!asked.json)
-        outcome.out += list.picks.empty() && list.lacking.empty() ? "" : tableOf(list);
+    const std::string table =
+        list.picks.empty() && list.lacking.empty() ? std::string() : tableOf(list);
     const auto movements = issueMovements(list, *shop.workshop, **plan);
     if (!movements)
         return outcome.refuse(movements.error());
     if (asked.listOnly || movements->empty())
         return asked.json ? outcome.print(document)
-                          : outcome.print(std::to_string(list.picks.size()) + " to take for " +
-                                          (*plan)->id);
-    appendAction(shop, numbered(*movements, shop.by), "issued to " + (*plan)->id, document);
+                          : outcome.print(table + std::to_string(list.picks.size()) +
+                                          " to take for " + (*plan)->id);
+    appendAction(shop, numbered(*movements, shop.by), table + "issued to " + (*plan)->id, document);
 }
 
 } // namespace

@@ -113,10 +113,8 @@ void answerReserve(const ReserveAsked &asked, OpenShop &shop, CommandOutcome &ou
         return outcome.print("nothing to promise to " + (*plan)->id +
                              ": what is free for it, it has");
     }
-    if (!asked.json)
-        outcome.out += lines;
-    appendAction(shop, action, (asked.letGo ? "let go of by " : "promised to ") + (*plan)->id,
-                 more);
+    appendAction(shop, action,
+                 lines + (asked.letGo ? "let go of by " : "promised to ") + (*plan)->id, more);
 }
 
 } // namespace
