@@ -19,27 +19,17 @@ constexpr auto AtTheDesk = "desk";
 /// A worked-out build with the snapshot that it points into.
 struct Worked {
     std::shared_ptr<const Workshop> workshop;
+    Shelf shelf; ///< What is free to this build.
     WorkedBuild built;
 };
 
 Result<WorkedOut> workOutIn(const std::shared_ptr<const Workshop> &workshop, const BuildPlan &plan)
 {
-    const auto preference = parsePreference(plan.preference);
-    if (!preference)
-        return tl::unexpected(preference.error());
-    ExpandRequest request;
-    request.templateId = plan.templateId;
-    request.book = workshop->templates;
-    request.catalogue = &workshop->catalogue;
-    request.closer = workshop->closer.get();
-    request.shelf = &workshop->shelf;
-    request.answers = plan.answers;
-    request.picks = plan.picks;
-    request.preference = *preference;
-    auto built = workBuild(request, workshop->settings.currency);
+    auto built = workBuild(*workshop, plan);
     if (!built)
         return tl::unexpected(built.error());
-    const auto worked = std::make_shared<Worked>(Worked{workshop, std::move(*built)});
+    const auto worked =
+        std::make_shared<Worked>(Worked{workshop, workshop->shelfFor(plan), std::move(*built)});
     WorkedOut out;
     out.alive = worked;
     out.form = workshop->templates->at(plan.templateId).get();
@@ -47,7 +37,7 @@ Result<WorkedOut> workOutIn(const std::shared_ptr<const Workshop> &workshop, con
     out.bill = &worked->built.bill;
     out.findings = &worked->built.findings;
     out.catalogue = &workshop->catalogue;
-    out.shelf = &workshop->shelf;
+    out.shelf = &worked->shelf;
     return out;
 }
 
