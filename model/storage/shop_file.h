@@ -53,7 +53,7 @@ struct NewShop {
     std::vector<Movement> opening; ///< The opening stock.
     std::vector<BoxCheck> boxChecks;
     std::string who;
-    std::int64_t now = 0;        ///< Milliseconds since 1970, UTC.
+    std::int64_t now = 0;             ///< Milliseconds since 1970, UTC.
     std::vector<Record> records = {}; ///< Written behind the opening stock.
 };
 

@@ -15,14 +15,16 @@ FAULTS = {
     "two_transactions": (
         "shop_file.cpp",
         """            wholly([&] {
-                JournalWriter writer(*m_connection);
-                for (const auto &movement : movements)
+                JournalWriter writer(*m_connection, action.promised);
+                for (const auto &record : action.records)
+                    done.push_back(writer.append(record));
+                for (const auto &movement : action.movements)
                     done.push_back(writer.append(movement));
                 writer.finish();
             });""",
-        """            for (const auto &movement : movements)
+        """            for (const auto &movement : action.movements)
                 wholly([&] {
-                    JournalWriter writer(*m_connection);
+                    JournalWriter writer(*m_connection, action.promised);
                     done.push_back(writer.append(movement));
                     writer.finish();
                 });"""),
@@ -40,20 +42,20 @@ FAULTS = {
     if (const auto before = standing(movement.id)) {"""),
     "order_by_clock": (
         "journal_writer.cpp",
-        "++m_movements, ++m_lamport, {}, movement};",
-        "++m_movements, m_lamport = movement.at, {}, movement};"),
+        "    chain(row, canonicalBytes(movement));",
+        "    m_lamport = movement.at - 1;\n    chain(row, canonicalBytes(movement));"),
     "left_to_closing": (
         "new_shop.cpp",
         "            bringIn(connection);\n",
         "            if (path.empty())\n                bringIn(connection);\n"),
     "folder_not_synced": (
-        "new_shop.cpp",
-        "    syncFolderOf(path);\n}",
-        "    if (path.empty())\n        syncFolderOf(path);\n}"),
+        "upkeep/backup.cpp",
+        "    if (!synced(path.has_parent_path()",
+        "    if (path.empty() && !synced(path.has_parent_path()"),
     "chain_not_followed": (
         "verification.cpp",
-        "if (!next || hash != row.hash)",
-        "if (!next || hash.isEmpty())"),
+        "chainHash(row, bytes, replica.reached, replica.id) != row.hash)",
+        "chainHash(row, bytes, replica.reached, replica.id).isEmpty())"),
     "damage_not_looked_for": (
         "shop_file.cpp",
         "        checkQuickly(*connection);\n",
