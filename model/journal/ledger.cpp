@@ -110,7 +110,8 @@ std::optional<Refusal> Ledger::reversalRefusal(const Movement &movement) const
         return Refusal::ReversesUnknown;
     const Past &past = at->second;
     if (target(movement) != past.source || source(movement) != past.target ||
-        movement.quantity != past.quantity)
+        movement.quantity != past.quantity ||
+        (movement.quantity == 0 && movement.value != past.value))
         return Refusal::NotTheReverse;
     if (past.reversed)
         return Refusal::AlreadyReversed;
@@ -150,7 +151,8 @@ std::optional<Refusal> Ledger::refusal(const Movement &movement) const
         return Refusal::UnknownPlace;
     if (source(movement) == target(movement))
         return Refusal::SamePlace;
-    const bool onlyValue = movement.quantity == 0 && movement.value > 0 && bringsValue(from->kind);
+    const bool onlyValue = movement.quantity == 0 && movement.value > 0 &&
+                           (bringsValue(from->kind) || movement.reverses);
     if ((movement.quantity <= 0 && !onlyValue) || movement.value < 0)
         return Refusal::NotMoreThanZero;
     if (const auto refused = reversalRefusal(movement))

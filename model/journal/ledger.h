@@ -55,7 +55,7 @@ enum class Refusal : std::uint8_t {
     UnknownPlace,
     SamePlace,       ///< And it stays the same lot and condition.
     NotMoreThanZero, ///< Quantity less than zero, value less than zero, or both zero; no quantity
-                     ///< out of a place that does not bring value.
+                     ///< out of a place that does not bring value, unless it takes that back.
     ReversesUnknown, ///< The movement that it reverses is not in the journal.
     NotTheReverse,   ///< Other part, lot, condition or quantity, or not back the same way.
     AlreadyReversed,

@@ -29,9 +29,9 @@ bool sameRecord(Record a, Record b)
     return std::tie(a.kind, a.subject, a.fields) == std::tie(b.kind, b.subject, b.fields);
 }
 
-[[noreturn]] void throwOtherUnder(const MovementId &id)
+[[noreturn]] void throwOtherUnder(const char *what, const MovementId &id)
 {
-    throw StorageFailure{{"entry " + id.text(),
+    throw StorageFailure{{std::string(what) + id.text(),
                           "stands in the journal already and says something else",
                           "Give this one an id of its own."}};
 }
@@ -199,13 +199,13 @@ Appended JournalWriter::append(Movement movement)
     if (const auto before = standing(movement.id)) {
         const Place *from = m_ledger.place(movement.from);
         if (!sameAction(*before, movement, from && bringsValue(from->kind)))
-            throwOtherUnder(movement.id);
+            throwOtherUnder("movement ", movement.id);
         return {movement.id, true};
     }
     learn(movement.part);
     if (movement.reverses)
         learnReversed(*movement.reverses);
-    if (m_ledger.place(movement.from) != nullptr && movement.quantity > 0)
+    if (m_ledger.place(movement.from) != nullptr && (movement.quantity > 0 || movement.reverses))
         movement.value = m_ledger.valueOf(movement);
     const auto bench = m_ledger.benchValue();
     if (const auto refusal = m_ledger.refusal(movement))
@@ -228,7 +228,7 @@ Appended JournalWriter::append(const Record &record)
 {
     if (auto query = m_connection.run(sql::SelectRecord, {idBytes(record.id)}); query.next()) {
         if (!sameRecord(recordRow(query).record, record))
-            throwOtherUnder(record.id);
+            throwOtherUnder("record ", record.id);
         return {record.id, true};
     }
     if (record.kind == RecordKind::Promise) {

@@ -143,7 +143,7 @@ void DemoAndVerifyCommands::verifySeesWhatWasChanged_data()
     row("why something was moved", "what lay there on the first day",
         "what lay there on the worst day", "was changed after it was written");
     row("the shop's name", "Two Beacons hill-climb", "Ten Beacons hill-climb",
-        "the shop's name or currency");
+        "the shop's name, currency or costing");
     row("a place", "shelf 1: hose rack", "shelf 7: hose rack", "place SH-1");
     row("a rule of the file", "a movement is never deleted", "a movement is often deleted",
         "the schema");

@@ -41,17 +41,19 @@ for line in sys.stdin:
         right = was[3] if whole else value if a in source else 0 if q <= 0 or v <= 0 else \
             v if quantity >= q else round(Fraction(v * quantity, q))
         if right != value: print(line, 'is worth', right)
+    only = quantity == 0 and value > 0 and (a in source or back != '-')
     said = ('names no part' if not part else
         'names a place that the shop does not have' if not {a, b} <= places else
         'goes from a place to the same place' if a == b else
-        'moves no quantity, or less than nothing' if quantity <= 0 or value < 0 else
+        'moves no quantity, or less than nothing' if (quantity <= 0 and not only) or value < 0 else
         'takes back a movement that is not in the journal' if back != '-' and not was else
         'does not take back exactly what was moved, the same way'
-            if was and (into, out, quantity) != was[:3] else
+            if was and ((into, out, quantity) != was[:3] or only and value != was[3]) else
         'takes back a movement that was taken back before' if was and back in gone else
         'takes more than the place holds' if a in stock and quantity > q else
         'takes another value along than the place carries'
-            if a in stock and (value > v or (quantity == q and value != v)) else
+            if a in stock and (value > v or (quantity == q and value != v)) or
+            only and b in stock and q2 <= 0 else
         'is larger than a journal can count'
             if not all(map(fits, (q - quantity, v - value, q2 + quantity, v2 + value))) else
         'applied')
