@@ -98,6 +98,7 @@ void DemoBuildsTest::showsOnPurpose_data()
     row("paper filter in E85", "roadster-in-tank", Stop, FluidAndMaterial, "FP-10-6");
     row("pump too small", "roadster-surge", Caution, Flow, "pump");
     row("inch boss in a metric cooler jams", "coupe-oil", Stop, Fit, "to-cooler.end");
+    row("a filter head turned round", "coupe-oil", Stop, DirectionAndFilters, "backwards");
     row("nothing joins the heat exchanger", "roadster-gearbox", Stop, Fit, "nothing");
     row("fixed threads at both ends", "coupe-gearbox", Stop, Assembly, "to-cooler");
     row("mineral-oil calliper in DOT 4", "coupe-brakes", Stop, FluidAndMaterial, "KA-4M");
