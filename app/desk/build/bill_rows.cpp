@@ -43,7 +43,10 @@ QString eachOf(const PricedLine &line)
 {
     if (!line.unitCost)
         return BillWords::tr("no price");
-    return localised(said(line.unitCostText()));
+    // Four decimals are enough to read; the cost of the line is reckoned from the exact one.
+    const Decimal each = line.unitCost->toDecimal(4, Rounding::HalfEven);
+    return (Rational(each) == *line.unitCost ? QString() : QStringLiteral("≈ ")) +
+           localised(said(each.text()));
 }
 
 QString costOf(const PricedLine &line)

@@ -99,12 +99,12 @@ QString BuildDesk::billFoot() const
     if (!isOpen())
         return {};
     const auto &joints = m_worked.expansion->joints;
-    const auto closed = std::count_if(joints.begin(), joints.end(), [](const PlacedJoint &joint) {
-        return joint.way.has_value();
+    const auto fitting = std::count_if(joints.begin(), joints.end(), [](const PlacedJoint &joint) {
+        return joint.way && fits(joint.way->verdict());
     });
-    QString foot = tr("%1 lines  ·  %2 of %3 joints closed")
+    QString foot = tr("%1 lines  ·  %2 of %3 joints fit")
                        .arg(m_worked.bill->lines.size())
-                       .arg(closed)
+                       .arg(fitting)
                        .arg(joints.size());
     const auto unpriced = m_worked.bill->unpriced.size();
     if (unpriced > 0)
