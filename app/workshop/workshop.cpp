@@ -107,13 +107,13 @@ Result<std::shared_ptr<const Workshop>> Workshop::open(const std::filesystem::pa
 Shelf Workshop::shelfFor(const BuildPlan &plan) const
 {
     const auto barred = barredLots(notes.lots, plan.car, plan.by);
-    Shelf shelf = ledger.shelf(catalogue, {plan.id, &barred});
+    Shelf free = ledger.shelf(catalogue, {plan.id, &barred});
     for (const auto &[key, claim] : ledger.claims()) {
         const Part *part = catalogue.find(key.part);
         if (key.build == plan.id && claim.issued > 0 && part)
-            addIssued(shelf[part->number], *part, claim.issued, worthAt(ledger, *part, plan.car));
+            addIssued(free[part->number], *part, claim.issued, worthAt(ledger, *part, plan.car));
     }
-    return withLooks(std::move(shelf), looks);
+    return withLooks(std::move(free), looks);
 }
 
 const BuildPlan *Workshop::build(std::string_view id) const noexcept

@@ -32,8 +32,8 @@ Result<RecordKind> parseRecordKind(std::string_view text)
 const std::string &Record::field(const std::string &name) const
 {
     static const std::string none;
-    const auto at = fields.find(name);
-    return at == fields.end() ? none : at->second;
+    const auto found = fields.find(name);
+    return found == fields.end() ? none : found->second;
 }
 
 Result<std::int64_t> Record::number(const std::string &name) const
