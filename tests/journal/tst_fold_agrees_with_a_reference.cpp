@@ -157,7 +157,7 @@ Movement FoldAgreesWithAReference::anyTakingBack(std::string &number)
         m_applied[static_cast<std::size_t>(reach - upTo(std::min<std::int64_t>(reach, 40)))];
     number = std::to_string(past);
     Movement back = takenBack(movement, 0);
-    if (oneIn(6))
+    if (oneIn(6) && back.quantity < std::numeric_limits<std::int64_t>::max())
         back.quantity += 1;
     if (oneIn(12))
         back.to = "SH-1";
