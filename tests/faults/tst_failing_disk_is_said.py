@@ -7,10 +7,12 @@ Measured at every point: a sentence and exit status 2, or done and then on the d
 synced when the program said so is taken away to see that); nothing acknowledged is lost, nothing is half;
 the same action said again is done, and counts once."""
 
+import csv
 import errno
 import os
 import re
 import shutil
+from pathlib import Path
 
 import bench as b
 from crash_images import Recording, read_trace
@@ -49,8 +51,14 @@ def actions(programs):
         Action("a shop is made", 3, lambda shop, _: [writer, "make", shop],
                lambda seen, _: len(seen.movements) / 3, False),
         Action("flarestock demo", 61, lambda shop, _: [programs.command, "demo", "--to", shop],
-               lambda seen, _: len(seen.movements) / 448, False),
+               lambda seen, _: len(seen.movements) / opening_stock(), False),
     ]
+
+
+def opening_stock():
+    """How many rows the demo's opening stock has; each becomes one movement."""
+    with open(Path(__file__).parents[2] / "demo-data" / "stock.csv", encoding="utf-8") as file:
+        return sum(1 for _ in csv.DictReader(file))
 
 
 class Point:
