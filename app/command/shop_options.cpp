@@ -38,31 +38,32 @@ void withShop(const ShopAsked &asked, OpenMode mode, CommandOutcome &outcome,
     answer(shop);
 }
 
+void sayDone(const OpenShop &shop, bool sameAction, const QString &key)
+{
+    const std::string &id = shop.asked.id;
+    if (!sameAction)
+        return shop.outcome.refuse({"entry " + id,
+                                    "stands in the journal already and says something else",
+                                    "Give this one an id of its own."});
+    if (!shop.asked.json)
+        return shop.outcome.print("was done already: " + key.toStdString() + " " + id);
+    shop.outcome.print(QJsonObject{{key, jsonText(id)}, {QStringLiteral("already"), true}});
+}
+
 bool wasDone(const OpenShop &shop, Deed deed, const std::string &part)
 {
-    const ShopAsked &asked = shop.asked;
-    CommandOutcome &outcome = shop.outcome;
-    if (asked.id.empty())
+    if (shop.asked.id.empty())
         return false;
     const auto before = shop.file.movement(*shop.by.action);
     if (!before) {
-        outcome.refuse(before.error());
+        shop.outcome.refuse(before.error());
         return true;
     }
     if (!*before)
         return false;
     const Part *named = part.empty() ? nullptr : shop.workshop->catalogue.find(part);
-    if ((*before)->deed != deed || (named && named->number != (*before)->part)) {
-        outcome.refuse({"entry " + asked.id,
-                        "stands in the journal already and says something else",
-                        "Give this one an id of its own."});
-        return true;
-    }
-    if (asked.json)
-        outcome.print(QJsonObject{{QStringLiteral("movement"), jsonText(asked.id)},
-                                  {QStringLiteral("already"), true}});
-    else
-        outcome.print("was done already: movement " + asked.id);
+    const bool samePart = !named || named->number == (*before)->part;
+    sayDone(shop, (*before)->deed == deed && samePart, QStringLiteral("movement"));
     return true;
 }
 
@@ -72,9 +73,9 @@ void appendAction(OpenShop &shop, const Action &action, const std::string &said,
     const auto done = shop.file.append(action);
     if (!done)
         return outcome.refuse(done.error());
-    const auto &first = done->front();
-    const auto key =
-        action.movements.empty() ? QStringLiteral("record") : QStringLiteral("movement");
+    const bool onlyRecords = action.movements.empty();
+    const auto &first = onlyRecords ? done->front() : done->at(action.records.size());
+    const auto key = onlyRecords ? QStringLiteral("record") : QStringLiteral("movement");
     if (!shop.asked.json)
         return outcome.print((first.already ? "was done already: " : "") + said + ", " +
                              key.toStdString() + " " + first.movement.text());

@@ -38,8 +38,13 @@ void withShop(const ShopAsked &asked, OpenMode mode, CommandOutcome &outcome,
 /// refused, where it was another deed or another part (empty: any). Only where an id was given.
 [[nodiscard]] bool wasDone(const OpenShop &shop, Deed deed, const std::string &part);
 
-/// Appends the action and says its id and whether it was there before; `said` is the sentence for
-/// people, where it was not. `more` goes into the JSON document.
+/// Of an id that stands in the journal: that it was done before, or that it was another action.
+/// `key`: "movement", "record".
+void sayDone(const OpenShop &shop, bool sameAction, const QString &key);
+
+/// Appends the action and says the id of its first movement (of its first record, where it has
+/// none) and whether it was there before; `said` is the sentence for people, where it was not.
+/// `more` goes into the JSON document.
 void appendAction(OpenShop &shop, const Action &action, const std::string &said,
                   QJsonObject more = {});
 

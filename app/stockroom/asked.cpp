@@ -73,6 +73,23 @@ Result<const Place *> placeOfKind(PlaceKind kind, const Ledger &ledger)
                    "Add one, or name the place.");
 }
 
+Result<StockAsked> stockAsked(const StockWords &words, const Workshop &workshop)
+{
+    const auto part = partAsked(words.part, workshop.catalogue);
+    if (!part)
+        return tl::unexpected(part.error());
+    const auto from = placeAsked(words.from, workshop.ledger);
+    if (!from)
+        return tl::unexpected(from.error());
+    const auto to = placeAsked(words.to, workshop.ledger);
+    if (!to)
+        return tl::unexpected(to.error());
+    const auto quantity = quantityAsked(words.quantity, **part);
+    if (!quantity)
+        return tl::unexpected(quantity.error());
+    return StockAsked{*part, *quantity, *from, *to};
+}
+
 Result<std::int64_t> quantityAsked(const std::string &typed, const Part &part)
 {
     auto quantity = Quantity::parse(typed);
@@ -107,8 +124,8 @@ Result<BalanceKey> piecesAsked(const PiecesAsked &asked, const Ledger &ledger, c
     }
     std::vector<BalanceKey> there;
     std::string lots;
-    for (const auto &[key, balance] : ledger.balances()) {
-        if (key.part != part.number || key.place != asked.place || balance.quantity <= 0 ||
+    for (const auto &[key, balance] : ledger.balancesOf(part.number)) {
+        if (key.place != asked.place || balance.quantity <= 0 ||
             (!asked.lot.empty() && key.lot != asked.lot) ||
             (!asked.condition.empty() && key.condition != named.condition))
             continue;

@@ -16,6 +16,22 @@ namespace flarestock {
 /// The first place of a kind; Problem where the shop has none.
 [[nodiscard]] Result<const Place *> placeOfKind(PlaceKind kind, const Ledger &ledger);
 
+/// A part, so much of it, and the two places, as they are named and as the shop has them.
+struct StockWords {
+    const std::string &part;
+    const std::string &quantity;
+    const std::string &from;
+    const std::string &to;
+};
+struct StockAsked {
+    const Part *part = nullptr;
+    std::int64_t quantity = 0; ///< Smallest units.
+    const Place *from = nullptr;
+    const Place *to = nullptr;
+};
+/// Problem: the first of them that is none, in the order part, from, to, quantity.
+[[nodiscard]] Result<StockAsked> stockAsked(const StockWords &words, const Workshop &workshop);
+
 /// "2", "66 in", "5 ft 6 in" as smallest units of the part; a bare number counts in its unit.
 /// Problem: not a quantity, of another kind of unit, not whole.
 [[nodiscard]] Result<std::int64_t> quantityAsked(const std::string &typed, const Part &part);

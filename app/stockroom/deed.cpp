@@ -16,10 +16,6 @@ Deed opposite(Deed deed) noexcept
         return Deed::Return;
     case Deed::Return:
         return Deed::Issue;
-    case Deed::Install:
-        return Deed::Remove;
-    case Deed::Remove:
-        return Deed::Install;
     default:
         return deed;
     }

@@ -25,9 +25,9 @@ std::map<BalanceKey, std::int64_t> usablePieces(const Part &part, const Workshop
     const auto barred = barredLots(workshop.notes.lots, plan.car, plan.by);
     const auto promised = ledger.promisedAt(part, plan.id);
     std::map<BalanceKey, std::int64_t> pieces;
-    for (const auto &[key, held] : ledger.balances()) {
+    for (const auto &[key, held] : ledger.balancesOf(part.number)) {
         const Place *place = ledger.place(key.place);
-        if (key.part != part.number || !place || !isStock(place->kind) || !isFree(key.condition) ||
+        if (!place || !isStock(place->kind) || !isFree(key.condition) ||
             barred.contains({key.part, key.lot}))
             continue;
         const auto taken = promised.find(key);

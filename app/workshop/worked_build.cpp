@@ -57,6 +57,11 @@ Result<WorkedBuild> workBuild(const ExpandRequest &request, const Currency &curr
 
 Result<WorkedBuild> workBuild(const Workshop &workshop, const BuildPlan &plan)
 {
+    return workBuild(workshop, plan, workshop.shelfFor(plan));
+}
+
+Result<WorkedBuild> workBuild(const Workshop &workshop, const BuildPlan &plan, const Shelf &shelf)
+{
     const auto preference = parsePreference(plan.preference);
     if (!preference)
         return tl::unexpected(preference.error());
@@ -65,7 +70,6 @@ Result<WorkedBuild> workBuild(const Workshop &workshop, const BuildPlan &plan)
     request.book = workshop.templates;
     request.catalogue = &workshop.catalogue;
     request.closer = workshop.closer.get();
-    const Shelf shelf = workshop.shelfFor(plan);
     request.shelf = &shelf;
     request.answers = plan.answers;
     request.picks = plan.picks;

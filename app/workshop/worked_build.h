@@ -32,7 +32,10 @@ struct WorkedBuild {
 /// `currency` is the shop's. Problem: what expand() refuses.
 [[nodiscard]] Result<WorkedBuild> workBuild(const ExpandRequest &request, const Currency &currency);
 
-/// The same for a plan of a shop; the shop must outlive it. Problem: also an unknown preference.
+/// The same for a plan of a shop, met by `shelf`, or by Workshop::shelfFor() where none is given.
+/// The shop must outlive it. Problem: also an unknown preference.
+[[nodiscard]] Result<WorkedBuild> workBuild(const Workshop &workshop, const BuildPlan &plan,
+                                            const Shelf &shelf);
 [[nodiscard]] Result<WorkedBuild> workBuild(const Workshop &workshop, const BuildPlan &plan);
 
 } // namespace flarestock

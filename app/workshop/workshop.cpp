@@ -20,8 +20,8 @@ std::string documentNamed(const TextFiles &documents, std::string_view name)
 Balance worthAt(const Ledger &ledger, const Part &part, const std::string &place)
 {
     Balance sum;
-    for (const auto &[key, held] : ledger.balances()) {
-        if (key.part != part.number || key.place != place)
+    for (const auto &[key, held] : ledger.balancesOf(part.number)) {
+        if (key.place != place)
             continue;
         sum.quantity += held.quantity;
         sum.value += held.value;

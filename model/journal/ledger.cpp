@@ -2,6 +2,7 @@
 
 #include "model/journal/ledger.h"
 
+#include <algorithm>
 #include <cassert>
 
 namespace flarestock {
@@ -87,6 +88,21 @@ Balance Ledger::balance(const BalanceKey &key) const
 {
     const auto at = m_balances.find(key);
     return at == m_balances.end() ? Balance{} : at->second;
+}
+
+Ledger::Walk Ledger::balancesOf(std::string_view part) const
+{
+    // PieceCondition::New is the first of all keys of a part.
+    const auto first = m_balances.lower_bound({std::string(part), {}, {}, PieceCondition::New});
+    const auto last = std::find_if(first, m_balances.end(),
+                                   [part](const auto &entry) { return entry.first.part != part; });
+    return {first, last};
+}
+
+bool Ledger::isTakenBack(const MovementId &id) const
+{
+    const auto at = m_past.find(id);
+    return at != m_past.end() && at->second.reversed;
 }
 
 void Ledger::know(const Movement &past, bool reversed)

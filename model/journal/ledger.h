@@ -85,6 +85,8 @@ public:
     [[nodiscard]] std::optional<Refusal> refusal(const Promise &promise) const;
     /// Lets a movement of before be known, so that it can be reversed, without applying it.
     void know(const Movement &past, bool reversed);
+    /// Whether a movement was taken back; false where it is not known.
+    [[nodiscard]] bool isTakenBack(const MovementId &id) const;
     /// What balances of before say about a key that this ledger does not know yet.
     void carryOver(const BalanceKey &key, const Balance &balance);
     void carryOver(const ClaimKey &key, const Claim &claim);
@@ -98,6 +100,14 @@ public:
     [[nodiscard]] std::int64_t valueOf(const Movement &movement) const;
 
     [[nodiscard]] const Balances &balances() const noexcept { return m_balances; }
+    /// Those of one part, to be walked.
+    struct Walk {
+        Balances::const_iterator first;
+        Balances::const_iterator last;
+        [[nodiscard]] Balances::const_iterator begin() const { return first; }
+        [[nodiscard]] Balances::const_iterator end() const { return last; }
+    };
+    [[nodiscard]] Walk balancesOf(std::string_view part) const;
     [[nodiscard]] Balance balance(const BalanceKey &key) const; ///< Zero where nothing lies.
     [[nodiscard]] const Claims &claims() const noexcept { return m_claims; }
     [[nodiscard]] Claim claim(const ClaimKey &key) const; ///< Nothing where there is none.

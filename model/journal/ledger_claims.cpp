@@ -44,11 +44,10 @@ void Ledger::keep(const ClaimKey &key, const Claim &claim)
 std::int64_t Ledger::usable(std::string_view part) const
 {
     std::int64_t sum = 0;
-    for (auto at = m_balances.lower_bound({std::string(part), {}, {}, PieceCondition::New});
-         at != m_balances.end() && at->first.part == part; ++at) {
-        const Place *there = place(at->first.place);
-        if (there && isStock(there->kind) && isFree(at->first.condition))
-            sum += at->second.quantity;
+    for (const auto &[key, held] : balancesOf(part)) {
+        const Place *there = place(key.place);
+        if (there && isStock(there->kind) && isFree(key.condition))
+            sum += held.quantity;
     }
     return sum;
 }

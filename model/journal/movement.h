@@ -85,15 +85,10 @@ enum class Deed : std::uint8_t {
     Count,
     Scrap,
     Cut,
-    Issue,   ///< To a build; `document` names it.
-    Return,  ///< Back from a build; `document` names it.
-    Install, ///< On a car, without a build.
-    Remove,  ///< From a car.
-    MakeUp,  ///< Pieces into one, as a hose with its ends.
-    OpenBox, ///< One into pieces.
+    Issue,  ///< To a build; `document` names it.
+    Return, ///< Back from a build; `document` names it.
     Lend,
     Judge, ///< Its condition was looked at.
-    UseUp,
 };
 [[nodiscard]] std::string_view text(Deed deed) noexcept;
 [[nodiscard]] Result<Deed> parseDeed(std::string_view text);

@@ -10,8 +10,8 @@ namespace flarestock {
 
 namespace {
 
-constexpr std::array<std::string_view, 6> KindTexts = {"promise", "count",     "level",
-                                                       "lot",     "leak test", "done"};
+constexpr std::array<std::string_view, 5> KindTexts = {"promise", "count", "lot", "leak test",
+                                                       "done"};
 
 } // namespace
 

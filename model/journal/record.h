@@ -18,8 +18,7 @@ namespace flarestock {
 enum class RecordKind : std::uint8_t {
     Promise,  ///< So much of a part to a build.
     Count,    ///< What somebody has counted.
-    Level,    ///< Of what is not counted: plenty, low, out.
-    Lot,      ///< What is known of a lot, a serial or a made-up hose.
+    Lot,      ///< What is known of a lot or a serial.
     LeakTest, ///< Of a build.
     Done,     ///< A build is done, or open again.
 };

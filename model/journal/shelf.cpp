@@ -47,11 +47,10 @@ std::map<BalanceKey, std::int64_t> Ledger::promisedAt(const Part &part, std::str
         std::int64_t quantity;
     };
     std::vector<Lying> all;
-    for (auto at = m_balances.lower_bound({part.number, {}, {}, PieceCondition::New});
-         at != m_balances.end() && at->first.part == part.number; ++at) {
-        const auto where = m_placeOf.find(at->first.place);
-        if (isFree(at->first.condition) && isStock(m_places[where->second].kind))
-            all.push_back({where->second, &at->first, at->second.quantity});
+    for (const auto &[key, held] : balancesOf(part.number)) {
+        const auto where = m_placeOf.find(key.place);
+        if (isFree(key.condition) && isStock(m_places[where->second].kind))
+            all.push_back({where->second, &key, held.quantity});
     }
     const bool cut = isLength(part.unit);
     std::stable_sort(all.begin(), all.end(), [cut](const Lying &a, const Lying &b) {

@@ -139,6 +139,9 @@ public:
     /// The movement of an id; nothing where the journal does not have it.
     [[nodiscard]] Result<std::optional<Movement>> movement(const MovementId &id) const;
 
+    /// The record of an id; nothing where the journal does not have it.
+    [[nodiscard]] Result<std::optional<Record>> recordOf(const MovementId &id) const;
+
     /// Writes down what was seen in a box. Problem: as append().
     [[nodiscard]] Result<Appended> record(const BoxCheck &check);
     /// All of them, oldest first.

@@ -102,6 +102,16 @@ Result<std::vector<Record>> ShopFile::records() const
     });
 }
 
+Result<std::optional<Record>> ShopFile::recordOf(const MovementId &id) const
+{
+    return guarded([&]() -> std::optional<Record> {
+        auto query = m_connection->run(sql::SelectRecord, {idBytes(id)});
+        if (!query.next())
+            return std::nullopt;
+        return recordRow(query).record;
+    });
+}
+
 Result<std::optional<Movement>> ShopFile::movement(const MovementId &id) const
 {
     return guarded([&]() -> std::optional<Movement> {

@@ -67,7 +67,7 @@ Rectangle {
             framed: false
             small: true
             Accessible.name: Look.inInches ? qsTr("say figures of parts in mm, bar and L/h")
-                                           : qsTr("say figures of parts in in, psi and gph")
+                                           : qsTr("say figures of parts in inches, psi and gph")
             Layout.fillWidth: true
             onClicked: Look.inInches = !Look.inInches
         }

@@ -292,6 +292,10 @@ void HandedOut::aLotIsFoundWhereverItWent()
     for (const QJsonValue &one : arrayOf(history, "now"))
         now.insert(textOf(one, "place") + " " + textOf(one, "quantity"));
     QCOMPARE(now, (std::set<std::string>{"A1 3", "car-2 1"}));
+    // What is said of the lot stands beside the movement, whose id it is that is said.
+    const auto dated = json({"receive", "EP-40", "2", "--from", "supplier-OXS", "--to", "A1",
+                             "--cost", "8", "--lot", "4419", "--use-by", "2027-01-31"});
+    QCOMPARE(run({"take-back", textOf(dated.json(), "movement")}).status, 0);
     QVERIFY(run({"receive", "EP-40", "4", "--from", "supplier-OXS", "--to", "A1", "--cost", "16",
                  "--lot", "4418", "--use-by", "2026-02-30"})
                 .refusesInOneLine());

@@ -27,25 +27,20 @@ Result<Movement> givenBack(const GiveBackAsked &asked, const Workshop &workshop)
     const auto plan = buildAsked(asked.build, workshop);
     if (!plan)
         return tl::unexpected(plan.error());
-    const auto part = partAsked(asked.part, workshop.catalogue);
-    if (!part)
-        return tl::unexpected(part.error());
-    const auto to = placeAsked(asked.to, workshop.ledger);
-    if (!to)
-        return tl::unexpected(to.error());
-    const auto quantity = quantityAsked(asked.quantity, **part);
-    if (!quantity)
-        return tl::unexpected(quantity.error());
+    const auto stock = stockAsked({asked.part, asked.quantity, (*plan)->car, asked.to}, workshop);
+    if (!stock)
+        return tl::unexpected(stock.error());
+    const Part &part = *stock->part;
     const auto key =
-        piecesAsked({(*plan)->car, asked.lot, asked.condition}, workshop.ledger, **part);
+        piecesAsked({stock->from->id, asked.lot, asked.condition}, workshop.ledger, part);
     if (!key)
         return tl::unexpected(key.error());
-    const auto issued = workshop.ledger.claim({(*part)->number, (*plan)->id}).issued;
-    if (*quantity > issued)
-        return problem((*part)->number,
-                       "was issued to " + (*plan)->id + " only as " + spoken(issued, **part),
+    const auto issued = workshop.ledger.claim({part.number, (*plan)->id}).issued;
+    if (stock->quantity > issued)
+        return problem(part.number,
+                       "was issued to " + (*plan)->id + " only as " + spoken(issued, part),
                        "Give back no more than that; for other pieces of the car use move.");
-    Movement movement = movementOf(*key, *quantity, (*to)->id, Deed::Return);
+    Movement movement = movementOf(*key, stock->quantity, stock->to->id, Deed::Return);
     movement.document = (*plan)->id;
     if (!asked.now.empty()) {
         const auto now = parsePieceCondition(asked.now);
@@ -57,8 +52,6 @@ Result<Movement> givenBack(const GiveBackAsked &asked, const Workshop &workshop)
 }
 
 } // namespace
-
-void addGiveBackCommand(CLI::App &app, CommandOutcome &outcome);
 
 void addGiveBackCommand(CLI::App &app, CommandOutcome &outcome)
 {

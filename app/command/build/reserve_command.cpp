@@ -21,18 +21,6 @@ struct ReserveAsked : ShopAsked {
     bool letGo = false;
 };
 
-std::optional<Record> recordOf(const OpenShop &shop, const std::string &id)
-{
-    const auto records = shop.file.records();
-    if (!records)
-        return std::nullopt;
-    for (const Record &record : *records) {
-        if (record.id.text() == id)
-            return record;
-    }
-    return std::nullopt;
-}
-
 Result<std::vector<Promise>> onePromise(const ReserveAsked &asked, const Workshop &workshop)
 {
     const auto part = partAsked(asked.part, workshop.catalogue);
@@ -62,21 +50,19 @@ Result<std::vector<Promise>> promisesAsked(const ReserveAsked &asked, const Buil
 }
 
 /// The same id again: said to have been done, or refused where it was for another build.
-bool wasPromised(const OpenShop &shop, const ReserveAsked &asked, const std::string &build,
-                 CommandOutcome &outcome)
+bool wasPromised(const OpenShop &shop, const std::string &build)
 {
-    const auto before = asked.id.empty() ? std::optional<Record>() : recordOf(shop, asked.id);
-    if (!before)
+    if (shop.asked.id.empty())
         return false;
-    if (before->kind != RecordKind::Promise || before->subject != build)
-        outcome.refuse({"entry " + asked.id,
-                        "stands in the journal already and says something else",
-                        "Give this one an id of its own."});
-    else if (asked.json)
-        outcome.print(QJsonObject{{QStringLiteral("record"), jsonText(asked.id)},
-                                  {QStringLiteral("already"), true}});
-    else
-        outcome.print("was done already: record " + asked.id);
+    const auto before = shop.file.recordOf(*shop.by.action);
+    if (!before) {
+        shop.outcome.refuse(before.error());
+        return true;
+    }
+    if (!*before)
+        return false;
+    sayDone(shop, (*before)->kind == RecordKind::Promise && (*before)->subject == build,
+            QStringLiteral("record"));
     return true;
 }
 
@@ -85,7 +71,7 @@ void answerReserve(const ReserveAsked &asked, OpenShop &shop, CommandOutcome &ou
     const auto plan = buildAsked(asked.build, *shop.workshop);
     if (!plan)
         return outcome.refuse(plan.error());
-    if (wasPromised(shop, asked, (*plan)->id, outcome))
+    if (wasPromised(shop, (*plan)->id))
         return;
     auto promises = promisesAsked(asked, **plan, *shop.workshop);
     if (!promises)

@@ -45,10 +45,10 @@ std::map<BalanceKey, std::int64_t> piecesOf(const Part &part, const CutAsked &as
                                             const Ledger &ledger)
 {
     std::map<BalanceKey, std::int64_t> pieces;
-    for (const auto &[key, held] : ledger.balances()) {
+    for (const auto &[key, held] : ledger.balancesOf(part.number)) {
         const Place *place = ledger.place(key.place);
         const bool named = asked.lot.empty() ? isFree(key.condition) : key.lot == asked.lot;
-        if (key.part == part.number && place && isStock(place->kind) && named)
+        if (place && isStock(place->kind) && named)
             pieces.emplace(key, held.quantity);
     }
     return pieces;
@@ -81,7 +81,7 @@ Result<std::vector<Movement>> cutsAsked(const CutAsked &asked, const Part &part,
         return tl::unexpected(plan.error());
     auto movements = cutMovements(*plan, pieces, {(*to)->id, Deed::Cut, {}, (*scrap)->id, *loss});
     std::set<LotKey> names;
-    for (const auto &[key, held] : workshop.ledger.balances())
+    for (const auto &[key, held] : workshop.ledger.balancesOf(part.number))
         names.insert({key.part, key.lot});
     for (Movement &movement :
          movements) { // A length that goes back to stock is a piece of its own.

@@ -2,10 +2,7 @@
 //
 // `flarestock move`: so much of a part from one place to another.
 
-#include "app/command/command.h"
-
-#include "app/stockroom/asked.h"
-#include "app/workshop/demo_shop.h"
+#include "app/command/shop_options.h"
 
 #include <CLI/CLI.hpp>
 
@@ -15,21 +12,16 @@ namespace flarestock {
 
 namespace {
 
-struct MoveAsked {
+struct MoveAsked : ShopAsked {
     std::string part;
     std::string quantity;
     std::string from;
     std::string to;
-    std::string shop;
-    std::string id;
     std::string lot;
     std::string condition;
-    std::string who;
-    std::string why;
     std::string now;
     std::string until;
     bool despitePromise = false;
-    bool json = false;
 };
 
 /// What it is from then on, and until when it is lent.
@@ -54,71 +46,39 @@ Result<void> addWhatChanges(const MoveAsked &asked, const Place &to, Movement &m
     return {};
 }
 
-Result<MovementId> idOf(const MoveAsked &asked)
-{
-    return asked.id.empty() ? Result<MovementId>(freshId()) : MovementId::parse(asked.id);
-}
-
 /// `before` is the movement that has this id in the journal already, where there is one: the same
 /// words then mean the same pieces, although they do not lie there any more.
-Result<Movement> movementOf(const MoveAsked &asked, const Workshop &workshop,
-                            const std::optional<Movement> &before)
+Result<Movement> movementAsked(const MoveAsked &asked, const Workshop &workshop,
+                               const std::optional<Movement> &before)
 {
-    const auto part = partAsked(asked.part, workshop.catalogue);
-    if (!part)
-        return tl::unexpected(part.error());
-    const auto from = placeAsked(asked.from, workshop.ledger);
-    if (!from)
-        return tl::unexpected(from.error());
-    const auto to = placeAsked(asked.to, workshop.ledger);
-    if (!to)
-        return tl::unexpected(to.error());
-    const auto quantity = quantityAsked(asked.quantity, **part);
-    if (!quantity)
-        return tl::unexpected(quantity.error());
-    PiecesAsked at{(*from)->id, asked.lot, asked.condition};
+    const auto stock = stockAsked({asked.part, asked.quantity, asked.from, asked.to}, workshop);
+    if (!stock)
+        return tl::unexpected(stock.error());
+    PiecesAsked at{stock->from->id, asked.lot, asked.condition};
     if (before && at.lot.empty())
         at.lot = before->lot;
     if (before && at.condition.empty())
         at.condition = text(before->condition);
-    const auto pieces = piecesAsked(at, workshop.ledger, **part);
+    const auto pieces = piecesAsked(at, workshop.ledger, *stock->part);
     if (!pieces)
         return tl::unexpected(pieces.error());
-    Movement movement;
-    movement.part = (*part)->number;
-    movement.quantity = *quantity;
-    movement.from = at.place;
-    movement.to = (*to)->id;
-    movement.lot = pieces->lot;
-    movement.condition = pieces->condition;
-    movement.who = asked.who;
-    movement.why = asked.why;
-    movement.at = nowMilliseconds();
-    if (const auto changes = addWhatChanges(asked, **to, movement); !changes)
+    Movement movement = movementOf(*pieces, stock->quantity, stock->to->id, Deed::Move);
+    if (const auto changes = addWhatChanges(asked, *stock->to, movement); !changes)
         return tl::unexpected(changes.error());
     return movement;
 }
 
-void answerMove(const MoveAsked &asked, CommandOutcome &outcome)
+void answerMove(const MoveAsked &asked, OpenShop &shop, CommandOutcome &outcome)
 {
-    auto file = ShopFile::open(asked.shop, OpenMode::ReadWrite);
-    if (!file)
-        return outcome.refuse(file.error());
-    const auto workshop = Workshop::read(*file);
-    if (!workshop)
-        return outcome.refuse(workshop.error());
-    const auto id = idOf(asked);
-    if (!id)
-        return outcome.refuse(id.error());
-    const auto before = file->movement(*id);
+    const auto before = shop.file.movement(*shop.by.action);
     if (!before)
         return outcome.refuse(before.error());
-    auto movement = movementOf(asked, **workshop, *before);
+    const auto movement = movementAsked(asked, *shop.workshop, *before);
     if (!movement)
         return outcome.refuse(movement.error());
-    movement->id = *id;
-    const auto done = file->append(
-        Action{{}, {*movement}, asked.despitePromise ? Promised::MayGo : Promised::Stays});
+    Action action = numbered({*movement}, shop.by);
+    action.promised = asked.despitePromise ? Promised::MayGo : Promised::Stays;
+    const auto done = shop.file.append(action);
     if (!done)
         return outcome.refuse(done.error());
     const auto &appended = done->front();
@@ -141,9 +101,6 @@ void addMoveCommand(CLI::App &app, CommandOutcome &outcome)
     command->add_option("QUANTITY", asked->quantity, "\"2\", or of hose \"5 ft 6 in\"")->required();
     command->add_option("--from", asked->from, "place id: C4, trailer-2")->required();
     command->add_option("--to", asked->to, "place id")->required();
-    command->add_option("--shop", asked->shop, "the shop file")->required();
-    command->add_option("--id", asked->id,
-                        "the movement's own UUID: repeating it moves nothing twice");
     command->add_option("--lot", asked->lot,
                         "lot, serial or piece; not needed where only one lies there");
     command->add_option("--condition", asked->condition,
@@ -153,10 +110,11 @@ void addMoveCommand(CLI::App &app, CommandOutcome &outcome)
     command->add_option("--until", asked->until, "of what is lent: the day that it comes back");
     command->add_flag("--despite-promise", asked->despitePromise,
                       "although a build is promised it");
-    command->add_option("--who", asked->who, "who moves it");
-    command->add_option("--why", asked->why, "why");
-    command->add_flag("--json", asked->json, JsonHelp);
-    command->callback([asked, &outcome] { answerMove(*asked, outcome); });
+    addShopOptions(*command, *asked);
+    command->callback([asked, &outcome] {
+        withShop(*asked, OpenMode::ReadWrite, outcome,
+                 [&](OpenShop &shop) { answerMove(*asked, shop, outcome); });
+    });
 }
 
 } // namespace flarestock

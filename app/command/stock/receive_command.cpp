@@ -24,36 +24,23 @@ struct ReceiveAsked : ShopAsked {
     std::string owner;
 };
 
-Result<const Place *> supplierAsked(const std::string &typed, const Ledger &ledger)
-{
-    auto place = placeAsked(typed, ledger);
-    if (place && !bringsValue((*place)->kind))
-        return problem((*place)->id, "is no supplier", "Use flarestock move between your places.");
-    return place;
-}
-
 Result<Movement> received(const ReceiveAsked &asked, const Workshop &workshop)
 {
-    const auto part = partAsked(asked.part, workshop.catalogue);
-    if (!part)
-        return tl::unexpected(part.error());
-    const auto from = supplierAsked(asked.from, workshop.ledger);
-    if (!from)
-        return tl::unexpected(from.error());
-    const auto to = placeAsked(asked.to, workshop.ledger);
-    if (!to)
-        return tl::unexpected(to.error());
-    const auto quantity = quantityAsked(asked.quantity, **part);
-    if (!quantity)
-        return tl::unexpected(quantity.error());
+    const auto stock = stockAsked({asked.part, asked.quantity, asked.from, asked.to}, workshop);
+    if (!stock)
+        return tl::unexpected(stock.error());
+    if (!bringsValue(stock->from->kind))
+        return problem(stock->from->id, "is no supplier",
+                       "Use flarestock move between your places.");
     const auto value = valueAsked(asked.cost);
     if (!value)
         return tl::unexpected(value.error());
-    if (isLength((*part)->unit) && asked.lot.empty())
-        return problem((*part)->number, "comes in pieces, and this one has no name",
+    const std::string &number = stock->part->number;
+    if (isLength(stock->part->unit) && asked.lot.empty())
+        return problem(number, "comes in pieces, and this one has no name",
                        "Name it: --lot COIL-17.");
-    Movement movement = movementOf({(*part)->number, (*from)->id, asked.lot, PieceCondition::New},
-                                   *quantity, (*to)->id, Deed::Receive);
+    Movement movement = movementOf({number, stock->from->id, asked.lot, PieceCondition::New},
+                                   stock->quantity, stock->to->id, Deed::Receive);
     movement.value = *value;
     movement.document = asked.document;
     return movement;
@@ -89,9 +76,8 @@ void answerReceive(const ReceiveAsked &asked, OpenShop &shop, CommandOutcome &ou
         return outcome.refuse(record.error());
     Action action = numbered({*movement}, shop.by);
     const std::string said = "received: " + movement->part + " at " + movement->to;
-    if (*record) { // Behind the movement, in the same action.
+    if (*record)
         action.records.push_back(**record);
-    }
     appendAction(shop, action, said);
 }
 

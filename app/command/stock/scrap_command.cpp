@@ -23,23 +23,17 @@ struct ScrapAsked : ShopAsked {
 
 Result<Movement> scrapped(const ScrapAsked &asked, const Workshop &workshop)
 {
-    const auto part = partAsked(asked.part, workshop.catalogue);
-    if (!part)
-        return tl::unexpected(part.error());
-    const auto from = placeAsked(asked.from, workshop.ledger);
-    if (!from)
-        return tl::unexpected(from.error());
     const auto scrap = placeOfKind(PlaceKind::Scrap, workshop.ledger);
     if (!scrap)
         return tl::unexpected(scrap.error());
-    const auto quantity = quantityAsked(asked.quantity, **part);
-    if (!quantity)
-        return tl::unexpected(quantity.error());
+    const auto stock = stockAsked({asked.part, asked.quantity, asked.from, (*scrap)->id}, workshop);
+    if (!stock)
+        return tl::unexpected(stock.error());
     const auto key =
-        piecesAsked({(*from)->id, asked.lot, asked.condition}, workshop.ledger, **part);
+        piecesAsked({stock->from->id, asked.lot, asked.condition}, workshop.ledger, *stock->part);
     if (!key)
         return tl::unexpected(key.error());
-    return movementOf(*key, *quantity, (*scrap)->id, Deed::Scrap);
+    return movementOf(*key, stock->quantity, stock->to->id, Deed::Scrap);
 }
 
 void answerScrap(const ScrapAsked &asked, OpenShop &shop, CommandOutcome &outcome)

@@ -29,13 +29,8 @@ Result<Action> actionBack(const TakeBackAsked &asked, const OpenShop &shop)
                        "Look it up: flarestock history.");
     std::set<MovementId> reversed;
     for (const Movement &one : *past) {
-        const auto ofPart = shop.file.movements(one.part);
-        if (!ofPart)
-            return tl::unexpected(ofPart.error());
-        for (const Movement &other : *ofPart) {
-            if (other.reverses)
-                reversed.insert(*other.reverses);
-        }
+        if (shop.workshop->ledger.isTakenBack(one.id))
+            reversed.insert(one.id);
     }
     auto action = takenBack(*past, reversed, shop.by);
     if (action)

@@ -25,11 +25,12 @@ struct Worked {
 
 Result<WorkedOut> workOutIn(const std::shared_ptr<const Workshop> &workshop, const BuildPlan &plan)
 {
-    auto built = workBuild(*workshop, plan);
+    Shelf shelf = workshop->shelfFor(plan);
+    auto built = workBuild(*workshop, plan, shelf);
     if (!built)
         return tl::unexpected(built.error());
     const auto worked =
-        std::make_shared<Worked>(Worked{workshop, workshop->shelfFor(plan), std::move(*built)});
+        std::make_shared<Worked>(Worked{workshop, std::move(shelf), std::move(*built)});
     WorkedOut out;
     out.alive = worked;
     out.form = workshop->templates->at(plan.templateId).get();

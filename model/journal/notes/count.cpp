@@ -2,23 +2,7 @@
 
 #include "model/journal/notes/count.h"
 
-#include <algorithm>
-#include <array>
-
 namespace flarestock {
-
-namespace {
-
-constexpr std::array<std::string_view, 3> LevelTexts = {"out", "low", "plenty"};
-
-template <class T>
-Result<T> notOne(const Record &record, const char *what)
-{
-    return problem("record " + record.id.text(), std::string("is not ") + what,
-                   "Run flarestock verify on the shop.");
-}
-
-} // namespace
 
 Record Count::asRecord() const
 {
@@ -41,7 +25,8 @@ Result<Count> Count::read(const Record &record)
     const auto found = record.number("found");
     const auto expected = record.number("expected");
     if (record.kind != RecordKind::Count || !condition || !found || !expected)
-        return notOne<Count>(record, "a count");
+        return problem("record " + record.id.text(), "is not a count",
+                       "Run flarestock verify on the shop.");
     return Count{
         record.id,  {record.subject, record.field("place"), record.field("lot"), *condition},
         *found,     *expected,
@@ -78,35 +63,6 @@ std::optional<Movement> differenceOf(const Count &count, const Ledger &ledger,
         movement.value = value > INT64_MAX ? 0 : static_cast<std::int64_t>(value);
     }
     return movement;
-}
-
-std::string_view text(StockLevel level) noexcept
-{
-    return LevelTexts[static_cast<std::size_t>(level)];
-}
-
-Result<StockLevel> parseStockLevel(std::string_view text)
-{
-    const auto *const at = std::find(LevelTexts.begin(), LevelTexts.end(), text);
-    if (at == LevelTexts.end())
-        return problem(std::string(text), "is no level", "Write plenty, low or out.");
-    return static_cast<StockLevel>(at - LevelTexts.begin());
-}
-
-Record LevelSeen::asRecord() const
-{
-    return {id,   RecordKind::Level,
-            part, {{"place", place}, {"level", std::string(text(level))}},
-            who,  at};
-}
-
-Result<LevelSeen> LevelSeen::read(const Record &record)
-{
-    const auto level = parseStockLevel(record.field("level"));
-    if (record.kind != RecordKind::Level || !level)
-        return notOne<LevelSeen>(record, "a level");
-    return LevelSeen{record.id, record.subject, record.field("place"),
-                     *level,    record.who,     record.at};
 }
 
 } // namespace flarestock

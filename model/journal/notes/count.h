@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
 // Count: what somebody has counted at a place, before he was told what should be there. A
-// difference goes with a movement of its own, in the same action. Level: the same for small stuff
-// that is not counted, in words.
+// difference goes with a movement of its own, in the same action.
 
 #pragma once
 
@@ -28,21 +27,5 @@ struct Count {
 /// `difference` is the id of that place.
 [[nodiscard]] std::optional<Movement> differenceOf(const Count &count, const Ledger &ledger,
                                                    const std::string &difference);
-
-enum class StockLevel : std::uint8_t { Out, Low, Plenty };
-[[nodiscard]] std::string_view text(StockLevel level) noexcept;
-[[nodiscard]] Result<StockLevel> parseStockLevel(std::string_view text);
-
-struct LevelSeen {
-    MovementId id;
-    std::string part;
-    std::string place;
-    StockLevel level = StockLevel::Plenty;
-    std::string who;
-    std::int64_t at = 0;
-
-    [[nodiscard]] Record asRecord() const;
-    [[nodiscard]] static Result<LevelSeen> read(const Record &record); ///< Problem: not a level.
-};
 
 } // namespace flarestock

@@ -8,19 +8,6 @@ namespace flarestock {
 
 namespace {
 
-using Fields = std::map<std::string, std::string>;
-
-void putMade(Fields &fields, const MadeUpHose &made)
-{
-    fields["hose"] = made.hose;
-    fields["hose lot"] = made.hoseLot;
-    fields["ends"] = made.ends;
-    fields["length"] = made.length;
-    fields["clocking"] = made.clocking;
-    fields["proof"] = made.proof;
-    fields["proof day"] = made.proofDay;
-}
-
 std::optional<int> digits(std::string_view text) noexcept
 {
     int number = 0;
@@ -36,13 +23,11 @@ std::optional<int> digits(std::string_view text) noexcept
 
 Record LotFacts::asRecord() const
 {
-    Fields fields{{"lot", lot.lot},
-                  {"owner", owner},
-                  {"use by", useBy},
-                  {"certified", certified},
-                  {"note", note}};
-    if (made)
-        putMade(fields, *made);
+    std::map<std::string, std::string> fields{{"lot", lot.lot},
+                                              {"owner", owner},
+                                              {"use by", useBy},
+                                              {"certified", certified},
+                                              {"note", note}};
     return {id, RecordKind::Lot, lot.part, std::move(fields), who, at};
 }
 
@@ -57,14 +42,8 @@ Result<LotFacts> LotFacts::read(const Record &record)
                    record.field("use by"),
                    record.field("certified"),
                    record.field("note"),
-                   std::nullopt,
                    record.who,
                    record.at};
-    if (record.fields.contains("hose"))
-        facts.made =
-            MadeUpHose{record.field("hose"),     record.field("hose lot"), record.field("ends"),
-                       record.field("length"),   record.field("clocking"), record.field("proof"),
-                       record.field("proof day")};
     return facts;
 }
 

@@ -9,18 +9,6 @@
 
 namespace flarestock {
 
-/// A finished line as one tagged piece.
-struct MadeUpHose {
-    std::string hose;     ///< Part number of the hose.
-    std::string hoseLot;  ///< The piece that it was cut from.
-    std::string ends;     ///< Part numbers: "HE-6 + HE-6-90".
-    std::string length;   ///< Between the seats, a measure: "31.5 in".
-    std::string clocking; ///< Angle between bent ends seen along the hose: "90 deg"; or empty.
-    std::string proof;    ///< Proof test: "1000 psi, 2 min, dry"; empty where none was made.
-    std::string proofDay; ///< "2026-11-20"
-    friend bool operator==(const MadeUpHose &, const MadeUpHose &) = default;
-};
-
 struct LotFacts {
     MovementId id;
     LotKey lot;
@@ -28,7 +16,6 @@ struct LotFacts {
     std::string useBy;     ///< "2027-03-31", the last day; empty where it does not age.
     std::string certified; ///< The last day of its certificate; empty where it has none.
     std::string note;
-    std::optional<MadeUpHose> made;
     std::string who;
     std::int64_t at = 0;
 

@@ -20,17 +20,9 @@ Result<void> readAs(const Record &record, Keep &&keep)
 Result<void> note(ShopNotes &notes, const Record &record)
 {
     switch (record.kind) {
-    case RecordKind::Promise:
-        return {}; // The ledger's.
-    case RecordKind::Count:
-        return readAs<Count>(record, [&](Count one) {
-            const BalanceKey key = one.key;
-            notes.counts.insert_or_assign(key, std::move(one));
-        });
-    case RecordKind::Level:
-        return readAs<LevelSeen>(record, [&](LevelSeen one) {
-            notes.levels.insert_or_assign({one.part, one.place}, one);
-        });
+    case RecordKind::Promise: // The ledger's.
+    case RecordKind::Count:   // Its movement says what has changed.
+        return {};
     case RecordKind::Lot:
         return readAs<LotFacts>(record, [&](LotFacts one) {
             const LotKey key = one.lot;

@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: MIT
 //
-// Shop notes: the fold of the records: what is known of lots, which small stuff runs low, how the
-// builds stand. The newest word on a matter counts.
+// Shop notes: the fold of the records: what is known of lots and how the builds stand. The newest
+// word on a matter counts.
 
 #pragma once
 
 #include "model/journal/notes/build_log.h"
-#include "model/journal/notes/count.h"
 #include "model/journal/notes/lot_facts.h"
 
 namespace flarestock {
@@ -19,8 +18,6 @@ struct BuildStanding {
 
 struct ShopNotes {
     LotBook lots;
-    std::map<BalanceKey, Count> counts;                              ///< The newest of each.
-    std::map<std::pair<std::string, std::string>, LevelSeen> levels; ///< By part and place.
     std::map<std::string, BuildStanding, std::less<>> builds;
 
     /// In the order of the fold. Problem: a record that is not what its kind says.
