@@ -30,10 +30,10 @@ Result<void> note(ShopNotes &notes, const Record &record)
         });
     case RecordKind::LeakTest:
         return readAs<LeakTest>(
-            record, [&](LeakTest one) { notes.builds[one.build].tests.push_back(one); });
+            record, [&](const LeakTest &one) { notes.builds[one.build].tests.push_back(one); });
     case RecordKind::Done:
         return readAs<BuildDone>(record,
-                                 [&](BuildDone one) { notes.builds[one.build].done = one; });
+                                 [&](const BuildDone &one) { notes.builds[one.build].done = one; });
     }
     return {};
 }
