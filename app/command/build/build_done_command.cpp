@@ -4,7 +4,7 @@
 // is not done; on brakes a second name has to stand below it.
 
 #include "app/command/shop_options.h"
-#include "app/stockroom/picking.h"
+#include "app/stockroom/handing_out.h"
 
 #include <CLI/CLI.hpp>
 
@@ -19,49 +19,22 @@ struct BuildDoneAsked : ShopAsked {
     bool open = false;
 };
 
-/// What keeps it from being done, as a problem.
-Result<void> mayBeDone(const OpenShop &shop, const BuildPlan &plan)
-{
-    const auto worked = workBuild(*shop.workshop, plan);
-    if (!worked)
-        return tl::unexpected(worked.error());
-    const bool brakes = worked->expansion.system == "brakes";
-    const auto wrong = notDoneBecause(shop.workshop->notes.build(plan.id).tests, brakes);
-    if (!wrong.empty())
-        return problem(plan.id, "is not done: " + wrong,
-                       "Make the test and write it down: flarestock leak-test " + plan.id + ".");
-    return {};
-}
-
 void answerBuildDone(const BuildDoneAsked &asked, OpenShop &shop, CommandOutcome &outcome)
 {
     const auto plan = buildAsked(asked.build, *shop.workshop);
     if (!plan)
         return outcome.refuse(plan.error());
-    if (!asked.open) {
-        if (const auto may = mayBeDone(shop, **plan); !may)
-            return outcome.refuse(may.error());
-    }
-    BuildDone done;
-    done.id = *shop.by.action;
-    done.build = (*plan)->id;
-    done.car = (*plan)->car;
-    done.open = asked.open;
-    done.who = shop.by.who;
-    done.why = shop.by.why;
-    done.at = shop.by.at;
-    Action action{{done.asRecord()}, {}};
-    // What it was promised and did not take is free again.
-    std::uint64_t n = 1;
-    for (Promise &promise :
-         asked.open ? std::vector<Promise>() : promisesLetGo(shop.workshop->ledger, (*plan)->id)) {
-        promise.id = idWithin(done.id, n++);
-        promise.who = shop.by.who;
-        promise.why = "the build is done";
-        promise.at = shop.by.at;
-        action.records.push_back(promise.asRecord());
-    }
-    appendAction(shop, action, (*plan)->id + (asked.open ? " is open again" : " is done"));
+    const std::string &id = (*plan)->id;
+    if (asked.open)
+        return appendAction(shop, openedAgain(**plan, shop.by), id + " is open again");
+    const auto wrong = notDoneBecause(*shop.workshop, **plan, shop.workshop->notes.build(id).tests);
+    if (!wrong)
+        return outcome.refuse(wrong.error());
+    if (!wrong->empty())
+        return outcome.refuse(
+            {id, "is not done: " + *wrong,
+             "Make the test and write it down: flarestock leak-test " + id + "."});
+    appendAction(shop, doneAction(*shop.workshop, **plan, std::nullopt, shop.by), id + " is done");
 }
 
 } // namespace

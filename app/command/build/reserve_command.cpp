@@ -3,7 +3,7 @@
 // `flarestock reserve`: promises to a build what is free for it, or lets go of it.
 
 #include "app/command/shop_options.h"
-#include "app/stockroom/picking.h"
+#include "app/stockroom/handing_out.h"
 
 #include <CLI/CLI.hpp>
 #include <QJsonArray>
@@ -73,19 +73,14 @@ void answerReserve(const ReserveAsked &asked, OpenShop &shop, CommandOutcome &ou
         return outcome.refuse(plan.error());
     if (wasPromised(shop, (*plan)->id))
         return;
-    auto promises = promisesAsked(asked, **plan, *shop.workshop);
+    const auto promises = promisesAsked(asked, **plan, *shop.workshop);
     if (!promises)
         return outcome.refuse(promises.error());
-    Action action;
+    const Action action = promised(*promises, shop.by);
     QJsonArray said;
     std::string lines;
-    for (Promise &promise : *promises) {
+    for (const Promise &promise : *promises) {
         const Part *part = shop.workshop->catalogue.find(promise.part);
-        promise.id = idWithin(*shop.by.action, action.records.size());
-        promise.who = shop.by.who;
-        promise.why = shop.by.why;
-        promise.at = shop.by.at;
-        action.records.push_back(promise.asRecord());
         const auto amount = part ? amountText(promise.quantity, *part) : std::string();
         said.append(QJsonObject{{QStringLiteral("part"), jsonText(promise.part)},
                                 {QStringLiteral("quantity"), jsonText(amount)}});

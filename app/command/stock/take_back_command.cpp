@@ -3,6 +3,7 @@
 // `flarestock take-back`: undoes an action by a movement the other way for each of its own.
 
 #include "app/command/shop_options.h"
+#include "app/stockroom/taking_back.h"
 
 #include <CLI/CLI.hpp>
 
@@ -21,21 +22,7 @@ Result<Action> actionBack(const TakeBackAsked &asked, const OpenShop &shop)
     const auto id = MovementId::parse(asked.movement);
     if (!id)
         return tl::unexpected(id.error());
-    const auto past = shop.file.movementsOfAction(*id);
-    if (!past)
-        return tl::unexpected(past.error());
-    if (past->empty())
-        return problem(asked.movement, "is no movement of this shop",
-                       "Look it up: flarestock history.");
-    std::set<MovementId> reversed;
-    for (const Movement &one : *past) {
-        if (shop.workshop->ledger.isTakenBack(one.id))
-            reversed.insert(one.id);
-    }
-    auto action = takenBack(*past, reversed, shop.by);
-    if (action)
-        action->promised = Promised::MayGo; // What was a mistake was never there to be promised.
-    return action;
+    return movementTakenBack(*id, shop.file, *shop.workshop, shop.by);
 }
 
 } // namespace

@@ -1,0 +1,139 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/stockroom/handing_out.h"
+
+#include "app/workshop/demo_shop.h"
+#include "model/fluids/measure.h"
+
+namespace flarestock {
+
+namespace {
+
+void signWith(Promise &promise, const MovementId &id, const By &by)
+{
+    promise.id = id;
+    promise.who = by.who;
+    if (promise.why.empty())
+        promise.why = by.why;
+    promise.at = by.at;
+}
+
+BuildDone doneOf(const BuildPlan &plan, const By &by)
+{
+    BuildDone done;
+    done.build = plan.id;
+    done.car = plan.car;
+    done.who = by.who;
+    done.why = by.why;
+    done.at = by.at;
+    return done;
+}
+
+} // namespace
+
+Action promised(std::vector<Promise> promises, const By &by)
+{
+    Action action;
+    const MovementId first = by.action.value_or(freshId());
+    for (Promise &promise : promises) {
+        signWith(promise, idWithin(first, action.records.size()), by);
+        action.records.push_back(promise.asRecord());
+    }
+    return action;
+}
+
+Result<Movement> givenBack(const GiveBackWords &asked, const Workshop &workshop)
+{
+    const auto plan = buildAsked(asked.build, workshop);
+    if (!plan)
+        return tl::unexpected(plan.error());
+    const auto stock = stockAsked({asked.part, asked.quantity, (*plan)->car, asked.to}, workshop);
+    if (!stock)
+        return tl::unexpected(stock.error());
+    const Part &part = *stock->part;
+    const auto key =
+        piecesAsked({stock->from->id, asked.lot, asked.condition}, workshop.ledger, part);
+    if (!key)
+        return tl::unexpected(key.error());
+    const auto issued = workshop.ledger.claim({part.number, (*plan)->id}).issued;
+    if (stock->quantity > issued)
+        return problem(part.number,
+                       "was issued to " + (*plan)->id + " only as " + spoken(issued, part),
+                       "Give back no more than that; for other pieces of the car use move.");
+    Movement movement = movementOf(*key, stock->quantity, stock->to->id, Deed::Return);
+    movement.document = (*plan)->id;
+    if (!asked.now.empty()) {
+        const auto now = parsePieceCondition(asked.now);
+        if (!now)
+            return tl::unexpected(now.error());
+        movement.newCondition = *now;
+    }
+    return movement;
+}
+
+Result<LeakTest> leakTestOf(const LeakTestWords &asked, const Workshop &workshop, const By &by)
+{
+    const auto plan = buildAsked(asked.build, workshop);
+    if (!plan)
+        return tl::unexpected(plan.error());
+    const auto pressure = Measure::parse(asked.pressure, Dimension::Pressure);
+    if (!pressure)
+        return tl::unexpected(pressure.error());
+    if (asked.result != "passed" && asked.result != "failed")
+        return problem(asked.result, "is no result of a leak test", "Write passed or failed.");
+    if (by.who.empty())
+        return problem("a leak test", "has nobody's name below it", "Say who made it: --who.");
+    LeakTest test;
+    test.id = by.action.value_or(freshId());
+    test.build = (*plan)->id;
+    test.medium = asked.medium;
+    test.pressure = asked.pressure;
+    test.held = asked.held;
+    test.passed = asked.result == "passed";
+    test.who = by.who;
+    test.second = asked.second;
+    test.note = asked.note;
+    test.at = by.at;
+    return test;
+}
+
+Result<std::string> notDoneBecause(const Workshop &workshop, const BuildPlan &plan,
+                                   const std::vector<LeakTest> &tests)
+{
+    const auto worked = workBuild(workshop, plan);
+    if (!worked)
+        return tl::unexpected(worked.error());
+    return notDoneBecause(tests, worked->expansion.system == "brakes");
+}
+
+Action doneAction(const Workshop &workshop, const BuildPlan &plan,
+                  const std::optional<LeakTest> &test, const By &by)
+{
+    const MovementId first = by.action.value_or(freshId());
+    std::uint64_t n = 0;
+    Action action;
+    if (test) {
+        action.records.push_back(test->asRecord());
+        action.records.back().id = idWithin(first, n++);
+    }
+    BuildDone done = doneOf(plan, by);
+    done.id = idWithin(first, n++);
+    action.records.push_back(done.asRecord());
+    // What it was promised and did not take is free again.
+    for (Promise &promise : promisesLetGo(workshop.ledger, plan.id)) {
+        promise.why = "the build is done";
+        signWith(promise, idWithin(first, n++), by);
+        action.records.push_back(promise.asRecord());
+    }
+    return action;
+}
+
+Action openedAgain(const BuildPlan &plan, const By &by)
+{
+    BuildDone opened = doneOf(plan, by);
+    opened.id = by.action.value_or(freshId());
+    opened.open = true;
+    return Action{{opened.asRecord()}, {}};
+}
+
+} // namespace flarestock

@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: MIT
+//
+// Handing out: what is done for a build besides the walk past the bins, each made into an action of
+// the journal: promised, given back, tested, done. The commands and the desk call the same.
+
+#pragma once
+
+#include "app/stockroom/picking.h"
+
+namespace flarestock {
+
+/// The promises as one action: each gets an id, who, why and when.
+[[nodiscard]] Action promised(std::vector<Promise> promises, const By &by);
+
+/// What a build did not use, as it is named; lot and the conditions are empty where nobody has
+/// said.
+struct GiveBackWords {
+    std::string build;
+    std::string part;
+    std::string quantity;
+    std::string to; ///< Place id.
+    std::string lot;
+    std::string condition; ///< As it is in the car, where that leaves several.
+    std::string now;       ///< What it is from now on.
+};
+/// The movement from the build's car. Problem: no such build, part, place or piece; more than was
+/// issued to the build.
+[[nodiscard]] Result<Movement> givenBack(const GiveBackWords &asked, const Workshop &workshop);
+
+/// A leak test as it is written down.
+struct LeakTestWords {
+    std::string build;
+    std::string medium;
+    std::string pressure; ///< "60 psi"
+    std::string held;     ///< "10 min"
+    std::string result;   ///< "passed" or "failed"
+    std::string second;
+    std::string note;
+};
+/// Problem: no such build, no pressure, no result, nobody's name.
+[[nodiscard]] Result<LeakTest> leakTestOf(const LeakTestWords &asked, const Workshop &workshop,
+                                          const By &by);
+
+/// What keeps a build from being done, were these its leak tests, oldest first; empty where nothing
+/// does. Problem: the plan cannot be worked out.
+[[nodiscard]] Result<std::string> notDoneBecause(const Workshop &workshop, const BuildPlan &plan,
+                                                 const std::vector<LeakTest> &tests);
+
+/// A build that is done, with what it was promised and did not take let go; `test` is written down
+/// before it in the same action. Whether it may be done is not asked here.
+[[nodiscard]] Action doneAction(const Workshop &workshop, const BuildPlan &plan,
+                                const std::optional<LeakTest> &test, const By &by);
+/// The build is open again.
+[[nodiscard]] Action openedAgain(const BuildPlan &plan, const By &by);
+
+} // namespace flarestock

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: MIT
+//
+// Taking back: what undoes an action that stands in the journal. Movements go the other way; a
+// promise is let go, one that was let go is promised again; a build that was said to be done is
+// open again. What was seen (a count, a leak test) stays written down: a newer one stands in its
+// place.
+
+#pragma once
+
+#include "app/stockroom/deed.h"
+
+namespace flarestock {
+
+/// What takes back a movement and all that was done together with it, as far as it was not taken
+/// back before. Problem: no such movement, nothing left to take back, the file cannot be read.
+[[nodiscard]] Result<Action> movementTakenBack(const MovementId &id, const ShopFile &file,
+                                               const Workshop &workshop, const By &by);
+
+/// What takes back an action as it was appended, records and movements. Problem: as above; it is
+/// all of a kind that stays written down.
+[[nodiscard]] Result<Action> actionTakenBack(const Action &done, const ShopFile &file,
+                                             const Workshop &workshop, const By &by);
+
+} // namespace flarestock
