@@ -4,7 +4,8 @@
 
 #include "app/command/command.h"
 
-#include "model/storage/shop_file.h"
+#include "app/workshop/demo_shop.h"
+#include "model/storage/upkeep/kept_backups.h"
 
 #include <CLI/CLI.hpp>
 
@@ -20,26 +21,31 @@ struct BackupAsked {
     bool json = false;
 };
 
+void sayBackup(const BackupAsked &asked, const std::string &path, const Verification &found,
+               CommandOutcome &outcome)
+{
+    if (asked.json)
+        return outcome.print(
+            QJsonObject{{QStringLiteral("backup"), jsonText(path)},
+                        {QStringLiteral("movements"), static_cast<qint64>(found.movements)},
+                        {QStringLiteral("whole"), true}});
+    outcome.print("backed up to " + path + ": " + std::to_string(found.movements) +
+                  " movements, proved whole");
+}
+
 void answerBackup(const BackupAsked &asked, CommandOutcome &outcome)
 {
     const auto file = ShopFile::open(asked.shop, OpenMode::ReadOnly);
     if (!file)
         return outcome.refuse(file.error());
-    if (const auto made = file->backUp(asked.to); !made)
-        return outcome.refuse(made.error());
-    const auto said = ShopFile::verify(asked.to);
-    if (!said)
-        return outcome.refuse(said.error());
-    if (!said->whole)
-        return outcome.refuse({asked.to, "was made and is not whole: " + said->problems.front(),
-                               "Verify the shop itself: flarestock verify " + asked.shop + "."});
-    if (asked.json)
-        return outcome.print(
-            QJsonObject{{QStringLiteral("backup"), jsonText(asked.to)},
-                        {QStringLiteral("movements"), static_cast<qint64>(said->movements)},
-                        {QStringLiteral("whole"), true}});
-    outcome.print("backed up to " + asked.to + ": " + std::to_string(said->movements) +
-                  " movements, proved whole");
+    if (!asked.to.empty()) {
+        const auto found = provenBackup(*file, asked.to);
+        return found ? sayBackup(asked, asked.to, *found, outcome) : outcome.refuse(found.error());
+    }
+    const auto kept = keepBackup(*file, nowMilliseconds());
+    if (!kept)
+        return outcome.refuse(kept.error());
+    sayBackup(asked, kept->backup.path.string(), kept->found, outcome);
 }
 
 } // namespace
@@ -50,7 +56,7 @@ void addBackupCommand(CLI::App &app, CommandOutcome &outcome)
     CLI::App *command = app.add_subcommand(
         "backup", "Copies the shop as it is at one moment, and proves the copy whole.");
     command->add_option("--shop", asked->shop, "the shop file")->required();
-    command->add_option("--to", asked->to, "the new file")->required();
+    command->add_option("--to", asked->to, "the new file; otherwise one by number");
     command->add_flag("--json", asked->json, JsonHelp);
     command->callback([asked, &outcome] { answerBackup(*asked, outcome); });
 }

@@ -4,7 +4,7 @@
 
 #include "app/command/command.h"
 
-#include "model/storage/shop_file.h"
+#include "model/storage/upkeep/kept_backups.h"
 
 #include <CLI/CLI.hpp>
 #include <QJsonArray>
@@ -28,20 +28,45 @@ QJsonArray textArray(const std::vector<std::string> &texts)
     return array;
 }
 
+/// What a person whose file is not whole goes on with.
+std::string remedyWith(const std::optional<GoodBackup> &good, const std::string &shop)
+{
+    const std::string aside = "Do not write to it: keep it aside and restore ";
+    if (!good)
+        return aside + "the newest backup from elsewhere: none is whole in " + shop + ".backups.";
+    return aside + "the newest good backup, " + good->backup.path.string() + ", with " +
+           std::to_string(good->found.movements) + " movements up to " +
+           (good->found.lastGood.empty() ? std::string("none") : good->found.lastGood) +
+           ": flarestock restore.";
+}
+
+QJsonObject document(const Verification &said, const std::optional<GoodBackup> &good)
+{
+    QJsonObject document{{QStringLiteral("whole"), said.whole},
+                         {QStringLiteral("movements"), static_cast<qint64>(said.movements)},
+                         {QStringLiteral("heads"), textArray(said.heads)},
+                         {QStringLiteral("problems"), textArray(said.problems)},
+                         {QStringLiteral("lastGood"), jsonText(said.lastGood)}};
+    if (!said.whole)
+        document.insert(QStringLiteral("newestGoodBackup"),
+                        good ? jsonText(good->backup.path.string()) : QJsonValue());
+    return document;
+}
+
 void answerVerify(const VerifyAsked &asked, CommandOutcome &outcome)
 {
     const auto said = ShopFile::verify(asked.file);
-    if (!said)
-        return outcome.refuse(said.error());
+    if (!said) { // Not to be read as a shop at all; then a backup is all the more asked for.
+        Problem problem = said.error();
+        if (const auto good = newestGoodBackup(asked.file))
+            problem.remedy = remedyWith(good, asked.file);
+        return outcome.refuse(problem);
+    }
+    const auto good = said->whole ? std::nullopt : newestGoodBackup(asked.file);
     if (!said->whole)
         outcome.ending = Ending::InputProblem;
     if (asked.json)
-        return outcome.print(
-            QJsonObject{{QStringLiteral("whole"), said->whole},
-                        {QStringLiteral("movements"), static_cast<qint64>(said->movements)},
-                        {QStringLiteral("heads"), textArray(said->heads)},
-                        {QStringLiteral("problems"), textArray(said->problems)},
-                        {QStringLiteral("lastGood"), jsonText(said->lastGood)}});
+        return outcome.print(document(*said, good));
     if (said->whole)
         return outcome.print(asked.file + " is whole: " + std::to_string(said->movements) +
                              " movements, every balance is what they add up to");
@@ -50,7 +75,7 @@ void answerVerify(const VerifyAsked &asked, CommandOutcome &outcome)
     outcome.refuse({asked.file,
                     "is not whole; the last good movement is " +
                         (said->lastGood.empty() ? std::string("none") : said->lastGood),
-                    "Do not write to it: keep it aside and restore the newest backup."});
+                    remedyWith(good, asked.file)});
 }
 
 } // namespace

@@ -73,7 +73,7 @@ JournalWriter::JournalWriter(ShopConnection &connection, Promised promised)
     : m_connection(connection), m_promised(promised),
       m_ledger(placesIn(connection), costingIn(connection))
 {
-    auto query = connection.run(sql::SelectReplicas);
+    auto query = connection.run(sql::SelectOwnReplica);
     if (!query.next())
         throw StorageFailure{{connection.path().string(), "is a shop file that was never finished",
                               "Make it again, or use a backup."}};

@@ -8,19 +8,9 @@
 #include "model/storage/upkeep/backup.h"
 #include "model/storage/upkeep/schema.h"
 
-#include <QRandomGenerator>
-
 namespace flarestock {
 
 namespace {
-
-QByteArray randomId()
-{
-    QByteArray id(16, '\0');
-    for (auto &byte : id)
-        byte = static_cast<char>(QRandomGenerator::system()->bounded(256));
-    return id;
-}
 
 /// Everything that a shop begins with, in one transaction with the marks of the file.
 void writeShop(ShopConnection &connection, const NewShop &shop)
@@ -35,7 +25,7 @@ void writeShop(ShopConnection &connection, const NewShop &shop)
         writePlace(connection, place, ++sequence);
     for (const auto &[name, content] : shop.documents)
         writeDocument(connection, name, content, {shop.who, shop.now});
-    connection.run(sql::InsertReplica, {randomId(), QByteArray(32, '\0')});
+    connection.run(sql::InsertReplica, {randomReplicaId(), QByteArray(32, '\0')});
     JournalWriter writer(connection);
     for (const auto &movement : shop.opening)
         static_cast<void>(writer.append(movement));

@@ -235,7 +235,7 @@ Result<void> ShopFile::add(const Place &place)
 
 Result<void> ShopFile::backUp(const std::filesystem::path &to) const
 {
-    return guarded([&] { makeCopy(*m_connection, to); });
+    return guarded([&] { makeBackup(*m_connection, to); });
 }
 
 Result<Appended> ShopFile::record(const BoxCheck &check)

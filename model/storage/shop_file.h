@@ -97,8 +97,9 @@ public:
 
     [[nodiscard]] const ShopSettings &settings() const noexcept;
     [[nodiscard]] std::filesystem::path path() const;
-    /// Copies the shop as it is at this moment to a file beside that is whole or not there, while
-    /// others may write. Problem: it exists already, cannot be written, the disk is full.
+    /// Copies the shop as it is at this moment to a file that is whole or not there, while others
+    /// may write. The copy is a replica of its own from then on, so that a shop may go on from it.
+    /// Problem: it exists already, cannot be written, the disk is full.
     [[nodiscard]] Result<void> backUp(const std::filesystem::path &to) const;
 
     /// The newest version of every document, by name.

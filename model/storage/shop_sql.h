@@ -45,6 +45,12 @@ inline constexpr std::string_view InsertReplica =
     "INSERT INTO replica (number, id, entries, lamport, head) VALUES (1, ?, 0, 0, ?)";
 inline constexpr std::string_view SelectReplicas =
     "SELECT number, id, entries, lamport, head FROM replica ORDER BY number";
+/// A file writes as the replica that was made last: a copy begins with one of its own.
+inline constexpr std::string_view SelectOwnReplica =
+    "SELECT number, id, entries, lamport, head FROM replica ORDER BY number DESC LIMIT 1";
+inline constexpr std::string_view InsertReplicaOfCopy =
+    "INSERT INTO replica (number, id, entries, lamport, head)"
+    " SELECT max(number) + 1, ?, 0, max(lamport), ? FROM replica";
 inline constexpr std::string_view UpdateReplica =
     "UPDATE replica SET entries = ?, lamport = ?, head = ? WHERE number = ?";
 

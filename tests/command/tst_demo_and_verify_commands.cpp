@@ -27,6 +27,7 @@ private Q_SLOTS:
     void verifyTellsAPerson();
     void verifySeesWhatWasChanged_data();
     void verifySeesWhatWasChanged();
+    void verifyNamesTheNewestGoodBackup();
     void verifyRefusesWhatIsNoShop_data();
     void verifyRefusesWhatIsNoShop();
 };
@@ -177,6 +178,50 @@ void DemoAndVerifyCommands::verifySeesWhatWasChanged()
         QVERIFY2(spoken.err.find(says) != std::string::npos, spoken.err.c_str());
     QCOMPARE(std::count(spoken.err.begin(), spoken.err.end(), '\n'), 1);
     QVERIFY(bytesOf(path) == bytes); // It never writes.
+}
+
+void DemoAndVerifyCommands::verifyNamesTheNewestGoodBackup()
+{
+    const std::string path = m_demo.file("backed-up.shop");
+    writeBytes(path, bytesOf(m_demo.made()));
+    const auto backUp = [&path] {
+        return runFlarestock({"backup", "--shop", path, "--json"})
+            .json()
+            .value(QStringLiteral("backup"))
+            .toString()
+            .toStdString();
+    };
+    const std::string good = backUp();
+    const std::string damaged = backUp();
+    QVERIFY(good.find("backup-0001-") != std::string::npos);
+    QVERIFY(damaged.find("backup-0002-") != std::string::npos);
+    writeBytes(damaged, bytesOf(damaged).left(4096));
+    QByteArray bytes = bytesOf(path);
+    bytes.replace("Two Beacons hill-climb", "Ten Beacons hill-climb");
+    QVERIFY(bytes != bytesOf(path));
+    writeBytes(path, bytes);
+
+    const Ran ran = runFlarestock({"verify", path, "--json"});
+    QCOMPARE(ran.status, 2);
+    QCOMPARE(ran.json().value(QStringLiteral("newestGoodBackup")).toString().toStdString(), good);
+    const Ran spoken = runFlarestock({"verify", path});
+    QVERIFY2(spoken.err.find(good) != std::string::npos, spoken.err.c_str());
+
+    const std::string again = m_demo.file("again.shop");
+    QCOMPARE(runFlarestock({"restore", good, "--to", again}).status, 0);
+    const QJsonObject restored = runFlarestock({"verify", again, "--json"}).json();
+    QVERIFY(restored.value(QStringLiteral("whole")).toBool());
+    QCOMPARE(restored.value(QStringLiteral("movements")),
+             runFlarestock({"verify", m_demo.made(), "--json"})
+                 .json()
+                 .value(QStringLiteral("movements")));
+    QCOMPARE(runFlarestock({"restore", good, "--to", again}).status, 2); // It is there already.
+    QCOMPARE(runFlarestock({"restore", damaged, "--to", m_demo.file("no.shop")}).status, 2);
+
+    writeBytes(path, "a letter"); // No longer a shop at all.
+    const Ran letter = runFlarestock({"verify", path});
+    QCOMPARE(letter.status, 2);
+    QVERIFY2(letter.err.find(good) != std::string::npos, letter.err.c_str());
 }
 
 void DemoAndVerifyCommands::verifyRefusesWhatIsNoShop_data()

@@ -52,6 +52,30 @@ FAULTS = {
         "upkeep/backup.cpp",
         "    if (!synced(path.has_parent_path()",
         "    if (path.empty() && !synced(path.has_parent_path()"),
+    "file_copied": (
+        "upkeep/backup.cpp",
+        "        copyPages(connection.handle(), unnamed);\n",
+        """        if (unnamed.empty())
+            copyPages(connection.handle(), unnamed);
+        std::filesystem::copy_file(connection.path(), unnamed);
+"""),
+    "replica_shared": (
+        "upkeep/backup.cpp",
+        "    makeWhole(connection, to, beginReplica);\n",
+        """    makeWhole(connection, to,
+              to.empty() ? beginReplica : +[](const std::filesystem::path &) {});
+"""),
+    "version_said_later": (
+        "upkeep/migration.cpp",
+        '    connection.run("PRAGMA user_version = 2");\n',
+        """    connection.run("COMMIT");
+    connection.run("BEGIN");
+    connection.run("PRAGMA user_version = 2");
+"""),
+    "no_copy_before": (
+        "upkeep/migration.cpp",
+        "    makeCopy(connection, copyName(connection));\n",
+        "    static_cast<void>(copyName(connection));\n"),
     "chain_not_followed": (
         "verification.cpp",
         "chainHash(row, bytes, replica.reached, replica.id) != row.hash)",

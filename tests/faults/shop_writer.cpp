@@ -9,6 +9,7 @@
 //   shop_writer document FILE FIRST COUNT  versions of a document, each larger than the one before
 //   shop_writer box FILE FIRST COUNT       looks into a box
 //   shop_writer verify FILE                says "whole", or what is wrong
+//   shop_writer backup FILE TO             a copy of the shop as it is, while others write
 //
 // An action of one number is the same in every run, ids included.
 
@@ -176,6 +177,17 @@ int verify(const std::string &file)
     return 2;
 }
 
+int backUp(const std::string &file, const std::string &to)
+{
+    const auto shop = ShopFile::open(file, OpenMode::ReadOnly);
+    if (!shop)
+        return refuse(shop.error());
+    if (const auto made = shop->backUp(to); !made)
+        return refuse(made.error());
+    say("backed up");
+    return 0;
+}
+
 } // namespace
 
 int main(int count, char **given)
@@ -190,12 +202,14 @@ int main(int count, char **given)
     }
     if (words.size() == 2 && words[0] == "verify")
         return verify(words[1]);
+    if (words.size() == 3 && words[0] == "backup")
+        return backUp(words[1], words[2]);
     if (words.size() == 4 && words[0] == "moves")
         return act(words, moved);
     if (words.size() == 4 && words[0] == "document")
         return act(words, written);
     if (words.size() == 4 && words[0] == "box")
         return act(words, looked);
-    std::cerr << "say make, moves, document, box or verify; see the head of the source\n";
+    std::cerr << "say make, moves, document, box, verify or backup; see the head of the source\n";
     return 1;
 }

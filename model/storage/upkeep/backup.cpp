@@ -2,6 +2,8 @@
 
 #include "model/storage/upkeep/backup.h"
 
+#include "model/storage/shop_sql.h"
+
 #include <QRandomGenerator>
 #include <QSqlDriver>
 
@@ -97,7 +99,20 @@ void giveName(const std::filesystem::path &unnamed, const std::filesystem::path 
                               "Check the disk, then run flarestock verify on it."}};
 }
 
-void makeCopy(const ShopConnection &connection, const std::filesystem::path &to)
+QByteArray randomReplicaId()
+{
+    QByteArray id(16, '\0');
+    for (auto &byte : id)
+        byte = static_cast<char>(QRandomGenerator::system()->bounded(256));
+    return id;
+}
+
+namespace {
+
+/// `to` as a copy that is whole, or nothing. `finish` is what else is done to it before it has its
+/// name.
+void makeWhole(const ShopConnection &connection, const std::filesystem::path &to,
+               void (*finish)(const std::filesystem::path &unnamed))
 {
     std::error_code wrong;
     if (std::filesystem::exists(std::filesystem::symlink_status(to, wrong)))
@@ -107,6 +122,7 @@ void makeCopy(const ShopConnection &connection, const std::filesystem::path &to)
     const auto unnamed = unfinishedName(to);
     try {
         copyPages(connection.handle(), unnamed);
+        finish(unnamed);
         if (!synced(unnamed, O_RDWR))
             throw StorageFailure{{to.string(), "could not be brought to the disk",
                                   "Check the disk; the shop itself is unchanged."}};
@@ -117,6 +133,29 @@ void makeCopy(const ShopConnection &connection, const std::filesystem::path &to)
             failure.problem.thing = to.string();
         throw;
     }
+}
+
+void beginReplica(const std::filesystem::path &unnamed)
+{
+    ShopConnection copy(unnamed, ShopConnection::Use::Write);
+    copy.wholly([&] {
+        copy.run(sql::InsertReplicaOfCopy, {randomReplicaId(), QByteArray(32, '\0')});
+    });
+    // A file that lies by itself keeps no log, and nothing stays beside it when it is only read.
+    if (copy.one("PRAGMA journal_mode = DELETE").toString() != QStringLiteral("delete"))
+        refuseCode(unnamed, SQLITE_ERROR);
+}
+
+} // namespace
+
+void makeCopy(const ShopConnection &connection, const std::filesystem::path &to)
+{
+    makeWhole(connection, to, [](const std::filesystem::path &) {});
+}
+
+void makeBackup(const ShopConnection &connection, const std::filesystem::path &to)
+{
+    makeWhole(connection, to, beginReplica);
 }
 
 } // namespace flarestock
