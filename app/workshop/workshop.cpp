@@ -95,9 +95,6 @@ Result<std::shared_ptr<const Workshop>> Workshop::read(const ShopFile &file)
 
 Result<std::shared_ptr<const Workshop>> Workshop::open(const std::filesystem::path &path)
 {
-    if (path.string().starts_with("postgresql:"))
-        return problem(path.string(), "names a server, and this version reads shop files only",
-                       "Name a shop file.");
     const auto file = ShopFile::open(path, OpenMode::ReadOnly);
     if (!file)
         return tl::unexpected(file.error());

@@ -7,6 +7,7 @@
 
 #include "model/exact/problem.h"
 
+#include <cstdint>
 #include <functional>
 #include <type_traits>
 
@@ -15,6 +16,9 @@ namespace flarestock {
 struct StorageFailure {
     Problem problem;
     int nativeCode = 0; ///< SQLite's extended code; 0 where it was not SQLite.
+    /// What a server answered: that others were in the way and it may go well the next time; or
+    /// nothing, so that nobody knows whether it was done.
+    enum class Answer : std::uint8_t { Refused, InTheWay, Lost } answer = Answer::Refused;
 };
 
 /// Runs `action` and turns a StorageFailure into its Problem.

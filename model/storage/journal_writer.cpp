@@ -50,7 +50,7 @@ std::vector<Place> placesIn(const ShopConnection &connection)
     while (query.next()) {
         const auto kind = parsePlaceKind(query.value(3).toString().toStdString());
         if (!kind)
-            throw StorageFailure{{connection.path().string(), "has a place of an unknown kind",
+            throw StorageFailure{{connection.name(), "has a place of an unknown kind",
                                   "Do not write to it: restore the newest backup."}};
         places.push_back({query.value(1).toString().toStdString(),
                           query.value(2).toString().toStdString(), *kind});
@@ -64,24 +64,15 @@ Costing costingIn(const ShopConnection &connection)
     const auto costing =
         query.next() ? costingOf(query.value(2).toString().toStdString()) : std::nullopt;
     if (!costing)
-        throw StorageFailure{{connection.path().string(), "does not say how it costs its stock",
+        throw StorageFailure{{connection.name(), "does not say how it costs its stock",
                               "Do not write to it: restore the newest backup."}};
     return *costing;
 }
 
 JournalWriter::JournalWriter(ShopConnection &connection, Promised promised)
     : m_connection(connection), m_promised(promised),
-      m_ledger(placesIn(connection), costingIn(connection))
+      m_ledger(placesIn(connection), costingIn(connection)), m_end(connection.chainEnd())
 {
-    auto query = connection.run(sql::SelectOwnReplica);
-    if (!query.next())
-        throw StorageFailure{{connection.path().string(), "is a shop file that was never finished",
-                              "Make it again, or use a backup."}};
-    m_replica = query.value(0).toLongLong();
-    m_replicaId = query.value(1).toByteArray();
-    m_entries = query.value(2).toLongLong();
-    m_lamport = query.value(3).toLongLong();
-    m_head = query.value(4).toByteArray();
 }
 
 std::optional<Movement> JournalWriter::standing(const MovementId &id) const
@@ -175,11 +166,11 @@ void JournalWriter::throwIfPromised(const Movement &movement) const
 
 void JournalWriter::chain(ChainPlace &place, const std::vector<std::uint8_t> &bytes)
 {
-    place.replica = m_replica;
-    place.sequence = ++m_entries;
-    place.lamport = ++m_lamport;
-    place.hash = chainHash(place, bytes, m_head, m_replicaId);
-    m_head = place.hash;
+    place.replica = m_end.replica;
+    place.sequence = ++m_end.entries;
+    place.lamport = m_end.lamport = m_connection.nextLamport(m_end.lamport);
+    place.hash = chainHash(place, bytes, m_end.head, m_end.id);
+    m_end.head = place.hash;
 }
 
 Balance JournalWriter::balance(const BalanceKey &key)
@@ -254,8 +245,8 @@ void JournalWriter::finish()
     if (m_benchChange != 0)
         throw StorageFailure{{"the action", "leaves value at the bench",
                               "What comes off the bench has to be worth what went onto it."}};
-    m_connection.run(sql::UpdateReplica,
-                     {number(m_entries), number(m_lamport), m_head, number(m_replica)});
+    m_connection.run(sql::UpdateReplica, {number(m_end.entries), number(m_end.lamport), m_end.head,
+                                          number(m_end.replica)});
 }
 
 } // namespace flarestock

@@ -13,14 +13,14 @@ namespace flarestock {
 
 class JournalWriter {
 public:
-    /// Throws StorageFailure where the file has no replica to write as.
+    /// Throws StorageFailure where the shop has no replica to write as.
     explicit JournalWriter(ShopConnection &connection, Promised promised = Promised::Stays);
 
     /// One movement. Throws StorageFailure: refused, or its id stands there for something else.
     [[nodiscard]] Appended append(Movement movement);
     /// One record; a promise is judged. Throws as above.
     [[nodiscard]] Appended append(const Record &record);
-    /// What the file says of it now, this writer's entries included.
+    /// What the shop says of it now, this writer's entries included.
     [[nodiscard]] Balance balance(const BalanceKey &key);
     /// The ledger as far as it is known here: of that part all of it.
     [[nodiscard]] const Ledger &knowing(const std::string &part);
@@ -43,14 +43,10 @@ private:
     Ledger m_ledger; ///< Only of the parts in m_learnt.
     std::set<std::string> m_learnt;
     std::int64_t m_benchChange = 0;
-    std::int64_t m_replica = 0;
-    QByteArray m_replicaId;
-    std::int64_t m_entries = 0;
-    std::int64_t m_lamport = 0;
-    QByteArray m_head;
+    ChainEnd m_end;
 };
 
-/// The places as the file has them, nearest first. Throws StorageFailure.
+/// The places as the shop has them, nearest first. Throws StorageFailure.
 [[nodiscard]] std::vector<Place> placesIn(const ShopConnection &connection);
 /// How the shop costs. Throws StorageFailure.
 [[nodiscard]] Costing costingIn(const ShopConnection &connection);

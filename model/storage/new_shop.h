@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// New shop: a shop file made with all that it begins with, or not at all: it is written under a
-// name of its own beside its place, and gets its name when everything is on the disk.
+// New shop: all that a shop begins with, and what is written into it besides the journal.
+// Everything here is called inside a transaction.
 
 #pragma once
 
@@ -10,9 +10,12 @@
 
 namespace flarestock {
 
-/// Throws StorageFailure: the file exists already, its folder is not there or cannot be written,
-/// the disk is full, a movement is refused.
-void makeShopFile(const std::filesystem::path &path, const NewShop &shop);
+/// A chain of its own, without an entry yet, for who writes from now on.
+void beginReplica(ShopConnection &connection);
+
+/// Into tables that are there, empty but for a chain to write on. Throws StorageFailure: a movement
+/// is refused.
+void writeShop(ShopConnection &connection, const NewShop &shop);
 
 /// Who wrote something, and when (milliseconds since 1970, UTC).
 struct Written {
@@ -20,10 +23,9 @@ struct Written {
     std::int64_t at = 0;
 };
 /// A version of a document, sealed over the one written before; none where it is the newest
-/// already. A byte-order mark at its beginning is left out. Inside a transaction.
+/// already. A byte-order mark at its beginning is left out.
 void writeDocument(ShopConnection &connection, const std::string &name, const std::string &content,
                    const Written &by);
-/// Inside a transaction.
 void writeBoxCheck(ShopConnection &connection, const BoxCheck &check);
 
 } // namespace flarestock

@@ -1,80 +1,87 @@
 // SPDX-License-Identifier: MIT
 //
-// Shop connection: one SQLite connection with the settings that our promises rest on, read back
-// after they were made. Statements are constant texts with values bound by position; what goes
-// wrong is thrown as StorageFailure with a sentence for people.
+// Shop connection: one connection to the database that holds a shop, whichever it is. Statements
+// are constant texts of standard SQL with values bound by position, so that what reads and writes
+// the journal is one for all; what differs stands in FileConnection and
+// ServerConnection.
 
 #pragma once
 
 #include "model/storage/failure.h"
-#include "model/storage/open_here.h"
 
+#include <QByteArray>
 #include <QSqlDatabase>
 #include <QSqlQuery>
 #include <QVariant>
 
 #include <filesystem>
+#include <functional>
 #include <optional>
+#include <string>
 #include <string_view>
-
-struct sqlite3;
 
 namespace flarestock {
 
+/// A chain of the journal as far as it goes.
+struct ChainEnd {
+    std::int64_t replica = 0; ///< Its number.
+    QByteArray id;
+    std::int64_t entries = 0;
+    std::int64_t lamport = 0; ///< What the next one has to be greater than.
+    QByteArray head;
+};
+
 class ShopConnection {
 public:
-    /// Make: the file is not there yet, or it is made again from nothing.
-    enum class Use : std::uint8_t { Make, Write, Read };
-
-    /// Throws StorageFailure: not a shop file (where it is not made), it cannot be opened, or does
-    /// not take the settings.
-    ShopConnection(const std::filesystem::path &path, Use use);
-    ~ShopConnection();
+    virtual ~ShopConnection();
     ShopConnection(const ShopConnection &) = delete;
     ShopConnection &operator=(const ShopConnection &) = delete;
 
     /// Runs a statement; the query stands before its first row. Throws StorageFailure.
     QSqlQuery run(std::string_view sql, const QVariantList &values = {}) const;
+    /// Runs a statement for each list of values, until `next` has none.
+    void runEach(std::string_view sql,
+                 const std::function<std::optional<QVariantList>()> &next) const;
     /// The first column of the first row; invalid where there is none.
     [[nodiscard]] QVariant one(std::string_view sql, const QVariantList &values = {}) const;
 
-    /// All of `action` or nothing, by BEGIN IMMEDIATE; acknowledged only after COMMIT came back.
-    template <class Action>
-    void wholly(Action &&action)
-    {
-        throwIfStopped();
-        run("BEGIN IMMEDIATE");
-        try {
-            action();
-            run("COMMIT");
-        } catch (const StorageFailure &failure) {
-            rollBack();
-            stopAfter(failure);
-            throw;
-        } catch (...) {
-            rollBack();
-            throw;
-        }
-    }
+    /// All of `action` or nothing; acknowledged only after COMMIT came back. It may be run several
+    /// times, each time from the beginning, as long as nothing of it has stayed.
+    virtual void wholly(const std::function<void()> &action) = 0;
+    /// What `look` reads is of one moment, whatever others write meanwhile. Also inside
+    /// wholly().
+    virtual void atOneMoment(const std::function<void()> &look) const = 0;
+    /// The chain that this connection writes on. Inside wholly(). Throws StorageFailure where there
+    /// is none.
+    [[nodiscard]] virtual ChainEnd chainEnd() = 0;
+    /// The count of the next entry, greater than `last` and than that of whatever stands already.
+    [[nodiscard]] virtual std::int64_t nextLamport(std::int64_t last) = 0;
+    /// Whether another connection has written since it was asked last; true at the first time.
+    /// Throws StorageFailure.
+    [[nodiscard]] virtual bool hasNews() = 0;
+    /// Says what is wrong with the database itself, besides what it holds.
+    virtual void examine(const std::function<void(const std::string &)> &wrong) const = 0;
+    /// Copies the shop as it is at this moment to a new file. Throws StorageFailure.
+    virtual void copyTo(const std::filesystem::path &file) const = 0;
 
-    [[nodiscard]] const std::filesystem::path &path() const noexcept { return m_path; }
-    /// SQLite's own, for what Qt does not reach; never closed through it.
-    [[nodiscard]] sqlite3 *handle() const;
-    [[nodiscard]] bool isWritable() const noexcept { return m_use != Use::Read; }
+    /// What people call it: the file, or the address.
+    [[nodiscard]] const std::string &name() const noexcept { return m_name; }
+
+protected:
+    /// How rows come: one after the other, as they are asked for, or all before the first.
+    enum class Rows : std::uint8_t { OneByOne, AtOnce };
+    /// `driver`: Qt's name of it. The database is not open yet.
+    ShopConnection(std::string name, const char *driver, Rows rows);
+    [[nodiscard]] QSqlDatabase &database() noexcept { return m_database; }
+    [[nodiscard]] const QSqlDatabase &database() const noexcept { return m_database; }
+    void close() noexcept;
+    /// Throws it as a StorageFailure with a sentence for people.
+    [[noreturn]] virtual void fail(const QSqlError &error) const = 0;
 
 private:
-    void applySettings();
-    void rollBack() noexcept;
-    /// After a failing disk, a full one or damage nothing more is written by this connection.
-    void stopAfter(const StorageFailure &failure) noexcept;
-    void throwIfStopped() const;
-    [[noreturn]] void fail(const QSqlError &error) const;
-
-    std::filesystem::path m_path;
-    Use m_use;
-    bool m_stopped = false;
-    std::optional<OpenHere> m_openHere; ///< Not while it is made: then nobody knows its name.
-    QString m_name;
+    std::string m_name;
+    Rows m_rows;
+    QString m_connection; ///< Qt's name of it.
     QSqlDatabase m_database;
 };
 

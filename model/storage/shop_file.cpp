@@ -2,14 +2,13 @@
 
 #include "model/storage/shop_file.h"
 
-#include "model/storage/file_header.h"
+#include "model/storage/file/new_file.h"
+#include "model/storage/file/opened_file.h"
 #include "model/storage/journal_reader.h"
 #include "model/storage/journal_writer.h"
 #include "model/storage/new_shop.h"
+#include "model/storage/server/opened_server.h"
 #include "model/storage/shop_sql.h"
-#include "model/storage/upkeep/backup.h"
-#include "model/storage/upkeep/migration.h"
-#include "model/storage/verification.h"
 
 namespace flarestock {
 
@@ -19,50 +18,23 @@ ShopSettings settingsIn(const ShopConnection &connection)
 {
     auto query = connection.run(sql::SelectShop);
     if (!query.next())
-        throw StorageFailure{{connection.path().string(), "is a shop file that was never finished",
+        throw StorageFailure{{connection.name(), "is a shop file that was never finished",
                               "Make it again, or use a backup."}};
     auto currency = Currency::parse(query.value(1).toString().toStdString());
     if (!currency)
-        throw StorageFailure{{connection.path().string(), "has a currency that nobody knows",
-                              "Restore the newest backup."}};
+        throw StorageFailure{
+            {connection.name(), "has a currency that nobody knows", "Restore the newest backup."}};
     return {query.value(0).toString().toStdString(), *currency, costingIn(connection)};
 }
 
-void throwUnlessMarked(const ShopConnection &connection)
-{
-    throwUnlessOurMarks(connection.path(), connection.one("PRAGMA application_id").toLongLong(),
-                        connection.one("PRAGMA user_version").toLongLong());
-}
-
-[[noreturn]] void refuseDamaged(const std::filesystem::path &path, const std::string &wrong)
-{
-    throw StorageFailure{{path.string(), wrong,
-                          "Do not write to it: keep it aside, run flarestock verify on it and "
-                          "restore the newest backup."}};
-}
-
-/// What can be seen without following the whole chain: SQLite's own quick check, and that as many
-/// entries are there as each replica says, up to the one that it ends with.
-void checkQuickly(const ShopConnection &connection)
-{
-    if (connection.one("PRAGMA quick_check(1)").toString() != QStringLiteral("ok"))
-        refuseDamaged(connection.path(), "is damaged");
-    const bool first = versionOf(connection) == 1;
-    const auto ends = first ? sql::SelectJournalEndsOne : sql::SelectJournalEnds;
-    for (auto query = connection.run(ends); query.next();) {
-        const auto entries = query.value(0).toLongLong();
-        const bool closed = entries == 0 || query.value(2) == query.value(3);
-        if (query.value(1).toLongLong() != entries || !closed)
-            refuseDamaged(connection.path(), "is damaged: its journal does not end as it says");
-    }
-}
-
-/// Where the disk failed in the middle nobody knows whether it has them: says which to ask for
-/// again.
+/// Where the disk or the line failed in the middle nobody knows whether it has them: says which to
+/// ask for again.
 void nameUnconfirmed(StorageFailure &failure, const std::vector<Movement> &movements)
 {
-    if (failure.nativeCode == 0 || movements.empty())
-        return; // It was refused, and is not there.
+    const bool isRefused =
+        failure.nativeCode == 0 && failure.answer != StorageFailure::Answer::Lost;
+    if (isRefused || movements.empty())
+        return; // It is not there.
     failure.problem.remedy += " Not confirmed is movement " + movements.front().id.text();
     if (movements.size() > 1)
         failure.problem.remedy += " with " + std::to_string(movements.size() - 1) + " more";
@@ -83,12 +55,6 @@ ShopFile &ShopFile::operator=(ShopFile &&) noexcept = default;
 
 ShopFile::~ShopFile() = default;
 
-void ShopFile::wholly(const std::function<void()> &action)
-{
-    m_connection->wholly(action);
-    m_looking.reset();
-}
-
 Result<ShopFile> ShopFile::create(const std::filesystem::path &path, const NewShop &shop)
 {
     const auto made = guarded([&] { makeShopFile(path, shop); });
@@ -100,46 +66,20 @@ Result<ShopFile> ShopFile::create(const std::filesystem::path &path, const NewSh
 Result<ShopFile> ShopFile::open(const std::filesystem::path &path, OpenMode mode)
 {
     return guarded([&] {
-        std::unique_ptr<ShopConnection> looking;
-        if (mode == OpenMode::ReadOnly || hasLog(path)) {
-            looking = std::make_unique<ShopConnection>(path, ShopConnection::Use::Read);
-            throwUnlessMarked(*looking);
-        }
         std::unique_ptr<ShopConnection> connection;
-        if (mode == OpenMode::ReadOnly) {
-            connection = std::move(looking);
-        } else {
-            connection = std::make_unique<ShopConnection>(path, ShopConnection::Use::Write);
-            throwUnlessMarked(*connection);
-            checkQuickly(*connection);
-            migrate(*connection);
-        }
-        std::unique_ptr<const MigratedCopy> copy;
-        if (versionOf(*connection) != SchemaVersion) {
-            copy = std::make_unique<const MigratedCopy>(*connection);
-            connection = copy->open();
-        }
+        if (isServer(path))
+            connection = openServer(path.string(), mode);
+        else
+            connection = openFile(path, mode);
         auto settings = settingsIn(*connection);
-        ShopFile shop(path, std::move(connection), std::move(settings));
-        shop.m_copy = std::move(copy);
-        shop.m_looking = std::move(looking);
-        return shop;
+        return ShopFile(path, std::move(connection), std::move(settings));
     });
 }
 
 Result<Verification> ShopFile::verify(const std::filesystem::path &path)
 {
-    return guarded([&] {
-        const ShopConnection connection(path, ShopConnection::Use::Read);
-        throwUnlessMarked(connection);
-        try {
-            return verified(connection);
-        } catch (const StorageFailure &failure) { // So damaged that a table cannot be read.
-            Verification said;
-            said.problems.push_back(failure.problem.sentence());
-            return said;
-        }
-    });
+    return guarded(
+        [&] { return isServer(path) ? verifiedServer(path.string()) : verifiedFile(path); });
 }
 
 const ShopSettings &ShopFile::settings() const noexcept
@@ -156,7 +96,7 @@ Result<void> ShopFile::putDocument(const std::string &name, const std::string &c
                                    const std::string &who, std::int64_t now)
 {
     return guarded([&] {
-        wholly([&] { writeDocument(*m_connection, name, content, {who, now}); });
+        m_connection->wholly([&] { writeDocument(*m_connection, name, content, {who, now}); });
     });
 }
 
@@ -170,7 +110,8 @@ Result<std::vector<Appended>> ShopFile::append(const Action &action)
     return guarded([&] {
         std::vector<Appended> done;
         try {
-            wholly([&] {
+            m_connection->wholly([&] {
+                done.clear();
                 JournalWriter writer(*m_connection, action.promised);
                 for (const auto &record : action.records)
                     done.push_back(writer.append(record));
@@ -190,7 +131,8 @@ Result<Counted> ShopFile::append(Count count, const MovementId &difference)
 {
     return guarded([&] {
         Counted done;
-        wholly([&] {
+        m_connection->wholly([&] {
+            done = {};
             JournalWriter writer(*m_connection, Promised::MayGo);
             count.expected = writer.balance(count.key).quantity;
             done.expected = count.expected;
@@ -205,7 +147,7 @@ Result<Counted> ShopFile::append(Count count, const MovementId &difference)
                 return one.kind == PlaceKind::Difference;
             });
             if (place == places.end())
-                throw StorageFailure{{m_connection->path().string(),
+                throw StorageFailure{{m_connection->name(),
                                       "has no place for what counts find more or less",
                                       "Add a place of the kind difference."}};
             auto movement = differenceOf(count, ledger, place->id);
@@ -222,7 +164,7 @@ Result<Counted> ShopFile::append(Count count, const MovementId &difference)
 Result<void> ShopFile::add(const Place &place)
 {
     return guarded([&] {
-        wholly([&] {
+        m_connection->wholly([&] {
             const auto there = placesIn(*m_connection);
             if (std::any_of(there.begin(), there.end(),
                             [&place](const Place &one) { return one.id == place.id; }))
@@ -235,14 +177,14 @@ Result<void> ShopFile::add(const Place &place)
 
 Result<void> ShopFile::backUp(const std::filesystem::path &to) const
 {
-    return guarded([&] { makeBackup(*m_connection, to); });
+    return guarded([&] { m_connection->copyTo(to); });
 }
 
 Result<Appended> ShopFile::record(const BoxCheck &check)
 {
     return guarded([&] {
         Appended done{check.id, false};
-        wholly([&] {
+        m_connection->wholly([&] {
             done.already =
                 m_connection->one("SELECT 1 FROM box_check WHERE id = ?", {idBytes(check.id)})
                     .isValid();

@@ -24,7 +24,6 @@
 
 namespace flarestock {
 
-class MigratedCopy;
 class ShopConnection;
 
 enum class OpenMode : std::uint8_t { ReadWrite, ReadOnly };
@@ -151,15 +150,8 @@ public:
 private:
     ShopFile(std::filesystem::path path, std::unique_ptr<ShopConnection> connection,
              ShopSettings settings);
-    /// ShopConnection::wholly(), and from then on the file is ours to write.
-    void wholly(const std::function<void()> &action);
 
     std::filesystem::path m_path;
-    std::unique_ptr<const MigratedCopy> m_copy; ///< Of an older file that is only read.
-    /// Where a log was found beside the file, which may be the log of another one: reads only,
-    /// until something was written. As long as it is there, closing the connection that writes does
-    /// not bring the log into the file; so it is also closed last.
-    std::unique_ptr<ShopConnection> m_looking;
     std::unique_ptr<ShopConnection> m_connection;
     ShopSettings m_settings;
 };

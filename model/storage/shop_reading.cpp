@@ -31,7 +31,7 @@ Result<Ledger> ShopFile::ledger() const
         Ledger ledger(placesIn(*m_connection), m_settings.costing);
         const auto wrong = [this](const MovementId &id, Refusal refusal) {
             throw StorageFailure{
-                {m_connection->path().string(),
+                {m_connection->name(),
                  "holds entry " + id.text() + ", which " + std::string(text(refusal)),
                  "Run flarestock verify on it and restore the newest backup."}};
         };

@@ -59,7 +59,7 @@ QString text(const std::string &text)
     if (text.empty())
         return QStringLiteral("");
     QString read = QString::fromStdString(text);
-    if (read.toStdString() != text)
+    if (read.toStdString() != text || read.contains(QChar(u'\0')))
         throw StorageFailure{{"\"" + read.left(40).toStdString() + "\"",
                               "holds bytes that are no text, or begins with a byte-order mark",
                               "Write it as plain UTF-8."}};

@@ -33,7 +33,8 @@ struct RecordRow : ChainPlace {
 };
 
 /// Never null, so that "" binds as ''. Throws StorageFailure where it would not come back as it
-/// went in: bytes that are not UTF-8, or a byte-order mark at its beginning, which SQLite drops.
+/// went in: bytes that are not UTF-8, a NUL, which PostgreSQL does not take, or a byte-order mark
+/// at its beginning, which SQLite drops.
 [[nodiscard]] QString text(const std::string &text);
 /// The text behind a byte-order mark, as spreadsheets write one.
 [[nodiscard]] std::string withoutMark(const std::string &text);

@@ -18,10 +18,10 @@ namespace flarestock::sql {
 /// "Flst": marks the file as ours (application_id).
 inline constexpr std::int64_t ApplicationId = 0x466C'7374;
 
-inline constexpr std::string_view InsertShop =
-    "INSERT INTO shop (only, title, currency, costing, made_at, seal) VALUES (1, ?, ?, ?, ?, ?)";
+inline constexpr std::string_view InsertShop = "INSERT INTO shop (\"only\", title, currency, "
+                                               "costing, made_at, seal) VALUES (1, ?, ?, ?, ?, ?)";
 inline constexpr std::string_view SelectShop =
-    "SELECT title, currency, costing, made_at, seal FROM shop WHERE only = 1";
+    "SELECT title, currency, costing, made_at, seal FROM shop WHERE \"only\" = 1";
 
 inline constexpr std::string_view InsertPlace =
     "INSERT INTO place (sequence, id, title, kind, seal) VALUES (?, ?, ?, ?, ?)";
@@ -42,12 +42,15 @@ inline constexpr std::string_view SelectLastDocument =
     "SELECT sequence, seal FROM document ORDER BY sequence DESC LIMIT 1";
 
 inline constexpr std::string_view InsertReplica =
-    "INSERT INTO replica (number, id, entries, lamport, head) VALUES (1, ?, 0, 0, ?)";
+    "INSERT INTO replica (number, id, entries, lamport, head) VALUES ("
+    "(SELECT coalesce(max(number), 0) + 1 FROM replica), ?, 0, 0, ?)";
 inline constexpr std::string_view SelectReplicas =
     "SELECT number, id, entries, lamport, head FROM replica ORDER BY number";
-/// A file writes as the replica that was made last: a copy begins with one of its own.
-inline constexpr std::string_view SelectOwnReplica =
-    "SELECT number, id, entries, lamport, head FROM replica ORDER BY number DESC LIMIT 1";
+/// A file writes as the replica that was made last: a copy begins with one of its own. What is
+/// written next stands behind whatever stands already.
+inline constexpr std::string_view SelectNewestReplica =
+    "SELECT number, id, entries, (SELECT max(lamport) FROM replica), head FROM replica"
+    " ORDER BY number DESC LIMIT 1";
 inline constexpr std::string_view InsertReplicaOfCopy =
     "INSERT INTO replica (number, id, entries, lamport, head)"
     " SELECT max(number) + 1, ?, 0, max(lamport), ? FROM replica";

@@ -2,14 +2,10 @@
 
 #include "model/storage/verification.h"
 
-#include "model/storage/file_header.h"
 #include "model/storage/journal_reader.h"
 #include "model/storage/journal_writer.h"
 #include "model/storage/shop_sql.h"
-#include "model/storage/upkeep/migration.h"
-#include "model/storage/upkeep/schema.h"
 
-#include <algorithm>
 #include <map>
 
 namespace flarestock {
@@ -20,23 +16,11 @@ constexpr std::size_t ProblemsMost = 20;
 
 class Verifying {
 public:
-    Verifying(const ShopConnection &connection, std::int64_t version)
-        : m_connection(connection), m_version(version)
-    {
-    }
-
-    /// Of an older file: only what can be asked without knowing its tables.
-    Verification pagesAndSchema()
-    {
-        checkPages();
-        checkSchema();
-        return std::move(m_said);
-    }
+    explicit Verifying(const ShopConnection &connection) : m_connection(connection) {}
 
     Verification done()
     {
-        checkPages();
-        checkSchema();
+        m_connection.examine([this](const std::string &what) { wrong(what, m_ownProblems); });
         checkRecords();
         checkJournal();
         m_said.whole = m_said.problems.empty();
@@ -48,39 +32,6 @@ private:
     {
         if (++count <= ProblemsMost)
             m_said.problems.push_back(what);
-    }
-
-    void checkPages()
-    {
-        auto query = m_connection.run("PRAGMA integrity_check(20)");
-        while (query.next()) {
-            const auto line = query.value(0).toString().toStdString();
-            if (line != "ok")
-                m_said.problems.push_back("SQLite finds: " + line);
-        }
-    }
-
-    /// The tables and triggers are those that we made: a dropped trigger would let rows be changed.
-    void checkSchema()
-    {
-        std::map<std::string, bool> there;
-        auto query = m_connection.run(sql::SelectSchema);
-        while (query.next()) {
-            const auto statement = query.value(3).toString().toStdString();
-            there[statement] = true;
-            // What SQLite makes by itself for a UNIQUE has no text.
-            if (!statement.empty() && std::ranges::find(sql::schema(m_version), statement) ==
-                                          sql::schema(m_version).end())
-                wrong("the schema has something that is not ours: " +
-                          query.value(1).toString().toStdString(),
-                      m_foldProblems);
-        }
-        for (const auto statement : sql::schema(m_version)) {
-            if (!there.contains(std::string(statement)))
-                wrong("the schema lacks or has changed: " +
-                          std::string(statement.substr(0, statement.find('\n'))),
-                      m_foldProblems);
-        }
     }
 
     void checkSeal(const QSqlQuery &query, int sealColumn, const QByteArray &seal,
@@ -275,8 +226,8 @@ private:
     }
 
     const ShopConnection &m_connection;
-    std::int64_t m_version;
     Verification m_said;
+    std::size_t m_ownProblems = 0;
     std::size_t m_sealProblems = 0;
     std::size_t m_chainProblems = 0;
     std::size_t m_foldProblems = 0;
@@ -286,15 +237,9 @@ private:
 
 Verification verified(const ShopConnection &connection)
 {
-    connection.run("BEGIN"); // One moment of the file, whatever others write meanwhile.
-    if (const auto version = versionOf(connection); version != SchemaVersion) {
-        auto said = Verifying(connection, version).pagesAndSchema();
-        if (!said.problems.empty())
-            return said;
-        const MigratedCopy copy(connection);
-        return Verifying(*copy.open(), SchemaVersion).done();
-    }
-    return Verifying(connection, SchemaVersion).done();
+    Verification said;
+    connection.atOneMoment([&] { said = Verifying(connection).done(); });
+    return said;
 }
 
 } // namespace flarestock

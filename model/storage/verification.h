@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// Verification: proves a shop file whole: SQLite's own check, the chain of every replica, the seals
-// of everything else, and each balance against the fold. Reads only.
+// Verification: proves a shop whole: the database's own check, the chain of every replica, the
+// seals of everything else, and each balance against the fold. Reads only.
 
 #pragma once
 
@@ -10,7 +10,7 @@
 
 namespace flarestock {
 
-/// Throws StorageFailure where the file cannot be read as a shop file at all.
+/// Throws StorageFailure where it cannot be read as a shop at all.
 [[nodiscard]] Verification verified(const ShopConnection &connection);
 
 } // namespace flarestock

@@ -9,12 +9,13 @@ from pathlib import Path
 
 FAULTS = {
     "journal_in_memory": (
-        "shop_connection.cpp",
+        "file/file_connection.cpp",
         'one("PRAGMA journal_mode = WAL").toString() == QStringLiteral("wal")',
         'one("PRAGMA journal_mode = MEMORY").toString() == QStringLiteral("memory")'),
     "two_transactions": (
         "shop_file.cpp",
-        """            wholly([&] {
+        """            m_connection->wholly([&] {
+                done.clear();
                 JournalWriter writer(*m_connection, action.promised);
                 for (const auto &record : action.records)
                     done.push_back(writer.append(record));
@@ -23,7 +24,7 @@ FAULTS = {
                 writer.finish();
             });""",
         """            for (const auto &movement : action.movements)
-                wholly([&] {
+                m_connection->wholly([&] {
                     JournalWriter writer(*m_connection, action.promised);
                     done.push_back(writer.append(movement));
                     writer.finish();
@@ -43,9 +44,9 @@ FAULTS = {
     "order_by_clock": (
         "journal_writer.cpp",
         "    chain(row, canonicalBytes(movement));",
-        "    m_lamport = movement.at - 1;\n    chain(row, canonicalBytes(movement));"),
+        "    m_end.lamport = movement.at - 1;\n    chain(row, canonicalBytes(movement));"),
     "left_to_closing": (
-        "new_shop.cpp",
+        "file/new_file.cpp",
         "            bringIn(connection);\n",
         "            if (path.empty())\n                bringIn(connection);\n"),
     "folder_not_synced": (
@@ -81,15 +82,23 @@ FAULTS = {
         "chainHash(row, bytes, replica.reached, replica.id) != row.hash)",
         "chainHash(row, bytes, replica.reached, replica.id).isEmpty())"),
     "damage_not_looked_for": (
-        "shop_file.cpp",
+        "file/opened_file.cpp",
         "        checkQuickly(*connection);\n",
         "        if (mode == OpenMode::ReadOnly)\n            checkQuickly(*connection);\n"),
     "logs_not_held_back": (
-        "shop_file.cpp",
+        "file/opened_file.cpp",
         "        checkQuickly(*connection);\n",
         "        looking.reset();\n        checkQuickly(*connection);\n"),
+    "read_committed": (
+        "server/server_connection.cpp",
+        "BEGIN ISOLATION LEVEL SERIALIZABLE",
+        "BEGIN ISOLATION LEVEL READ COMMITTED"),
+    "forgets": (
+        "server/server_connection.cpp",
+        '{"SET synchronous_commit = on", "SHOW synchronous_commit", "on"}',
+        '{"SET synchronous_commit = off", "SHOW synchronous_commit", "off"}'),
     "newer_schema_taken": (
-        "file_header.cpp",
+        "file/file_header.cpp",
         "if (schemaVersion > SchemaVersion)",
         "if (schemaVersion > SchemaVersion + 1000)"),
 }

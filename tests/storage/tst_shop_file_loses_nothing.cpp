@@ -3,11 +3,8 @@
 // What went in comes out; a repeated action counts once; the database itself refuses to change the
 // journal; an action is all or nothing.
 
-#include "shop_for_tests.h"
+#include "shop_somewhere.h"
 
-#include <QSqlDatabase>
-#include <QSqlError>
-#include <QSqlQuery>
 #include <QTest>
 
 using namespace flarestock;
@@ -17,6 +14,7 @@ class ShopFileLosesNothingTest : public QObject {
     Q_OBJECT
 
 private Q_SLOTS:
+    void initTestCase_data() { bothPlaces(); }
     void whatWentInComesOut();
     void aRepeatedActionCountsOnce();
     void anIdForSomethingElseIsRefused();
@@ -31,14 +29,15 @@ private Q_SLOTS:
 
 void ShopFileLosesNothingTest::whatWentInComesOut()
 {
-    const Folder folder;
+    QFETCH_GLOBAL(bool, onServer);
+    const Somewhere here(onServer);
     {
-        auto shop = ShopFile::create(folder.file(), smallShop());
+        auto shop = here.make(smallShop());
         QVERIFY2(shop, shop ? "" : shop.error().sentence().c_str());
         const auto done = shop->append({move(2, 4, "A1", "car-1")});
         QVERIFY(done && !done->front().already);
     }
-    auto shop = ShopFile::open(folder.file(), OpenMode::ReadWrite);
+    auto shop = ShopFile::open(here.path(), OpenMode::ReadWrite);
     QVERIFY(shop);
     QCOMPARE(shop->settings().title, std::string("Test shop"));
     const auto ledger = shop->ledger();
@@ -48,13 +47,14 @@ void ShopFileLosesNothingTest::whatWentInComesOut()
     QCOMPARE(ledger->balance({"AD-8-10", "A1", "", PieceCondition::New}).value, 44'700'000);
     QCOMPARE(ledger->balance({"AD-8-10", "car-1", "", PieceCondition::New}).value, 29'800'000);
     QCOMPARE(shop->movements()->size(), std::size_t{2});
-    QVERIFY(ShopFile::verify(folder.file())->whole);
+    QVERIFY(ShopFile::verify(here.path())->whole);
 }
 
 void ShopFileLosesNothingTest::aRepeatedActionCountsOnce()
 {
-    const Folder folder;
-    auto shop = ShopFile::create(folder.file(), smallShop());
+    QFETCH_GLOBAL(bool, onServer);
+    const Somewhere here(onServer);
+    auto shop = here.make(smallShop());
     for (int times = 0; times < 3; ++times) {
         const auto done = shop->append({move(7, 1, "A1", "trailer-1")});
         QVERIFY(done);
@@ -65,8 +65,9 @@ void ShopFileLosesNothingTest::aRepeatedActionCountsOnce()
 
 void ShopFileLosesNothingTest::anIdForSomethingElseIsRefused()
 {
-    const Folder folder;
-    auto shop = ShopFile::create(folder.file(), smallShop());
+    QFETCH_GLOBAL(bool, onServer);
+    const Somewhere here(onServer);
+    auto shop = here.make(smallShop());
     QVERIFY(shop->append({move(7, 1, "A1", "trailer-1")}));
     const auto other = shop->append({move(7, 2, "A1", "trailer-1")});
     QVERIFY(!other);
@@ -75,19 +76,21 @@ void ShopFileLosesNothingTest::anIdForSomethingElseIsRefused()
 
 void ShopFileLosesNothingTest::anActionIsAllOrNothing()
 {
-    const Folder folder;
-    auto shop = ShopFile::create(folder.file(), smallShop());
+    QFETCH_GLOBAL(bool, onServer);
+    const Somewhere here(onServer);
+    auto shop = here.make(smallShop());
     const auto refused = shop->append({move(2, 3, "A1", "car-1"), move(3, 99, "A1", "car-1")});
     QVERIFY(!refused);
     QCOMPARE(shop->movements()->size(), std::size_t{1});
     QCOMPARE(shop->ledger()->balance({"AD-8-10", "A1", "", PieceCondition::New}).quantity, 10);
-    QVERIFY(ShopFile::verify(folder.file())->whole);
+    QVERIFY(ShopFile::verify(here.path())->whole);
 }
 
 void ShopFileLosesNothingTest::aReversalRestoresStockAndValue()
 {
-    const Folder folder;
-    auto shop = ShopFile::create(folder.file(), smallShop());
+    QFETCH_GLOBAL(bool, onServer);
+    const Somewhere here(onServer);
+    auto shop = here.make(smallShop());
     QVERIFY(shop->append({move(2, 3, "A1", "car-1")}));
     auto back = move(3, 3, "car-1", "A1");
     back.reverses = idNumber(2);
@@ -102,48 +105,49 @@ void ShopFileLosesNothingTest::aReversalRestoresStockAndValue()
 void ShopFileLosesNothingTest::theDatabaseRefusesToChangeTheJournal_data()
 {
     QTest::addColumn<QString>("statement");
+    QTest::addColumn<QString>("statement");
     for (const char *statement :
          {"UPDATE movement SET quantity = 1", "DELETE FROM movement",
           "UPDATE document SET content = ''", "DELETE FROM document", "UPDATE place SET title = ''",
-          "DELETE FROM place", "INSERT OR REPLACE INTO movement SELECT * FROM movement",
-          "UPDATE shop SET title = 'x'", "DELETE FROM replica"})
+          "DELETE FROM place", "UPDATE shop SET title = 'x'", "DELETE FROM replica"})
         QTest::newRow(statement) << QString::fromLatin1(statement);
+    QTest::newRow("INSERT OR REPLACE INTO movement SELECT * FROM movement")
+        << QString::fromLatin1("INSERT OR REPLACE INTO movement SELECT * FROM movement");
 }
 
 void ShopFileLosesNothingTest::theDatabaseRefusesToChangeTheJournal()
 {
+    QFETCH_GLOBAL(bool, onServer);
     QFETCH(QString, statement);
-    const Folder folder;
-    QVERIFY(ShopFile::create(folder.file(), smallShop()));
-    {
-        auto raw = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), QStringLiteral("raw"));
-        raw.setDatabaseName(QString::fromStdString(folder.file().string()));
-        QVERIFY(raw.open());
-        QSqlQuery query(raw);
-        QVERIFY(!query.exec(statement));
-        QVERIFY2(query.lastError().text().contains(QStringLiteral("never")),
-                 qPrintable(query.lastError().text()));
-    }
-    QSqlDatabase::removeDatabase(QStringLiteral("raw"));
-    QVERIFY(ShopFile::verify(folder.file())->whole);
+    const Somewhere here(onServer);
+    QVERIFY(here.make(smallShop()));
+    const bool replaces = statement.contains(QStringLiteral("REPLACE"));
+    const QString wrong =
+        onServer
+            ? here.raw()->run(replaces ? QStringLiteral("TRUNCATE movement CASCADE") : statement)
+            : here.raw()->run(statement);
+    QVERIFY2(wrong.contains(QStringLiteral("never")), qPrintable(wrong));
+    QVERIFY(ShopFile::verify(here.path())->whole);
 }
 
 void ShopFileLosesNothingTest::documentsKeepTheirVersions()
 {
-    const Folder folder;
-    auto shop = ShopFile::create(folder.file(), smallShop());
+    QFETCH_GLOBAL(bool, onServer);
+    const Somewhere here(onServer);
+    auto shop = here.make(smallShop());
     QVERIFY(shop->putDocument("builds.toml", "one", "test", 1));
     QVERIFY(shop->putDocument("builds.toml", "two", "test", 2));
     QVERIFY(shop->putDocument("builds.toml", "two", "test", 3)); // no news, no version
     QCOMPARE(shop->documents()->at("builds.toml"), std::string("two"));
-    QVERIFY(ShopFile::verify(folder.file())->whole);
+    QVERIFY(ShopFile::verify(here.path())->whole);
 }
 
 void ShopFileLosesNothingTest::readOnlyIsReadOnly()
 {
-    const Folder folder;
-    QVERIFY(ShopFile::create(folder.file(), smallShop()));
-    auto shop = ShopFile::open(folder.file(), OpenMode::ReadOnly);
+    QFETCH_GLOBAL(bool, onServer);
+    const Somewhere here(onServer);
+    QVERIFY(here.make(smallShop()));
+    auto shop = ShopFile::open(here.path(), OpenMode::ReadOnly);
     QVERIFY(shop && shop->ledger());
     const auto refused = shop->append({move(2, 1, "A1", "car-1")});
     QVERIFY(!refused);
@@ -153,8 +157,9 @@ void ShopFileLosesNothingTest::readOnlyIsReadOnly()
 
 void ShopFileLosesNothingTest::thousandActionsAndTheirFold()
 {
-    const Folder folder;
-    auto shop = ShopFile::create(folder.file(), smallShop());
+    QFETCH_GLOBAL(bool, onServer);
+    const Somewhere here(onServer);
+    auto shop = here.make(smallShop());
     const auto given = qEnvironmentVariableIntValue("FLARESTOCK_SEED");
     const unsigned seed = given != 0 ? static_cast<unsigned>(given) : 2026u;
     qInfo("seed %u", seed);
@@ -181,7 +186,7 @@ void ShopFileLosesNothingTest::thousandActionsAndTheirFold()
     const auto ledger = shop->ledger();
     for (const auto &[place, quantity] : model)
         QCOMPARE(ledger->balance({"AD-8-10", place, "", PieceCondition::New}).quantity, quantity);
-    const auto said = ShopFile::verify(folder.file());
+    const auto said = ShopFile::verify(here.path());
     QVERIFY2(said->whole, said->whole ? "" : said->problems.front().c_str());
     QCOMPARE(said->movements, moved + 1);
 }

@@ -6,7 +6,7 @@
 // The ill-formed ones are those that the Unicode Standard names, chapter 3.9, table 3-7 and what
 // it excludes: lone continuation bytes, overlong forms, surrogates, beyond U+10FFFF, cut off.
 
-#include "shop_for_tests.h"
+#include "shop_somewhere.h"
 
 #include <QTest>
 
@@ -17,6 +17,7 @@ class TextsComeBackAsTheyWentIn : public QObject {
     Q_OBJECT
 
 private Q_SLOTS:
+    void initTestCase_data() { bothPlaces(); }
     void whereTheyAreText_data();
     void whereTheyAreText();
     void areRefusedWhereTheyAreNone_data();
@@ -42,26 +43,27 @@ void TextsComeBackAsTheyWentIn::whereTheyAreText_data()
 void TextsComeBackAsTheyWentIn::whereTheyAreText()
 {
     QFETCH(std::string, text);
-    const Folder folder;
+    QFETCH_GLOBAL(bool, onServer);
+    const Somewhere here(onServer);
     NewShop begun = smallShop();
     begun.settings.title = text;
     begun.documents["notes.txt"] = text;
     {
-        auto shop = ShopFile::create(folder.file(), begun);
+        auto shop = here.make(begun);
         QVERIFY2(shop, shop ? "" : shop.error().sentence().c_str());
         Movement movement = move(2, 1, "A1", "car-1");
         movement.who = movement.why = movement.document = text;
         QVERIFY(shop->append({movement}));
         QVERIFY(shop->record({idNumber(3), "AD-8-10", text, {"CL-10"}, text, 1}));
     }
-    const auto shop = ShopFile::open(folder.file(), OpenMode::ReadOnly);
+    const auto shop = ShopFile::open(here.path(), OpenMode::ReadOnly);
     QVERIFY(shop);
     QVERIFY(shop->settings().title == text);
     QVERIFY(shop->documents()->at("notes.txt") == text);
     const Movement back = shop->movement(idNumber(2))->value();
     QVERIFY(back.who == text && back.why == text && back.document == text);
     QVERIFY(shop->boxChecks()->front().lot == text && shop->boxChecks()->front().who == text);
-    const auto verified = ShopFile::verify(folder.file());
+    const auto verified = ShopFile::verify(here.path());
     QVERIFY2(verified->whole, verified->whole ? "" : verified->problems.front().c_str());
 }
 
@@ -80,6 +82,7 @@ void TextsComeBackAsTheyWentIn::areRefusedWhereTheyAreNone_data()
     QTest::newRow("a byte-order mark before it") << std::string("\xEF\xBB\xBF"
                                                                 "AD-8-10");
     QTest::newRow("nothing but the mark") << std::string("\xEF\xBB\xBF");
+    QTest::newRow("a NUL in the middle") << std::string("a\0b", 3);
     QTest::newRow("UTF-16") << std::string("\xFF\xFE"
                                            "A\0D\0",
                                            6);
@@ -88,8 +91,9 @@ void TextsComeBackAsTheyWentIn::areRefusedWhereTheyAreNone_data()
 void TextsComeBackAsTheyWentIn::areRefusedWhereTheyAreNone()
 {
     QFETCH(std::string, text);
-    const Folder folder;
-    auto shop = ShopFile::create(folder.file(), smallShop());
+    QFETCH_GLOBAL(bool, onServer);
+    const Somewhere here(onServer);
+    auto shop = here.make(smallShop());
     const auto saysSo = [](const auto &done) {
         return !done && done.error().wrong.find("bytes that are no text") != std::string::npos &&
                done.error().remedy.find("UTF-8") != std::string::npos;
@@ -112,27 +116,30 @@ void TextsComeBackAsTheyWentIn::areRefusedWhereTheyAreNone()
     QVERIFY(shop->boxChecks()->empty());
     QCOMPARE(shop->documents()->size(), std::size_t{1});
     QVERIFY(shop->append({move(4, 1, "A1", "car-1")}));
-    QVERIFY(ShopFile::verify(folder.file())->whole);
+    QVERIFY(ShopFile::verify(here.path())->whole);
 
     NewShop begun = smallShop();
     begun.settings.title = text;
-    QVERIFY(saysSo(ShopFile::create(folder.file("other.flarestock"), begun)));
-    QVERIFY(!std::filesystem::exists(folder.file("other.flarestock")));
+    const Somewhere other(onServer);
+    QVERIFY(saysSo(other.make(begun)));
+    QVERIFY(!ShopFile::open(other.path(), OpenMode::ReadOnly));
+    QVERIFY(onServer || !std::filesystem::exists(other.path()));
 }
 
 void TextsComeBackAsTheyWentIn::withoutTheMarkThatSpreadsheetsWrite()
 {
-    const Folder folder;
+    QFETCH_GLOBAL(bool, onServer);
+    const Somewhere here(onServer);
     NewShop begun = smallShop();
     begun.documents["parts/a.csv"] = "\xEF\xBB\xBFpart,kind\n";
-    auto shop = ShopFile::create(folder.file(), begun);
+    auto shop = here.make(begun);
     QVERIFY(shop);
     QCOMPARE(shop->documents()->at("parts/a.csv"), std::string("part,kind\n"));
     // With or without, it is the same document: no new version of it.
     QVERIFY(shop->putDocument("parts/a.csv", "part,kind\n", "test", 2));
     QVERIFY(shop->putDocument("parts/a.csv", "\xEF\xBB\xBFpart,kind\n", "test", 3));
     QCOMPARE(shop->documents()->at("parts/a.csv"), std::string("part,kind\n"));
-    QVERIFY(ShopFile::verify(folder.file())->whole);
+    QVERIFY(ShopFile::verify(here.path())->whole);
 }
 
 QTEST_GUILESS_MAIN(TextsComeBackAsTheyWentIn)

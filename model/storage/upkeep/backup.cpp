@@ -111,7 +111,7 @@ namespace {
 
 /// `to` as a copy that is whole, or nothing. `finish` is what else is done to it before it has its
 /// name.
-void makeWhole(const ShopConnection &connection, const std::filesystem::path &to,
+void makeWhole(const FileConnection &connection, const std::filesystem::path &to,
                void (*finish)(const std::filesystem::path &unnamed))
 {
     std::error_code wrong;
@@ -137,7 +137,7 @@ void makeWhole(const ShopConnection &connection, const std::filesystem::path &to
 
 void beginReplica(const std::filesystem::path &unnamed)
 {
-    ShopConnection copy(unnamed, ShopConnection::Use::Write);
+    FileConnection copy(unnamed, FileConnection::Use::Write);
     copy.wholly([&] {
         copy.run(sql::InsertReplicaOfCopy, {randomReplicaId(), QByteArray(32, '\0')});
     });
@@ -148,12 +148,12 @@ void beginReplica(const std::filesystem::path &unnamed)
 
 } // namespace
 
-void makeCopy(const ShopConnection &connection, const std::filesystem::path &to)
+void makeCopy(const FileConnection &connection, const std::filesystem::path &to)
 {
     makeWhole(connection, to, [](const std::filesystem::path &) {});
 }
 
-void makeBackup(const ShopConnection &connection, const std::filesystem::path &to)
+void makeBackup(const FileConnection &connection, const std::filesystem::path &to)
 {
     makeWhole(connection, to, beginReplica);
 }

@@ -6,17 +6,17 @@
 
 #pragma once
 
-#include "model/storage/shop_connection.h"
+#include "model/storage/file/file_connection.h"
 
 namespace flarestock {
 
 /// The file as it is, byte for byte, before it becomes of another version. Throws StorageFailure:
 /// `to` exists already, cannot be written, the disk is full.
-void makeCopy(const ShopConnection &connection, const std::filesystem::path &to);
+void makeCopy(const FileConnection &connection, const std::filesystem::path &to);
 
 /// A copy that goes on as a replica of its own: what is written into it never bears the number of
 /// an entry that the shop went on to write, wherever the copy is put. Throws as above.
-void makeBackup(const ShopConnection &connection, const std::filesystem::path &to);
+void makeBackup(const FileConnection &connection, const std::filesystem::path &to);
 
 /// Sixteen random bytes.
 [[nodiscard]] QByteArray randomReplicaId();

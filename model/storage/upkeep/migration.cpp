@@ -2,7 +2,7 @@
 
 #include "model/storage/upkeep/migration.h"
 
-#include "model/storage/file_header.h"
+#include "model/storage/file/file_header.h"
 #include "model/storage/shop_rows.h"
 #include "model/storage/shop_sql.h"
 #include "model/storage/upkeep/backup.h"
@@ -15,7 +15,7 @@ namespace flarestock {
 namespace {
 
 /// What a shop of version 2 cannot be without: where counts find more or less, and the bench.
-void addPlaceOfKind(ShopConnection &connection, const Place &wanted)
+void addPlaceOfKind(FileConnection &connection, const Place &wanted)
 {
     std::int64_t last = 0;
     bool taken = false;
@@ -31,7 +31,7 @@ void addPlaceOfKind(ShopConnection &connection, const Place &wanted)
     writePlace(connection, place, last + 1);
 }
 
-void fromOneToTwo(ShopConnection &connection)
+void fromOneToTwo(FileConnection &connection)
 {
     // Where rows point at each other is judged at the end, when all of them are there.
     connection.run("PRAGMA defer_foreign_keys = ON");
@@ -57,7 +57,7 @@ void fromOneToTwo(ShopConnection &connection)
 }
 
 /// All steps from the version of the file to this one, and the version, in one transaction.
-void step(ShopConnection &connection)
+void step(FileConnection &connection)
 {
     connection.wholly([&] {
         if (versionOf(connection) == 1) // Asked again: another seat may have been faster.
@@ -65,7 +65,7 @@ void step(ShopConnection &connection)
     });
 }
 
-std::filesystem::path copyName(const ShopConnection &connection)
+std::filesystem::path copyName(const FileConnection &connection)
 {
     const std::string name =
         connection.path().string() + ".schema-" + std::to_string(versionOf(connection));
@@ -77,12 +77,12 @@ std::filesystem::path copyName(const ShopConnection &connection)
 
 } // namespace
 
-std::int64_t versionOf(const ShopConnection &connection)
+std::int64_t versionOf(const FileConnection &connection)
 {
     return connection.one("PRAGMA user_version").toLongLong();
 }
 
-void migrate(ShopConnection &connection)
+void migrate(FileConnection &connection)
 {
     if (versionOf(connection) == SchemaVersion)
         return;
@@ -90,7 +90,7 @@ void migrate(ShopConnection &connection)
     step(connection);
 }
 
-MigratedCopy::MigratedCopy(const ShopConnection &older)
+MigratedCopy::MigratedCopy(const FileConnection &older)
 {
     std::string folder = (std::filesystem::temp_directory_path() / "flarestock-XXXXXX").string();
     if (!::mkdtemp(folder.data()))
@@ -99,7 +99,7 @@ MigratedCopy::MigratedCopy(const ShopConnection &older)
                               "Open it for writing once, so that it becomes of this version."}};
     m_folder = folder;
     makeCopy(older, m_folder / "shop.flarestock");
-    ShopConnection connection(m_folder / "shop.flarestock", ShopConnection::Use::Write);
+    FileConnection connection(m_folder / "shop.flarestock", FileConnection::Use::Write);
     step(connection);
 }
 
@@ -109,10 +109,10 @@ MigratedCopy::~MigratedCopy()
     std::filesystem::remove_all(m_folder, ignored);
 }
 
-std::unique_ptr<ShopConnection> MigratedCopy::open() const
+std::unique_ptr<FileConnection> MigratedCopy::open() const
 {
-    return std::make_unique<ShopConnection>(m_folder / "shop.flarestock",
-                                            ShopConnection::Use::Read);
+    return std::make_unique<FileConnection>(m_folder / "shop.flarestock",
+                                            FileConnection::Use::Read);
 }
 
 } // namespace flarestock

@@ -5,29 +5,29 @@
 
 #pragma once
 
-#include "model/storage/shop_connection.h"
+#include "model/storage/file/file_connection.h"
 
 #include <memory>
 
 namespace flarestock {
 
 /// The schema version that the file says.
-[[nodiscard]] std::int64_t versionOf(const ShopConnection &connection);
+[[nodiscard]] std::int64_t versionOf(const FileConnection &connection);
 
 /// Brings it to this version, after a copy "<file>.schema-1" was made beside it (or one with a
 /// number behind, where that is taken); nothing where it is of this version. Throws StorageFailure;
 /// then nothing has changed.
-void migrate(ShopConnection &connection);
+void migrate(FileConnection &connection);
 
 /// A copy of an older file in a folder of its own, of this version, for those who only read. It is
 /// removed with the object.
 class MigratedCopy {
 public:
-    explicit MigratedCopy(const ShopConnection &older);
+    explicit MigratedCopy(const FileConnection &older);
     ~MigratedCopy();
     MigratedCopy(const MigratedCopy &) = delete;
     MigratedCopy &operator=(const MigratedCopy &) = delete;
-    [[nodiscard]] std::unique_ptr<ShopConnection> open() const;
+    [[nodiscard]] std::unique_ptr<FileConnection> open() const;
 
 private:
     std::filesystem::path m_folder;

@@ -4,7 +4,7 @@
 // wrong file is refused without being changed (SQLite file format, "The Database Header").
 //
 // The bytes are read by plain means, which closes the file again, and closing drops the locks that
-// SQLite holds on it in this process. So nobody may have it open here: see ShopConnection.
+// SQLite holds on it in this process. So nobody may have it open here: see FileConnection.
 
 #pragma once
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 
-#include "model/storage/open_here.h"
+#include "model/storage/file/open_here.h"
 
-#include "model/storage/file_header.h"
+#include "model/storage/file/file_header.h"
 
 #include <mutex>
 #include <optional>

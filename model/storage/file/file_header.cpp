@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: MIT
 
-#include "model/storage/file_header.h"
+#include "model/storage/file/file_header.h"
 
 #include "model/storage/failure.h"
+#include "model/storage/server/server_address.h"
 #include "model/storage/shop_sql.h"
 
 #include <array>
@@ -65,9 +66,9 @@ bool hasLog(const std::filesystem::path &path)
 
 void throwIfServer(const std::filesystem::path &path)
 {
-    if (path.string().starts_with("postgresql:"))
-        refuse(path, "names a server, and this version keeps shops in files only",
-               "Name a shop file.");
+    if (isServer(path))
+        refuse(path, "names a server, and here a file is wanted",
+               "Name a file; a shop on a server is made by flarestock server setup.");
 }
 
 void throwUnlessOurMarks(const std::filesystem::path &path, std::int64_t applicationId,

@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: MIT
+//
+// Password: who is asked for the one that a server wants. It comes from the program, which asks the
+// desktop's keyring or a person, and stays in memory until the program ends; it is written nowhere.
+
+#pragma once
+
+#include "model/storage/server/server_address.h"
+
+#include <functional>
+#include <optional>
+#include <string>
+
+namespace flarestock {
+
+/// Nothing where there is none.
+using AskPassword = std::function<std::optional<std::string>(const ServerAddress &address)>;
+
+/// From now on this is asked. Once, at the beginning of the program.
+void askForPasswordsBy(AskPassword ask);
+/// The one that was given before, or asked for now.
+[[nodiscard]] std::optional<std::string> passwordFor(const ServerAddress &address);
+/// The server did not take it: it is asked for again.
+void forgetPassword(const ServerAddress &address);
+
+} // namespace flarestock
