@@ -5,6 +5,7 @@
 #include "app/command/command.h"
 
 #include "app/workshop/demo_shop.h"
+#include "model/storage/server/server_address.h"
 #include "model/storage/upkeep/kept_backups.h"
 
 #include <CLI/CLI.hpp>
@@ -42,6 +43,9 @@ void answerBackup(const BackupAsked &asked, CommandOutcome &outcome)
         const auto found = provenBackup(*file, asked.to);
         return found ? sayBackup(asked, asked.to, *found, outcome) : outcome.refuse(found.error());
     }
+    if (isServer(asked.shop))
+        return outcome.refuse({asked.shop, "has no folder beside it for a backup by number",
+                               "Name the new file: --to FILE."});
     const auto kept = keepBackup(*file, nowMilliseconds());
     if (!kept)
         return outcome.refuse(kept.error());
@@ -55,7 +59,7 @@ void addBackupCommand(CLI::App &app, CommandOutcome &outcome)
     const auto asked = std::make_shared<BackupAsked>();
     CLI::App *command = app.add_subcommand(
         "backup", "Copies the shop as it is at one moment, and proves the copy whole.");
-    command->add_option("--shop", asked->shop, "the shop file")->required();
+    command->add_option("--shop", asked->shop, ShopHelp)->required();
     command->add_option("--to", asked->to, "the new file; otherwise one by number");
     command->add_flag("--json", asked->json, JsonHelp);
     command->callback([asked, &outcome] { answerBackup(*asked, outcome); });

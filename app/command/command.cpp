@@ -2,12 +2,16 @@
 
 #include "app/command/command.h"
 
+#include "app/command/password_source.h"
+#include "model/storage/server/password.h"
+
 #include <CLI/CLI.hpp>
 #include <QCoreApplication>
 #include <QJsonDocument>
 
 #include <algorithm>
 #include <cassert>
+#include <memory>
 
 namespace flarestock {
 
@@ -47,6 +51,27 @@ std::string commandReadIn(const CLI::App &app)
     return name;
 }
 
+/// A server's password is read from where they say, else asked on the terminal; only where a server
+/// wants one.
+void addPasswordOptions(CLI::App &app)
+{
+    const auto descriptor = std::make_shared<int>(-1);
+    app.add_option("--password-fd", *descriptor,
+                   "the server's password is the first line of this file descriptor");
+    app.add_flag_callback(
+        "--password-stdin", [descriptor] { *descriptor = 0; },
+        "the server's password is the first line of the standard input");
+    for (CLI::App *command : app.get_subcommands({})) {
+        command->fallthrough();
+        for (CLI::App *below : command->get_subcommands({}))
+            below->fallthrough();
+    }
+    askForPasswordsBy([descriptor](const ServerAddress &address) {
+        return *descriptor >= 0 ? lineFrom(*descriptor)
+                                : askedOnTerminal("password of " + address.text() + ": ");
+    });
+}
+
 } // namespace
 
 void CommandOutcome::print(std::string_view line)
@@ -82,6 +107,7 @@ CommandOutcome runCommand(const std::vector<std::string> &arguments)
     app.set_version_flag("--version",
                          "flarestock " + QCoreApplication::applicationVersion().toStdString());
     addEveryCommand(app, outcome);
+    addPasswordOptions(app);
     if (const auto unknown = unknownCommand(app, arguments)) {
         outcome.refuse(*unknown);
         return outcome;

@@ -66,6 +66,7 @@ struct CommandOutcome {
 };
 
 inline constexpr const char *JsonHelp = "print one JSON document";
+inline constexpr const char *ShopHelp = "the shop: a file, or postgresql://role@host/database";
 
 [[nodiscard]] QString jsonText(std::string_view text); ///< UTF-8 to a JSON string.
 

@@ -11,7 +11,7 @@ namespace flarestock {
 
 void addShopOptions(CLI::App &command, ShopAsked &asked)
 {
-    command.add_option("--shop", asked.shop, "the shop file")->required();
+    command.add_option("--shop", asked.shop, ShopHelp)->required();
     command.add_option("--who", asked.who, "who does it");
     command.add_option("--why", asked.why, "why");
     command.add_option("--id", asked.id, "the action's own UUID: repeating it does nothing twice");

@@ -85,7 +85,7 @@ void addVerifyCommand(CLI::App &app, CommandOutcome &outcome)
     const auto asked = std::make_shared<VerifyAsked>();
     CLI::App *command =
         app.add_subcommand("verify", "Proves a shop file whole; never writes to it.");
-    command->add_option("FILE", asked->file, "the shop file")->required();
+    command->add_option("FILE", asked->file, ShopHelp)->required();
     command->add_flag("--json", asked->json, JsonHelp);
     command->callback([asked, &outcome] { answerVerify(*asked, outcome); });
 }

@@ -161,7 +161,7 @@ void StockCommand::refusesInOneLine()
     const std::vector<std::pair<Words, std::string>> asked = {
         {{"stock", "--shop", none, "--json"}, none + ": is not there. "},
         {{"stock", "--shop", letter, "--json"}, letter + ": is not a shop file. "},
-        {{"stock", "--shop", "postgresql://shop"}, "postgresql://shop: names a server"},
+        {{"stock", "--shop", "postgresql://shop"}, "postgresql://shop: names no role"},
         {{"stock"}, "--shop"},
         {{"stock", "--shop", m_demo.made(), "AD-8-10"}, "AD-8-10"}};
     for (const auto &[words, says] : asked) {

@@ -120,7 +120,7 @@ void addBillCommand(CLI::App &app, CommandOutcome &outcome)
     CLI::App *command = app.add_subcommand(
         "bill", "Works a template or a planned build out to a priced, checked bill.");
     command->add_option("TEMPLATE", asked->form, "a template of the shop");
-    command->add_option("--shop", asked->shop, "the shop file")->required();
+    command->add_option("--shop", asked->shop, ShopHelp)->required();
     command->add_option("--build", asked->build, "a planned build of the shop, by its id");
     command->add_option("--set", asked->answers, "an answer: --set power=\"450 hp\"")
         ->allow_extra_args(false);

@@ -125,7 +125,7 @@ void addHistoryCommand(CLI::App &app, CommandOutcome &outcome)
     command->add_option("--lot", asked->lot, "a lot or serial: where it came from and went");
     command->add_option("--place", asked->place, "a place or car: what came and went there");
     command->add_option("--build", asked->build, "what was issued to it and given back");
-    command->add_option("--shop", asked->shop, "the shop file")->required();
+    command->add_option("--shop", asked->shop, ShopHelp)->required();
     command->add_flag("--json", asked->json, JsonHelp);
     command->callback([asked, &outcome] {
         withShop(*asked, OpenMode::ReadOnly, outcome,

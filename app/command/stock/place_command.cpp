@@ -72,7 +72,7 @@ void addPlaceCommand(CLI::App &app, CommandOutcome &outcome)
                         "shelf, bin, drawer, car, supplier, scrap, in transit, used up, bench, "
                         "difference, borrower, repair");
     command->add_option("--title", asked->title, "what it is, in words");
-    command->add_option("--shop", asked->shop, "the shop file")->required();
+    command->add_option("--shop", asked->shop, ShopHelp)->required();
     command->add_flag("--json", asked->json, JsonHelp);
     command->callback([asked, &outcome] {
         asked->id.empty() ? listPlaces(*asked, outcome) : addPlace(*asked, outcome);

@@ -128,7 +128,7 @@ void addStockCommand(CLI::App &app, CommandOutcome &outcome)
     const auto asked = std::make_shared<StockAsked>();
     CLI::App *command =
         app.add_subcommand("stock", "Lists what lies where, and what of it is free.");
-    command->add_option("--shop", asked->shop, "the shop file")->required();
+    command->add_option("--shop", asked->shop, ShopHelp)->required();
     command->add_option("--find", asked->find,
                         "words, all of which must stand in the line: \"orb -8\"");
     command->add_flag("--json", asked->json, JsonHelp);

@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: MIT
+//
+// Password source: where a command takes the password from that a server wants: a stream that a
+// script names, else the terminal, which does not show it. It is written nowhere.
+
+#pragma once
+
+#include <optional>
+#include <string>
+
+namespace flarestock {
+
+/// The first line of a file descriptor, without its end; nothing where it cannot be read, or is
+/// longer than 1,000 bytes. Not a byte more is taken than that line.
+[[nodiscard]] std::optional<std::string> lineFrom(int descriptor);
+/// Asked on the controlling terminal, its echo off; nothing where there is none.
+[[nodiscard]] std::optional<std::string> askedOnTerminal(const std::string &question);
+
+} // namespace flarestock
