@@ -4,6 +4,7 @@
 
 #include "app/command/command.h"
 
+#include "model/storage/server/server_address.h"
 #include "model/storage/upkeep/kept_backups.h"
 
 #include <CLI/CLI.hpp>
@@ -31,6 +32,9 @@ QJsonArray textArray(const std::vector<std::string> &texts)
 /// What a person whose file is not whole goes on with.
 std::string remedyWith(const std::optional<GoodBackup> &good, const std::string &shop)
 {
+    if (isServer(shop))
+        return "Do not write to it: ask who runs the server what was changed there, and move a "
+               "backup that is whole to another database: flarestock server move.";
     const std::string aside = "Do not write to it: keep it aside and restore ";
     if (!good)
         return aside + "the newest backup from elsewhere: none is whole in " + shop + ".backups.";
@@ -58,7 +62,7 @@ void answerVerify(const VerifyAsked &asked, CommandOutcome &outcome)
     const auto said = ShopFile::verify(asked.file);
     if (!said) { // Not to be read as a shop at all; then a backup is all the more asked for.
         Problem problem = said.error();
-        if (const auto good = newestGoodBackup(asked.file))
+        if (const auto good = newestGoodBackup(asked.file); good && !isServer(asked.file))
             problem.remedy = remedyWith(good, asked.file);
         return outcome.refuse(problem);
     }

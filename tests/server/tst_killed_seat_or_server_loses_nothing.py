@@ -10,8 +10,8 @@ import cluster
 from seats import LONG, Server, ServerShop, environment, main, run, seatWriter
 
 SEATS = 4
-KILLS, STOPS = (60, 12) if LONG else (8, 3)
-PER_SEAT = 40
+KILLS, STOPS = (60, 12) if LONG else (3, 2)
+PER_SEAT = 25
 
 
 class Seat:
@@ -82,7 +82,7 @@ def test(bench):
     with Server(own=True) as server:
         shop = ServerShop(server, bench.folder)
         for number in range(KILLS + STOPS):
-            if number % 4 == 3:  # A shop has 700 pieces of the part.
+            if number % 7 == 6:  # A shop has 700 pieces of the part.
                 shop = ServerShop(server, bench.folder)
             round_(bench, server, shop, number)
         bench.expect(bench.counts["movements named as not confirmed"] > 0, "none was cut off in the middle")
