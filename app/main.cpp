@@ -16,13 +16,20 @@ using namespace flarestock;
 
 namespace {
 
-/// Nothing but `--shop FILE`, or nothing at all: a person wants the desk.
+/// Nothing but `--shop FILE` and where its password comes from, or nothing at all: a person wants
+/// the desk.
 bool wantsDesk(const std::vector<std::string> &arguments)
 {
-    if (arguments.empty())
-        return true;
-    return (arguments.size() == 2 && arguments[0] == "--shop") ||
-           (arguments.size() == 1 && arguments[0].starts_with("--shop="));
+    for (auto word = arguments.begin(); word != arguments.end(); ++word) {
+        if (*word == "--shop" || *word == "--password-fd") {
+            if (++word == arguments.end())
+                return false;
+        } else if (!word->starts_with("--shop=") && !word->starts_with("--password-fd=") &&
+                   *word != "--password-stdin" && *word != "--keep-password") {
+            return false;
+        }
+    }
+    return true;
 }
 
 /// Replaces this process by the desk; returns only where that failed.

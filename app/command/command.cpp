@@ -2,8 +2,7 @@
 
 #include "app/command/command.h"
 
-#include "app/command/password_source.h"
-#include "model/storage/server/password.h"
+#include "app/workshop/password_source.h"
 
 #include <CLI/CLI.hpp>
 #include <QCoreApplication>
@@ -11,7 +10,7 @@
 
 #include <algorithm>
 #include <cassert>
-#include <memory>
+#include <unistd.h>
 
 namespace flarestock {
 
@@ -55,21 +54,17 @@ std::string commandReadIn(const CLI::App &app)
 /// wants one.
 void addPasswordOptions(CLI::App &app)
 {
-    const auto descriptor = std::make_shared<int>(-1);
-    app.add_option("--password-fd", *descriptor,
-                   "the server's password is the first line of this file descriptor");
+    takePasswordsFrom(-1);
+    app.add_option_function<int>("--password-fd", takePasswordsFrom,
+                                 "the server's password is the first line of this descriptor");
     app.add_flag_callback(
-        "--password-stdin", [descriptor] { *descriptor = 0; },
+        "--password-stdin", [] { takePasswordsFrom(STDIN_FILENO); },
         "the server's password is the first line of the standard input");
     for (CLI::App *command : app.get_subcommands({})) {
         command->fallthrough();
         for (CLI::App *below : command->get_subcommands({}))
             below->fallthrough();
     }
-    askForPasswordsBy([descriptor](const ServerAddress &address) {
-        return *descriptor >= 0 ? lineFrom(*descriptor)
-                                : askedOnTerminal("password of " + address.text() + ": ");
-    });
 }
 
 } // namespace

@@ -7,6 +7,7 @@
 #include "app/desk/launch/picture.h"
 #include "app/desk/launch/screens.h"
 #include "app/desk/launch/self_test.h"
+#include "app/desk/launch/server_password.h"
 #include "app/desk/launch/settings.h"
 
 #include <QDir>
@@ -69,6 +70,7 @@ int runDesk(QGuiApplication &application, const DeskOptions &options)
     Look look(nullptr);
     Desk desk(nullptr);
     desk.setDeeds({openShopFile, makeDemoFile});
+    takeServerPasswords(options);
     const bool opened = putShopOnDesk(desk, options, folder.path());
     if (!opened && (!options.shop.isEmpty() || !options.isSeen())) {
         std::fprintf(stderr, "%s\n", qPrintable(desk.problem()));
@@ -78,6 +80,8 @@ int runDesk(QGuiApplication &application, const DeskOptions &options)
         std::fprintf(stderr, "%s\n", qPrintable(desk.problem()));
         return InputProblem;
     }
+    if (opened && !keepServerPassword(options))
+        std::fputs("The keyring does not take the password.\n", stderr);
     Screens screens;
     look.setDark(options.theme.isEmpty() ? options.isSeen() && wasDark()
                                          : options.theme == QStringLiteral("dark"));

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// Shop file: one SQLite file that holds a shop: the append-only journal with its hash chain, the
-// places, and the documents (catalogue CSV, templates, builds) as versions that are only added to.
+// Shop file: a shop where it is kept, one SQLite file or a database on a server: the journal, its
+// hash chains, places, and the documents (catalogue CSV, templates, builds), all only added to.
 //
 // An action is acknowledged only after COMMIT came back. Repeating an action with the same id
 // changes nothing and says so. A file that looks wrong is never written and never repaired by

@@ -157,6 +157,15 @@ def scramVerifier(password):
     return f"SCRAM-SHA-256$4096:{texts[0]}${texts[1]}:{texts[2]}"
 
 
+def filesWith(secret, folders):
+    found = []
+    for folder in folders:
+        for path in Path(folder).rglob("*"):
+            if path.is_file() and not path.is_symlink() and secret.encode() in path.read_bytes():
+                found.append(str(path))
+    return found
+
+
 class Bench:
     """What a test counts, and what went wrong."""
 

@@ -11,11 +11,10 @@ import select
 import socket
 import threading
 import time
-from pathlib import Path
 from urllib.parse import quote
 
 import cluster
-from seats import COMMAND, Server, ServerShop, environment, main, run, scramVerifier
+from seats import COMMAND, Server, ServerShop, environment, filesWith, main, run, scramVerifier
 
 
 class PlainServer:
@@ -71,15 +70,6 @@ def onTerminal(shop, url, password):
             os.write(terminal, password.encode() + b"\n")
             typed = True
     return os.waitpid(child, 0)[1], shown.decode(errors="replace")
-
-
-def filesWith(secret, folders):
-    found = []
-    for folder in folders:
-        for path in Path(folder).rglob("*"):
-            if path.is_file() and not path.is_symlink() and secret.encode() in path.read_bytes():
-                found.append(str(path))
-    return found
 
 
 def refused(bench, said, words, what):

@@ -18,6 +18,18 @@ Result<QSize> readSize(const QString &text)
     return QSize(found.captured(1).toInt(), found.captured(2).toInt());
 }
 
+/// Where a server's password comes from, and whether the keyring is to have it.
+void readPassword(const QCommandLineParser &parser, DeskOptions &options)
+{
+    bool isNumber = false;
+    const int given = parser.value(QStringLiteral("password-fd")).toInt(&isNumber);
+    if (isNumber)
+        options.passwordFrom = given;
+    if (parser.isSet(QStringLiteral("password-stdin")))
+        options.passwordFrom = 0;
+    options.keepPassword = parser.isSet(QStringLiteral("keep-password"));
+}
+
 } // namespace
 
 Result<DeskOptions> readOptions(const QStringList &words)
@@ -36,6 +48,9 @@ Result<DeskOptions> readOptions(const QStringList &words)
     QCommandLineParser parser;
     parser.addOptions(
         {shop, build, theme, units, selfTest, screenshot, size, scale, help, version});
+    parser.addOption(QCommandLineOption(QStringLiteral("password-fd"), {}, QStringLiteral("N")));
+    parser.addOption(QCommandLineOption(QStringLiteral("password-stdin")));
+    parser.addOption(QCommandLineOption(QStringLiteral("keep-password")));
     if (!parser.parse(words))
         return problem("flarestock-desk", parser.errorText().toStdString(), "See --help.");
     if (!parser.positionalArguments().isEmpty())
@@ -47,6 +62,7 @@ Result<DeskOptions> readOptions(const QStringList &words)
     options.theme = parser.value(theme);
     options.units = parser.value(units);
     options.selfTest = parser.isSet(selfTest);
+    readPassword(parser, options);
     options.screenshot = parser.value(screenshot);
     options.help = parser.isSet(help);
     options.version = parser.isSet(version);
@@ -71,9 +87,17 @@ Result<DeskOptions> readOptions(const QStringList &words)
 QString optionsHelp()
 {
     return QStringLiteral(
-        "flarestock-desk: the screens of a shop file\n"
+        "flarestock-desk: the screens of a shop\n"
         "\n"
-        "  --shop FILE          the shop to open; without it the last one\n"
+        "  --shop FILE          the shop to open, or postgresql://role@host/database; without it "
+        "the\n"
+        "                       last file\n"
+        "  --password-stdin, --password-fd N\n"
+        "                       the server's password is the first line of the standard input, or "
+        "of\n"
+        "                       a descriptor; otherwise the keyring has it, or the terminal is "
+        "asked\n"
+        "  --keep-password      keeps it in the desktop's keyring once the server has taken it\n"
         "  --build ID           the build to put on the bench\n"
         "  --theme light|dark   paper or dark screen; without it as last time\n"
         "  --units in|mm        in, psi, gph or mm, bar, L/h; without it as last time\n"

@@ -15,8 +15,10 @@ namespace flarestock {
 struct DeskOptions {
     QString shop;
     QString build;
-    QString theme; ///< "light", "dark" or empty: as last time.
-    QString units; ///< "in", "mm" or empty: as last time, else as the locale has it.
+    QString theme;             ///< "light", "dark" or empty: as last time.
+    QString units;             ///< "in", "mm" or empty: as last time, else as the locale has it.
+    int passwordFrom = -1;     ///< The descriptor that a server's password comes from; -1: none.
+    bool keepPassword = false; ///< In the desktop's keyring.
     bool selfTest = false;
     QString screenshot;
     QSize size{1440, 900};

@@ -132,7 +132,7 @@ FileConnection::FileConnection(const std::filesystem::path &path, Use use)
     database().setConnectOptions(options);
     try {
         if (!database().open())
-            fail(database().lastError());
+            FileConnection::fail(database().lastError());
         applySettings();
     } catch (...) {
         close(); // Before it is no longer open here.

@@ -29,7 +29,7 @@ QByteArray idIn(const QString &path)
     QFile file(path);
     if (!file.open(QIODevice::ReadOnly))
         refuse(path, "cannot be read");
-    const QByteArray id = QByteArray::fromHex(file.read(2 * Bytes));
+    QByteArray id = QByteArray::fromHex(file.read(2 * Bytes));
     if (id.size() != Bytes)
         refuse(path, "is damaged");
     return id;

@@ -60,8 +60,8 @@ constexpr Setting Settings[] = {
     {"SET search_path = flarestock, pg_temp", "SHOW search_path", "flarestock, pg_temp"},
     {"SET synchronous_commit = on", "SHOW synchronous_commit", "on"},
     {"SET lock_timeout = '5s'", "SHOW lock_timeout", "5s"},
-    {"SET idle_in_transaction_session_timeout = '60s'", "SHOW idle_in_transaction_session_timeout",
-     "1min"},
+    {"SET idle_in_transaction_session_timeout = '10min'",
+     "SHOW idle_in_transaction_session_timeout", "10min"},
     // A table that is small is read as a whole otherwise, and who reads all of it is in everybody's
     // way.
     {"SET enable_seqscan = off", "SHOW enable_seqscan", "off"},

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 
-#include "app/command/password_source.h"
+#include "app/workshop/password_source.h"
+
+#include "model/storage/server/password.h"
 
 #include <cerrno>
 #include <fcntl.h>
@@ -83,6 +85,14 @@ std::optional<std::string> askedOnTerminal(const std::string &question)
     }
     ::close(terminal);
     return answer;
+}
+
+void takePasswordsFrom(int descriptor)
+{
+    askForPasswordsBy([descriptor](const ServerAddress &address) {
+        return descriptor >= 0 ? lineFrom(descriptor)
+                               : askedOnTerminal("password of " + address.text() + ": ");
+    });
 }
 
 } // namespace flarestock

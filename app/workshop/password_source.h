@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// Password source: where a command takes the password from that a server wants: a stream that a
-// script names, else the terminal, which does not show it. It is written nowhere.
+// Password source: where the password comes from that a server wants: a stream that a script names,
+// else the terminal, which does not show it. It is written nowhere.
 
 #pragma once
 
@@ -15,5 +15,9 @@ namespace flarestock {
 [[nodiscard]] std::optional<std::string> lineFrom(int descriptor);
 /// Asked on the controlling terminal, its echo off; nothing where there is none.
 [[nodiscard]] std::optional<std::string> askedOnTerminal(const std::string &question);
+
+/// From now on servers' passwords come from the descriptor, or where it is less than 0 from the
+/// terminal.
+void takePasswordsFrom(int descriptor);
 
 } // namespace flarestock
