@@ -74,7 +74,13 @@ Result<WorkedBuild> workBuild(const Workshop &workshop, const BuildPlan &plan, c
     request.answers = plan.answers;
     request.picks = plan.picks;
     request.preference = *preference;
-    return workBuild(request, workshop.settings.currency);
+    auto built = workBuild(request, workshop.settings.currency);
+    if (!built)
+        return built;
+    const auto barred = barredLots(workshop.notes.lots, plan.car, plan.by);
+    for (const PricedLine &line : built->bill.lines)
+        built->lying.push_back(lyingOf(line, workshop.ledger, {plan.id, &barred}));
+    return built;
 }
 
 } // namespace flarestock

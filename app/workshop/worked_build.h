@@ -7,7 +7,7 @@
 
 #include "app/workshop/workshop.h"
 #include "model/checks/check.h"
-#include "model/netting/priced_bill.h"
+#include "model/netting/lying.h"
 #include "model/systems/expand.h"
 
 namespace flarestock {
@@ -24,6 +24,7 @@ struct WorkedBuild {
 
     Expansion expansion;
     PricedBill bill;
+    std::vector<Lying> lying;      ///< Of each line of the bill; empty where no shop is behind it.
     std::vector<Finding> findings; ///< As check() orders them, then the expansion's own notes.
 
     [[nodiscard]] int stops() const noexcept; ///< Findings of that severity.

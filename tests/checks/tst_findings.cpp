@@ -59,6 +59,7 @@ private Q_SLOTS:
     void makersFiguresAreComparedWithinAFactorOfTwo();
     void flowFollowsTheMakersMark();
     void aLeakingPickIsAStopWithAMend();
+    void anOutdonePickIsANoteWithAMend();
     void anOpenJointIsAStop();
     void twoFixedEndsCannotBeScrewedUp();
     void aCautionOnManyJointsIsSaidOnce();
@@ -260,6 +261,21 @@ void FindingsTest::aLeakingPickIsAStopWithAMend()
     const auto stop = of(findings, Severity::Stop).front();
     QCOMPARE(stop.where, std::string("rail inlet"));
     QVERIFY(stop.mend == (Picks{{"rail inlet", ""}})); // nothing else is known: let the pick go
+}
+
+void FindingsTest::anOutdonePickIsANoteWithAMend()
+{
+    auto build = injection();
+    auto &joint =
+        build.joint("postfilter-rail", "rail inlet", direct("AN -6 male", "AN -6 female swivel"));
+    joint.picked = joint.outdone = true;
+    joint.others = {direct("AN -6 male", "AN -6 female")};
+    const auto notes = of(build.findings(), Severity::Note);
+    const auto note = std::find_if(notes.begin(), notes.end(),
+                                   [](const Finding &one) { return one.where == "rail inlet"; });
+    QVERIFY(note != notes.end());
+    QVERIFY(note->mend == (Picks{{"rail inlet", joint.others.front().key()}}));
+    QVERIFY(of(build.findings(), Severity::Stop).empty());
 }
 
 void FindingsTest::anOpenJointIsAStop()

@@ -26,7 +26,7 @@ QJsonObject answersOf(const Answers &answers)
     return all;
 }
 
-QJsonObject lineOf(const PricedLine &priced)
+QJsonObject lineOf(const PricedLine &priced, const Lying &lying)
 {
     const BillLine &line = *priced.line;
     return {
@@ -36,6 +36,8 @@ QJsonObject lineOf(const PricedLine &priced)
         {QStringLiteral("need"), jsonText(line.need.amount.stripped().text())},
         {QStringLiteral("unit"), jsonText(text(line.need.unit))},
         {QStringLiteral("free"), jsonText(priced.free.stripped().text())},
+        {QStringLiteral("inTrailer"), jsonText(lying.inTrailer.stripped().text())},
+        {QStringLiteral("onTheWay"), jsonText(lying.onTheWay.stripped().text())},
         {QStringLiteral("short"), jsonText(priced.shortBy.stripped().text())},
         {QStringLiteral("unitCost"),
          priced.unitCost ? QJsonValue(jsonText(priced.unitCostText())) : QJsonValue()},
@@ -85,8 +87,9 @@ QJsonObject findingOf(const Finding &finding)
 QJsonObject billDocument(const WorkedBuild &build)
 {
     QJsonArray lines;
-    for (const PricedLine &line : build.bill.lines)
-        lines.append(lineOf(line));
+    for (std::size_t at = 0; at < build.bill.lines.size(); ++at)
+        lines.append(
+            lineOf(build.bill.lines[at], at < build.lying.size() ? build.lying[at] : Lying()));
     QJsonArray joints;
     for (const PlacedJoint &joint : build.expansion.joints)
         joints.append(jointOf(joint));

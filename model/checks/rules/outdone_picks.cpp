@@ -37,6 +37,12 @@ void outdonePicks(const BuildUnderCheck &build, Findings &found)
             found.push_back(
                 outdone(run.id, "the line " + run.id, run.line->number, run.better->number));
     }
+    for (const auto &joint : expansion.joints) {
+        // Where the pick does not fit at all, joint_verdicts.cpp says so and what would.
+        if (joint.outdone && joint.way && fits(joint.way->verdict()) && !joint.others.empty())
+            found.push_back(
+                outdone(joint.id, joint.at, joint.way->key(), joint.others.front().key()));
+    }
 }
 
 } // namespace flarestock::rules
