@@ -96,8 +96,8 @@ ApplicationWindow {
     }
     Shortcut {
         sequence: "Ctrl+Z"
-        enabled: root.build.canTakeBack
-        onActivated: root.build.takeBack()
+        enabled: Desk.canTakeBack
+        onActivated: Desk.takeBack()
     }
 
     RowLayout {
@@ -123,7 +123,7 @@ ApplicationWindow {
                 Layout.fillWidth: true
                 onSought: typed => root.build.find(typed)
                 onChosen: (kind, target) => {
-                    if (kind === "line")
+                    if (kind === "line" || kind === "shelf")
                         screen.showPart(target);
                     else
                         screen.showOnMap(target);
@@ -134,9 +134,12 @@ ApplicationWindow {
 
                 visible: root.build.isOpen
                 build: root.build
+                handing: Desk.handing
                 Layout.fillWidth: true
                 Layout.fillHeight: true
                 onOtherBuild: chooser.open()
+                onStepAsked: step => sheets.open(step)
+                onStepExplained: why => root.notice = why
             }
             EmptyDesk {
                 id: empty
@@ -149,10 +152,12 @@ ApplicationWindow {
                 onOpenFile: fileDialog.open()
             }
             BottomLine {
-                sentence: root.notice || Desk.problem || root.build.lastStep
-                canTakeBack: root.build.canTakeBack
+                sentence: root.notice || Desk.problem || Desk.handing.problem || root.build.lastStep
+                canTakeBack: Desk.canTakeBack
+                who: Desk.who
                 Layout.fillWidth: true
-                onTakeBack: root.build.takeBack()
+                onTakeBack: Desk.takeBack()
+                onWhoAsked: nameSheet.open()
             }
         }
     }
@@ -161,6 +166,26 @@ ApplicationWindow {
 
         builds: Desk.builds
         onChosen: key => Desk.openBuild(key)
+    }
+    HandingSheets {
+        id: sheets
+
+        handing: Desk.handing
+        who: Desk.who
+    }
+    NameSheet {
+        id: nameSheet
+
+        who: Desk.who
+        onNamed: name => Desk.who = name
+        onClosed: Desk.handing.forgetWaiting()
+    }
+    Connections {
+        target: Desk.handing
+
+        function onAskedWho() {
+            nameSheet.open();
+        }
     }
     FileDialog {
         id: fileDialog

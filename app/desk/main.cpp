@@ -98,6 +98,8 @@ int runDesk(QGuiApplication &application, const DeskOptions &options)
     QObject::connect(&look, &Look::darkChanged, &look, [&look] { rememberDark(look.isDark()); });
     QObject::connect(&look, &Look::inInchesChanged, &look,
                      [&look] { rememberInches(look.inInches()); });
+    desk.setWho(lastWho());
+    QObject::connect(&desk, &Desk::whoChanged, &desk, [&desk] { rememberWho(desk.who()); });
     QObject::connect(&desk, &Desk::shopChanged, &desk, [&desk] { rememberShop(desk.shopPath()); });
     if (opened)
         rememberShop(desk.shopPath());

@@ -76,9 +76,13 @@ Result<LeakTest> leakTestOf(const LeakTestWords &asked, const Workshop &workshop
     const auto plan = buildAsked(asked.build, workshop);
     if (!plan)
         return tl::unexpected(plan.error());
-    const auto pressure = Measure::parse(asked.pressure, Dimension::Pressure);
-    if (!pressure)
-        return tl::unexpected(pressure.error());
+    if (auto pressure = Measure::parse(asked.pressure, Dimension::Pressure); !pressure) {
+        Problem wrong = pressure.error();
+        wrong.thing = "the test pressure";
+        wrong.column = 0; // What was typed is no text with places.
+        wrong.excerpt.clear();
+        return tl::unexpected(std::move(wrong));
+    }
     if (asked.result != "passed" && asked.result != "failed")
         return problem(asked.result, "is no result of a leak test", "Write passed or failed.");
     if (by.who.empty())
@@ -126,6 +130,24 @@ Action doneAction(const Workshop &workshop, const BuildPlan &plan,
         action.records.push_back(promise.asRecord());
     }
     return action;
+}
+
+Result<Action> tested(const LeakTestWords &asked, const Workshop &workshop, const By &by)
+{
+    const auto test = leakTestOf(asked, workshop, by);
+    if (!test)
+        return tl::unexpected(test.error());
+    if (!test->passed)
+        return Action{{test->asRecord()}, {}};
+    const BuildPlan &plan = *workshop.build(test->build);
+    auto tests = workshop.notes.build(plan.id).tests;
+    tests.push_back(*test);
+    const auto wrong = notDoneBecause(workshop, plan, tests);
+    if (!wrong)
+        return tl::unexpected(wrong.error());
+    if (!wrong->empty())
+        return problem(plan.id, "is not done: " + *wrong, "Write the test down with it.");
+    return doneAction(workshop, plan, *test, by);
 }
 
 Action openedAgain(const BuildPlan &plan, const By &by)

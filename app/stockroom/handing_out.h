@@ -50,6 +50,10 @@ struct LeakTestWords {
 /// before it in the same action. Whether it may be done is not asked here.
 [[nodiscard]] Action doneAction(const Workshop &workshop, const BuildPlan &plan,
                                 const std::optional<LeakTest> &test, const By &by);
+/// A leak test written down and, where it has passed, the build done with it. Problem: as
+/// leakTestOf(); even so the build is not done.
+[[nodiscard]] Result<Action> tested(const LeakTestWords &asked, const Workshop &workshop,
+                                    const By &by);
 /// The build is open again.
 [[nodiscard]] Action openedAgain(const BuildPlan &plan, const By &by);
 

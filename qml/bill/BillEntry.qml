@@ -15,7 +15,10 @@ AbstractButton {
     required property string what
     required property string why
     required property string need
-    required property string free
+    required property string here
+    required property string trailer
+    required property string way
+    required property string got
     required property string shortBy
     required property bool isShort
     required property string each
@@ -32,7 +35,8 @@ AbstractButton {
         height: parent ? parent.height : Theme.target
         horizontalAlignment: Text.AlignRight
         verticalAlignment: Text.AlignVCenter
-        elide: Text.ElideLeft
+        fontSizeMode: Text.HorizontalFit // A figure is never cut.
+        minimumPixelSize: 8
     }
 
     // The row in hand shows all of its words.
@@ -87,8 +91,17 @@ AbstractButton {
                 maximumLineCount: root.current ? 6 : 1
                 elide: Text.ElideRight
             }
+            Words {
+                visible: !root.columns.hasWhy && root.current
+                width: parent.width - 12
+                text: qsTr("for %1").arg(root.why)
+                small: true
+                quiet: true
+                wrapMode: Text.Wrap
+            }
         }
         Words {
+            visible: root.columns.hasWhy
             width: root.columns.why - 8
             height: parent.height
             verticalAlignment: Text.AlignVCenter
@@ -101,6 +114,7 @@ AbstractButton {
             elide: Text.ElideRight
         }
         Item {
+            visible: root.columns.hasWhy
             width: 8
             height: 1
         }
@@ -110,7 +124,17 @@ AbstractButton {
         }
         Figure {
             width: root.columns.figure
-            text: root.free
+            text: root.here
+        }
+        Figure {
+            visible: root.columns.hasTrailer
+            width: root.columns.trailer
+            text: root.trailer
+        }
+        Figure {
+            visible: root.columns.hasGot
+            width: root.columns.got
+            text: root.got
         }
         Item {
             width: root.columns.shortage
@@ -126,13 +150,19 @@ AbstractButton {
             }
         }
         Figure {
-            width: root.columns.money
+            visible: root.columns.hasWay
+            width: root.columns.way
+            text: root.way
+        }
+        Figure {
+            visible: root.columns.hasEach
+            width: root.columns.each
             text: root.each
             small: true
             quiet: true
         }
         Figure {
-            width: root.columns.money
+            width: root.columns.cost
             text: root.cost
         }
     }

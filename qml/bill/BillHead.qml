@@ -27,6 +27,7 @@ Row {
         text: qsTr("part, and what it is")
     }
     Heading {
+        visible: root.columns.hasWhy
         width: root.columns.why
         text: qsTr("why")
     }
@@ -36,18 +37,34 @@ Row {
     }
     Figure {
         width: root.columns.figure
-        text: qsTr("free")
+        text: qsTr("free here")
+    }
+    Figure {
+        visible: root.columns.hasTrailer
+        width: root.columns.trailer
+        text: qsTr("in the trailer")
+    }
+    Figure {
+        visible: root.columns.hasGot
+        width: root.columns.got
+        text: qsTr("in the car")
     }
     Figure {
         width: root.columns.shortage
         text: qsTr("short")
     }
     Figure {
-        width: root.columns.money
+        visible: root.columns.hasWay
+        width: root.columns.way
+        text: qsTr("on the way")
+    }
+    Figure {
+        visible: root.columns.hasEach
+        width: root.columns.each
         text: qsTr("each")
     }
     Figure {
-        width: root.columns.money
+        width: root.columns.cost
         text: qsTr("cost")
     }
 }

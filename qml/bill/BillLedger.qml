@@ -16,12 +16,19 @@ FocusScope {
     required property bool byKind
     required property string foot
     required property string total
+    property Rows steps: null // What a hand does with the pieces; nothing where there is no shop.
+    property bool busy: false
+    property bool hasGot: false // Whether any line has a figure there; else the column folds away.
+    property bool hasTrailer: false
+    property bool hasWay: false
     property bool folds: false  // Whether it can be folded to its head.
     property bool folded: false // Only its head and the total show.
 
     signal foldAsked()
     signal grouped(bool byKind)
     signal shown(string where)
+    signal stepAsked(string step)
+    signal stepExplained(string why)
 
     function showPart(part: string) {
         const row = bill.rowOf(part);
@@ -52,7 +59,7 @@ FocusScope {
             Layout.rightMargin: 8
 
             Words {
-                text: qsTr("Bill of materials")
+                text: root.width < 900 ? qsTr("Bill") : qsTr("Bill of materials")
                 strong: true
                 font.pixelSize: Theme.headText
             }
@@ -75,6 +82,17 @@ FocusScope {
             }
             Item {
                 Layout.fillWidth: true
+            }
+            StepsRow {
+                visible: !root.folded && root.steps !== null
+                steps: root.steps
+                busy: root.busy
+                onAsked: step => root.stepAsked(step)
+                onExplained: why => root.stepExplained(why)
+            }
+            Item {
+                visible: root.folds
+                implicitWidth: foldButton.implicitWidth + 8
             }
         }
         BillHead {
@@ -168,6 +186,8 @@ FocusScope {
             strong: true
         }
         DeskButton {
+            id: foldButton
+
             objectName: "foldBill"
             visible: root.folds
             framed: false
@@ -182,6 +202,9 @@ FocusScope {
         id: widths
 
         width: list.width
+        hasGot: root.hasGot
+        hasTrailer: root.hasTrailer
+        hasWay: root.hasWay
     }
     FocusFrame {
         visible: list.activeFocus

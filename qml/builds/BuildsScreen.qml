@@ -16,6 +16,7 @@ FocusScope {
     id: root
 
     required property BuildDesk build
+    required property HandingOut handing
     readonly property bool wide: width >= 1120
     readonly property bool roomy: wide && height >= 756
     property int part: 0
@@ -24,6 +25,8 @@ FocusScope {
     property bool billFolded: false // A long map then has its room.
 
     signal otherBuild()
+    signal stepAsked(string step)
+    signal stepExplained(string why)
 
     function showPart(part: string) {
         root.part = 1;
@@ -139,9 +142,16 @@ FocusScope {
                     byKind: root.build.byKind
                     foot: root.build.billFoot
                     total: root.build.total
+                    hasGot: root.build.billHasGot
+                    hasTrailer: root.build.billHasTrailer
+                    hasWay: root.build.billHasWay
                     folds: root.roomy
                     folded: root.roomy && root.billFolded
                     onFoldAsked: root.billFolded = !root.billFolded
+                    steps: root.handing.steps
+                    busy: root.handing.busy
+                    onStepAsked: step => root.stepAsked(step)
+                    onStepExplained: why => root.stepExplained(why)
                     onGrouped: byKind => root.build.byKind = byKind
                     onShown: where => root.showOnMap(where)
                 }

@@ -37,6 +37,7 @@ FocusScope {
             objectName: "findingList"
             model: root.findings
             clip: true
+            cacheBuffer: 0
             focus: true
             activeFocusOnTab: true
             keyNavigationEnabled: true

@@ -66,6 +66,7 @@ Rectangle {
             text: Look.inInches ? qsTr("show mm, bar") : qsTr("show in, psi")
             framed: false
             small: true
+            padding: 2
             Accessible.name: Look.inInches ? qsTr("say figures of parts in mm, bar and L/h")
                                            : qsTr("say figures of parts in inches, psi and gph")
             Layout.fillWidth: true
@@ -76,6 +77,7 @@ Rectangle {
             text: Look.dark ? qsTr("show light") : qsTr("show dark")
             framed: false
             small: true
+            padding: 2
             Accessible.name: Look.dark ? qsTr("light screen") : qsTr("dark screen")
             Layout.fillWidth: true
             Layout.bottomMargin: Theme.gap

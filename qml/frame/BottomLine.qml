@@ -11,8 +11,10 @@ Rectangle {
 
     required property string sentence
     required property bool canTakeBack
+    required property string who
 
     signal takeBack()
+    signal whoAsked()
 
     implicitHeight: 44
     color: Theme.side
@@ -30,6 +32,16 @@ Rectangle {
             Accessible.role: Accessible.StaticText
             Accessible.name: text
             Layout.fillWidth: true
+        }
+        DeskButton {
+            objectName: "who"
+            text: root.who === "" ? qsTr("at the desk: ?") : qsTr("at the desk: %1").arg(root.who)
+            framed: false
+            small: true
+            Accessible.name: root.who === "" ? qsTr("say who is at the desk")
+                                             : qsTr("at the desk: %1; change").arg(root.who)
+            Layout.maximumWidth: 240
+            onClicked: root.whoAsked()
         }
         DeskButton {
             objectName: "takeBack"

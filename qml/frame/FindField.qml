@@ -18,8 +18,8 @@ TextField {
     signal chosen(string kind, string target)
 
     function take(row: int) {
-        if (row < 0 || row >= found.count)
-            return;
+        if (row < 0 || row >= found.count || found.cell(row, "target") === "")
+            return; // What to measure next leads nowhere; one types on.
         root.chosen(found.cell(row, "kind"), found.cell(row, "target"));
         root.clear();
         answers.close();
@@ -29,7 +29,7 @@ TextField {
     leftPadding: 12
     color: Theme.ink
     placeholderTextColor: Theme.quiet
-    placeholderText: qsTr("Find in this build: a part, a station, -8 orb, 10 micron  (Ctrl+F)")
+    placeholderText: qsTr("Find: a part, a station, -8 orb, 10 micron, od 22.1 mm  (Ctrl+F)")
     font.family: Theme.family
     font.pixelSize: Theme.text
     selectByMouse: true
@@ -54,6 +54,7 @@ TextField {
     Keys.onEnterPressed: root.take(list.currentIndex)
     Keys.onEscapePressed: {
         root.clear();
+        root.sought("");
         answers.close();
     }
 
@@ -74,6 +75,7 @@ TextField {
 
             anchors.fill: parent
             clip: true
+            cacheBuffer: 0
             model: root.found
             Accessible.role: Accessible.List
             Accessible.name: qsTr("found in this build")

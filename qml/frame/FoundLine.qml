@@ -16,7 +16,7 @@ AbstractButton {
     required property string detail
     property bool current: false
 
-    implicitHeight: 44
+    implicitHeight: Math.max(44, implicitContentHeight + 8)
     Accessible.role: Accessible.ListItem
     Accessible.name: qsTr("%1 %2, %3").arg(kind).arg(title).arg(detail)
 
@@ -41,6 +41,8 @@ AbstractButton {
             text: root.detail
             quiet: true
             small: true
+            wrapMode: Text.Wrap
+            maximumLineCount: 3
             elide: Text.ElideRight
             Layout.fillWidth: true
         }

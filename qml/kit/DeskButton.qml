@@ -11,6 +11,7 @@ AbstractButton {
 
     property bool framed: true
     property bool small: false
+    property bool quiet: false // There is nothing for it to do now; it says why.
 
     implicitHeight: Theme.target
     implicitWidth: Math.max(Theme.target, implicitContentWidth + 2 * padding)
@@ -28,7 +29,7 @@ AbstractButton {
         text: root.text
         small: root.small
         strong: true
-        color: root.enabled ? Theme.accent : Theme.quiet
+        color: root.enabled && !root.quiet ? Theme.accent : Theme.quiet
         horizontalAlignment: Text.AlignHCenter
         verticalAlignment: Text.AlignVCenter
         elide: Text.ElideRight
@@ -36,7 +37,7 @@ AbstractButton {
     background: Rectangle {
         radius: Theme.corner
         color: root.down || root.hovered ? Theme.accentFill : "transparent"
-        border.color: root.visualFocus ? Theme.accent : Theme.ruleStrong
+        border.color: root.visualFocus ? Theme.accent : root.quiet ? Theme.rule : Theme.ruleStrong
         border.width: root.visualFocus ? Theme.ring : root.framed ? 1 : 0
     }
 }

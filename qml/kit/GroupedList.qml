@@ -11,6 +11,7 @@ ListView {
     id: root
 
     clip: true
+    cacheBuffer: 0 // Rows made ahead of time are made late: their list may be another one by then.
     activeFocusOnTab: true
     keyNavigationEnabled: true
     boundsBehavior: Flickable.StopAtBounds

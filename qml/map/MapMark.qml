@@ -2,6 +2,8 @@
 //
 // A joint on the map.
 
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Flarestock.Screens
 
@@ -12,6 +14,7 @@ Item {
     required property bool toBuy
     required property bool picked
     required property bool outdone
+    required property bool found
     required property string says
     property bool opened: false
 
@@ -31,6 +34,37 @@ Item {
         color: root.opened ? Theme.accentFill : Theme.surface
         border.color: Theme.accent
         border.width: root.opened ? 2.5 : 0
+    }
+    // What was looked for: four corners round it, as one marks a place on a drawing.
+    Repeater {
+        model: root.found ? 4 : 0
+
+        Item {
+            id: corner
+
+            required property int index
+
+            readonly property bool atRight: index % 2 === 1
+            readonly property bool atBottom: index > 1
+
+            x: atRight ? root.width - 5 : -9
+            y: atBottom ? root.height - 5 : -9
+            width: 14
+            height: 14
+
+            Rectangle {
+                y: corner.atBottom ? 11 : 0
+                width: 14
+                height: 3
+                color: Theme.accent
+            }
+            Rectangle {
+                x: corner.atRight ? 11 : 0
+                width: 3
+                height: 14
+                color: Theme.accent
+            }
+        }
     }
     MarkIcon {
         anchors.fill: parent

@@ -27,6 +27,7 @@ class ChangesAreKept : public QObject {
 private Q_SLOTS:
     void init();
     void inTheShopFileAndComeBack();
+    void byThemselvesAfterAWhile();
     void alsoTheirTakingBack();
     void onlyOfPlannedBuilds();
     void whereTheFileCannotBeOpenedItIsSaid();
@@ -67,6 +68,13 @@ void ChangesAreKept::inTheShopFileAndComeBack()
     QVERIFY(m_desk->openShopFile(m_file));
     QVERIFY(m_desk->openBuild(QStringLiteral("coupe-fuel")));
     QCOMPARE(m_desk->build()->total(), changed);
+}
+
+void ChangesAreKept::byThemselvesAfterAWhile()
+{
+    QVERIFY(m_desk->build()->answer(QStringLiteral("power"), QStringLiteral("610 hp")));
+    QTRY_VERIFY(m_desk->kept().startsWith(QStringLiteral("kept in the file")));
+    QCOMPARE(inFile(m_file, "coupe-fuel").answers.at("power"), std::string("610 hp"));
 }
 
 void ChangesAreKept::alsoTheirTakingBack()

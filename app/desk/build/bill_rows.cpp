@@ -39,14 +39,19 @@ QString whyOf(const BillLine &line)
     return reasons.join(QStringLiteral(", "));
 }
 
-QString eachOf(const PricedLine &line)
+QString eachOf(const PricedLine &line, Units units)
 {
     if (!line.unitCost)
         return BillWords::tr("no price");
+    const Unit unit = line.line->need.unit;
+    const Rational exact = pricePer(*line.unitCost, unit, units);
     // Four decimals are enough to read; the cost of the line is reckoned from the exact one.
-    const Decimal each = line.unitCost->toDecimal(4, Rounding::HalfEven);
-    return (Rational(each) == *line.unitCost ? QString() : QStringLiteral("≈ ")) +
-           localised(said(each.text()));
+    const Decimal each = exact.toDecimal(4, Rounding::HalfEven);
+    return QStringList{(Rational(each) == exact ? QString() : QStringLiteral("≈ ")) +
+                           localised(said(each.text())),
+                       saidPriceUnit(unit, units)}
+        .join(u' ')
+        .trimmed();
 }
 
 QString costOf(const PricedLine &line)
@@ -56,30 +61,71 @@ QString costOf(const PricedLine &line)
     return saidNumber(line.cost->amount);
 }
 
-Row ledgerRow(const PricedLine &priced, const QString &group)
+/// Where the pieces of the line lie; all that is free is here where nobody has said.
+Lying lyingAt(const WorkedOut &worked, std::size_t line)
+{
+    if (worked.lying != nullptr && line < worked.lying->size())
+        return worked.lying->at(line);
+    return {{}, worked.bill->lines.at(line).free, {}, {}};
+}
+
+/// The figures of one line as they are read.
+struct Figures {
+    QString need;
+    QString here;
+    QString trailer;
+    QString way;
+    QString got;
+    QString lacking;
+};
+
+Figures figuresOf(const PricedLine &priced, const Lying &lying, Units units)
+{
+    const Unit unit = priced.line->need.unit;
+    const auto some = [unit, units](const Decimal &amount) {
+        return amount.sign() > 0 ? saidAmount({amount, unit}, units) : QString();
+    };
+    return {saidAmount(priced.line->need, units),
+            saidAmount({lying.here, unit}, units),
+            some(lying.inTrailer),
+            some(lying.onTheWay),
+            some(lying.got),
+            some(priced.shortBy)};
+}
+
+/// The line as one sentence, for a screen reader.
+QString saysOf(const BillLine &line, const Figures &figures, const QStringList &money)
+{
+    QStringList says{said(line.part->number), said(line.part->description),
+                     BillWords::tr("need %1").arg(figures.need),
+                     BillWords::tr("free here %1").arg(figures.here)};
+    if (!figures.trailer.isEmpty())
+        says.append(BillWords::tr("in the trailer %1").arg(figures.trailer));
+    if (!figures.got.isEmpty())
+        says.append(BillWords::tr("in the car %1").arg(figures.got));
+    says.append(figures.lacking.isEmpty() ? BillWords::tr("not short")
+                                          : BillWords::tr("short %1").arg(figures.lacking));
+    if (!figures.way.isEmpty())
+        says.append(BillWords::tr("on the way %1").arg(figures.way));
+    says.append(BillWords::tr("each %1").arg(money.value(0)));
+    says.append(BillWords::tr("cost %1").arg(money.value(1)));
+    says.append(whyOf(line));
+    return says.join(QStringLiteral(", "));
+}
+
+Row ledgerRow(const PricedLine &priced, const Lying &lying, const QString &group, Units units)
 {
     const BillLine &line = *priced.line;
-    const Unit unit = line.need.unit;
-    const bool isShort = priced.shortBy.sign() > 0;
     const QString number = said(line.part->number);
-    const QString what = said(line.part->description);
-    const QString why = whyOf(line);
-    const QString need = saidQuantity(line.need);
-    const QString free = saidQuantity({priced.free, unit});
-    const QString lacking = isShort ? saidQuantity({priced.shortBy, unit}) : QString();
-    const QStringList says{number,
-                           what,
-                           BillWords::tr("need %1").arg(need),
-                           BillWords::tr("free %1").arg(free),
-                           isShort ? BillWords::tr("short %1").arg(lacking)
-                                   : BillWords::tr("not short"),
-                           BillWords::tr("each %1").arg(eachOf(priced)),
-                           BillWords::tr("cost %1").arg(costOf(priced)),
-                           why};
+    const Figures figures = figuresOf(priced, lying, units);
+    const QString each = eachOf(priced, units);
+    const QString cost = costOf(priced);
     return {number,
-            {number, what, why, need, free, lacking, isShort, eachOf(priced), costOf(priced), group,
-             !line.consumed, line.stations.empty() ? QString() : said(line.stations.front()),
-             says.join(QStringLiteral(", "))}};
+            {number, said(line.part->description), whyOf(line), figures.need, figures.here,
+             figures.trailer, figures.way, figures.got, figures.lacking, priced.shortBy.sign() > 0,
+             each, cost, group, !line.consumed,
+             line.stations.empty() ? QString() : said(line.stations.front()),
+             saysOf(line, figures, {each, cost})}};
 }
 
 } // namespace
@@ -87,20 +133,34 @@ Row ledgerRow(const PricedLine &priced, const QString &group)
 QStringList billCells()
 {
     return {QStringLiteral("part"),    QStringLiteral("what"), QStringLiteral("why"),
-            QStringLiteral("need"),    QStringLiteral("free"), QStringLiteral("shortBy"),
+            QStringLiteral("need"),    QStringLiteral("here"), QStringLiteral("trailer"),
+            QStringLiteral("way"),     QStringLiteral("got"),  QStringLiteral("shortBy"),
             QStringLiteral("isShort"), QStringLiteral("each"), QStringLiteral("cost"),
             QStringLiteral("head"),    QStringLiteral("tool"), QStringLiteral("at"),
             QStringLiteral("says")};
 }
 
-std::vector<Row> billRows(const WorkedOut &worked, Grouping grouping)
+BillColumns billColumns(const WorkedOut &worked)
+{
+    BillColumns columns;
+    for (std::size_t at = 0; at < worked.bill->lines.size(); ++at) {
+        const Lying lying = lyingAt(worked, at);
+        columns.got = columns.got || lying.got.sign() > 0;
+        columns.inTrailer = columns.inTrailer || lying.inTrailer.sign() > 0;
+        columns.onTheWay = columns.onTheWay || lying.onTheWay.sign() > 0;
+    }
+    return columns;
+}
+
+std::vector<Row> billRows(const WorkedOut &worked, Grouping grouping, Units units)
 {
     std::map<QString, std::size_t> orderOfGroup;
     std::vector<std::pair<std::size_t, Row>> ordered;
-    for (const PricedLine &line : worked.bill->lines) {
+    for (std::size_t at = 0; at < worked.bill->lines.size(); ++at) {
+        const PricedLine &line = worked.bill->lines.at(at);
         const QString group = groupOf(worked, *line.line, grouping);
         const auto order = orderOfGroup.emplace(group, orderOfGroup.size()).first->second;
-        ordered.emplace_back(order, ledgerRow(line, group));
+        ordered.emplace_back(order, ledgerRow(line, lyingAt(worked, at), group, units));
     }
     std::stable_sort(ordered.begin(), ordered.end(),
                      [](const auto &a, const auto &b) { return a.first < b.first; });

@@ -32,7 +32,7 @@ Result<void> BuildDesk::open(const BuildPlan &plan, const QString &carTitle, Wor
     m_steps.clear();
     m_refused.clear();
     m_lastStep = tr("%1 is on the bench.").arg(title());
-    m_found.become({});
+    find({});
     m_weighing.stop();
     m_opened.show({}, {});
     show();
@@ -53,10 +53,27 @@ void BuildDesk::close()
     Q_EMIT changed();
 }
 
+Result<void> BuildDesk::workAnew(WorkOut workOut)
+{
+    auto worked = workOut(m_plan);
+    if (!worked)
+        return tl::unexpected(worked.error());
+    m_workOut = std::move(workOut);
+    m_worked = std::move(*worked);
+    show();
+    return {};
+}
+
+void BuildDesk::tell(const QString &sentence)
+{
+    m_lastStep = sentence;
+    Q_EMIT changed();
+}
+
 void BuildDesk::show()
 {
     m_answers.become(answerRows(m_worked, m_plan, m_refused));
-    m_bill.become(billRows(m_worked, m_grouping));
+    m_bill.become(billRows(m_worked, m_grouping, m_units));
     m_findings.become(findingRows(m_worked));
     m_map.show(m_worked);
     refreshOpened();
@@ -67,7 +84,7 @@ void BuildDesk::setByKind(bool byKind)
 {
     m_grouping = byKind ? Grouping::Kind : Grouping::Station;
     if (isOpen())
-        m_bill.become(billRows(m_worked, m_grouping));
+        m_bill.become(billRows(m_worked, m_grouping, m_units));
     Q_EMIT changed();
 }
 
@@ -77,8 +94,10 @@ void BuildDesk::setInInches(bool inInches)
         return;
     m_units = inInches ? Units::Inch : Units::Metric;
     m_map.setUnits(m_units);
-    if (isOpen())
+    if (isOpen()) {
+        m_bill.become(billRows(m_worked, m_grouping, m_units));
         refreshOpened();
+    }
     Q_EMIT changed();
 }
 
@@ -170,6 +189,7 @@ bool BuildDesk::take(BuildPlan plan, const QString &what)
     m_lastStep = sentence;
     show();
     Q_EMIT planChanged();
+    Q_EMIT stepped();
     return true;
 }
 

@@ -33,6 +33,9 @@ class BuildDesk : public QObject {
     Q_PROPERTY(int stoppedMark READ stoppedMark NOTIFY changed)
     Q_PROPERTY(QString billFoot READ billFoot NOTIFY changed)
     Q_PROPERTY(QString total READ total NOTIFY changed)
+    Q_PROPERTY(bool billHasGot READ billHasGot NOTIFY changed)
+    Q_PROPERTY(bool billHasTrailer READ billHasTrailer NOTIFY changed)
+    Q_PROPERTY(bool billHasWay READ billHasWay NOTIFY changed)
     Q_PROPERTY(QString lastStep READ lastStep NOTIFY changed)
     Q_PROPERTY(bool canTakeBack READ canTakeBack NOTIFY changed)
     Q_PROPERTY(bool byKind READ byKind WRITE setByKind NOTIFY changed)
@@ -51,6 +54,10 @@ public:
     [[nodiscard]] Result<void> open(const BuildPlan &plan, const QString &carTitle,
                                     WorkOut workOut);
     void close();
+    /// The same plan in a shop that has changed. Problem: it cannot be worked out there.
+    [[nodiscard]] Result<void> workAnew(WorkOut workOut);
+    /// Says what has happened to the build, as the last step.
+    void tell(const QString &sentence);
 
     [[nodiscard]] const BuildPlan &plan() const { return m_plan; }
     [[nodiscard]] const WorkedOut &worked() const { return m_worked; }
@@ -65,12 +72,21 @@ public:
     [[nodiscard]] int stoppedMark() const;
     [[nodiscard]] QString billFoot() const;
     [[nodiscard]] QString total() const;
+    /// Whether any line has a figure in that column: in the car, in the trailer, on the way.
+    [[nodiscard]] bool billHasGot() const { return isOpen() && billColumns(m_worked).got; }
+    [[nodiscard]] bool billHasTrailer() const
+    {
+        return isOpen() && billColumns(m_worked).inTrailer;
+    }
+    [[nodiscard]] bool billHasWay() const { return isOpen() && billColumns(m_worked).onTheWay; }
     [[nodiscard]] QString lastStep() const { return m_lastStep; }
     [[nodiscard]] bool canTakeBack() const { return !m_steps.empty(); }
     [[nodiscard]] bool byKind() const { return m_grouping == Grouping::Kind; }
     void setByKind(bool byKind);
-    /// Whether what parts are known for is said in inches, psi and gph; else in mm, bar and L/h.
+    /// Whether lengths and what parts are known for are said in inches, psi and gph; else in mm,
+    /// bar and L/h.
     [[nodiscard]] bool inInches() const { return m_units == Units::Inch; }
+    [[nodiscard]] Units units() const { return m_units; }
     void setInInches(bool inInches);
     /// The first refused field's sentence; empty where all are good.
     [[nodiscard]] QString answerProblem() const;
@@ -102,6 +118,8 @@ Q_SIGNALS:
     void changed();
     /// The plan is another one now and is to be kept.
     void planChanged();
+    /// A step was taken that can be taken back.
+    void stepped();
 
 private:
     struct Step {

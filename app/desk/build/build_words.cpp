@@ -3,6 +3,7 @@
 // What the build desk says about the build as a whole, and what is open on its map.
 
 #include "app/desk/build/build_desk.h"
+#include "app/desk/build/caliper_rows.h"
 #include "app/desk/build/find_rows.h"
 #include "app/desk/build/finding_rows.h"
 #include "app/desk/words/spoken.h"
@@ -144,7 +145,7 @@ Detail BuildDesk::detailOf(const QString &stop) const
 {
     const std::string id = stop.section(u'|', 1).toStdString();
     if (stop.startsWith(QStringLiteral("joint|")))
-        return jointDetail(m_worked, *m_worked.expansion->joint(id));
+        return jointDetail(m_worked, *m_worked.expansion->joint(id), m_units);
     if (stop.startsWith(QStringLiteral("station|")))
         return stationDetail(m_worked, *m_worked.expansion->station(id), m_units);
     return runDetail(m_worked, *m_worked.expansion->run(id), m_units);
@@ -183,7 +184,18 @@ void BuildDesk::refreshOpened()
 
 void BuildDesk::find(const QString &typed)
 {
-    m_found.become(isOpen() ? foundRows(m_worked, typed, FoundMost) : std::vector<Row>());
+    std::vector<Row> rows;
+    if (const auto caliper = caliperTyped(typed); isOpen() && caliper)
+        rows = caliperRows(m_worked, *caliper, FoundMost);
+    else if (isOpen())
+        rows = foundRows(m_worked, typed, FoundMost, m_units);
+    std::set<QString> joints;
+    for (const Row &row : rows) {
+        if (row.cells.value(0).toString() == QStringLiteral("joint"))
+            joints.insert(row.cells.value(3).toString());
+    }
+    m_map.setFound(std::move(joints));
+    m_found.become(std::move(rows));
 }
 
 } // namespace flarestock

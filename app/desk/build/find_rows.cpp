@@ -117,7 +117,7 @@ QStringList foundCells()
             QStringLiteral("target")};
 }
 
-std::vector<Row> foundRows(const WorkedOut &worked, const QString &typed, int most)
+std::vector<Row> foundRows(const WorkedOut &worked, const QString &typed, int most, Units units)
 {
     Search search(typed, most);
     if (search.isBlank())
@@ -134,13 +134,13 @@ std::vector<Row> foundRows(const WorkedOut &worked, const QString &typed, int mo
                      QString(portsOf(*line.part) + u' ' + said(text(line.part->kind))));
     for (const PlacedRun &run : worked.expansion->runs) {
         if (run.line != nullptr)
-            search.offer(
-                {QStringLiteral("run"),
-                 QString(titleOf(worked, run.from) + QStringLiteral(" → ") +
-                         titleOf(worked, run.to)),
-                 QString(said(run.line->number) + QStringLiteral(" · ") + saidQuantity(run.length)),
-                 said(run.id)},
-                said(run.line->description));
+            search.offer({QStringLiteral("run"),
+                          QString(titleOf(worked, run.from) + QStringLiteral(" → ") +
+                                  titleOf(worked, run.to)),
+                          QString(said(run.line->number) + QStringLiteral(" · ") +
+                                  saidAmount(run.length, units)),
+                          said(run.id)},
+                         said(run.line->description));
     }
     offerOtherWays(search, *worked.expansion);
     return search.take();

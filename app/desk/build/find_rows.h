@@ -9,6 +9,7 @@
 
 #include "app/desk/build/worked_out.h"
 #include "app/desk/rows/rows.h"
+#include "app/desk/words/units.h"
 
 namespace flarestock {
 
@@ -16,6 +17,7 @@ namespace flarestock {
 /// id or part number.
 [[nodiscard]] QStringList foundCells();
 /// In flow order, at most `most`; nothing for a blank text.
-[[nodiscard]] std::vector<Row> foundRows(const WorkedOut &worked, const QString &typed, int most);
+[[nodiscard]] std::vector<Row> foundRows(const WorkedOut &worked, const QString &typed, int most,
+                                         Units units);
 
 } // namespace flarestock

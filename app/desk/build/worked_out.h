@@ -8,13 +8,16 @@
 #include "model/checks/finding.h"
 #include "model/exact/problem.h"
 #include "model/exchange/template_toml.h"
-#include "model/netting/priced_bill.h"
+#include "model/netting/lying.h"
 
 #include <functional>
 #include <memory>
 #include <vector>
 
 namespace flarestock {
+
+struct WorkedBuild;
+struct Workshop;
 
 struct WorkedOut {
     std::shared_ptr<const void> alive; ///< Owns what the pointers below point to.
@@ -24,6 +27,9 @@ struct WorkedOut {
     const std::vector<Finding> *findings = nullptr;
     const Catalogue *catalogue = nullptr;
     const Shelf *shelf = nullptr;
+    const std::vector<Lying> *lying = nullptr; ///< Of each line of the bill; may be none.
+    const Workshop *workshop = nullptr; ///< What it was worked out in; nothing where without one …
+    const WorkedBuild *built = nullptr; ///< … and then this neither.
 };
 
 /// Works a plan out anew. Problem: an answer or pick that the template or catalogue refuses.

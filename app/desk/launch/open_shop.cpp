@@ -7,6 +7,8 @@
 #include "app/desk/shop/shop_on_desk.h"
 #include "app/workshop/demo_shop.h"
 
+#include <QFileInfo>
+
 #include <algorithm>
 
 namespace flarestock {
@@ -39,6 +41,9 @@ Result<WorkedOut> workOutIn(const std::shared_ptr<const Workshop> &workshop, con
     out.findings = &worked->built.findings;
     out.catalogue = &workshop->catalogue;
     out.shelf = &worked->shelf;
+    out.lying = &worked->built.lying;
+    out.workshop = workshop.get();
+    out.built = &worked->built;
     return out;
 }
 
@@ -72,14 +77,38 @@ std::string placeTitle(const Workshop &workshop, const std::string &id)
     return place == nullptr ? id : place->title;
 }
 
-} // namespace
+ShopOnDesk shopOf(const std::shared_ptr<const Workshop> &workshop);
 
-Result<ShopOnDesk> openShopFile(const std::string &file)
+/// Opens the file anew: another seat may have written meanwhile.
+Result<std::shared_ptr<const Wrote>> writeIn(const std::filesystem::path &path,
+                                             const MakeAction &make)
 {
-    auto opened = Workshop::open(file);
-    if (!opened)
-        return tl::unexpected(opened.error());
-    const std::shared_ptr<const Workshop> workshop = std::move(*opened);
+    auto file = ShopFile::open(path, OpenMode::ReadWrite);
+    if (!file)
+        return tl::unexpected(file.error());
+    const auto before = Workshop::read(*file);
+    if (!before)
+        return tl::unexpected(before.error());
+    const auto action = make(*file, **before);
+    if (!action)
+        return tl::unexpected(action.error());
+    if (const auto done = file->append(*action); !done)
+        return tl::unexpected(done.error());
+    const auto after = Workshop::read(*file);
+    if (!after)
+        return tl::unexpected(after.error());
+    return std::make_shared<const Wrote>(Wrote{*action, shopOf(*after)});
+}
+
+/// Beside the file SQLite writes its log, so that the folder counts too.
+bool isReadOnly(const std::filesystem::path &path)
+{
+    const QFileInfo file(QString::fromStdString(path.string()));
+    return !file.isWritable() || !QFileInfo(file.absolutePath()).isWritable();
+}
+
+ShopOnDesk shopOf(const std::shared_ptr<const Workshop> &workshop)
+{
     ShopOnDesk shop;
     shop.title = workshop->settings.title;
     shop.file = workshop->path.string();
@@ -89,7 +118,19 @@ Result<ShopOnDesk> openShopFile(const std::string &file)
     shop.workOut = [workshop](const BuildPlan &plan) { return workOutIn(workshop, plan); };
     shop.placeTitle = [workshop](const std::string &id) { return placeTitle(*workshop, id); };
     shop.keep = [path = workshop->path](const BuildPlan &plan) { return keepIn(path, plan); };
+    shop.write = [path = workshop->path](const MakeAction &make) { return writeIn(path, make); };
+    shop.readOnly = isReadOnly(workshop->path);
     return shop;
+}
+
+} // namespace
+
+Result<ShopOnDesk> openShopFile(const std::string &file)
+{
+    auto opened = Workshop::open(file);
+    if (!opened)
+        return tl::unexpected(opened.error());
+    return shopOf(*opened);
 }
 
 Result<ShopOnDesk> makeDemoFile(const std::string &file)

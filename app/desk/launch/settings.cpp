@@ -41,6 +41,19 @@ void rememberDark(bool dark)
         .setValue(QStringLiteral("dark"), dark);
 }
 
+QString lastWho()
+{
+    return QSettings(QLatin1String(Organisation), QLatin1String(Application))
+        .value(QStringLiteral("who"))
+        .toString();
+}
+
+void rememberWho(const QString &who)
+{
+    QSettings(QLatin1String(Organisation), QLatin1String(Application))
+        .setValue(QStringLiteral("who"), who);
+}
+
 bool wasInInches()
 {
     return QSettings(QLatin1String(Organisation), QLatin1String(Application))

@@ -12,6 +12,9 @@ namespace flarestock {
 void rememberShop(const QString &file);
 [[nodiscard]] bool wasDark();
 void rememberDark(bool dark);
+/// Whose name stands below what is done at this desk; empty where nobody has said.
+[[nodiscard]] QString lastWho();
+void rememberWho(const QString &who);
 /// As last chosen; where nothing was, as the person's locale has it.
 [[nodiscard]] bool wasInInches();
 void rememberInches(bool inInches);

@@ -67,6 +67,15 @@ void LineMap::setUnits(Units units)
     layOut();
 }
 
+void LineMap::setFound(std::set<QString> joints)
+{
+    if (joints == m_found)
+        return;
+    m_found = std::move(joints);
+    if (m_worked.expansion != nullptr)
+        m_marks.become(markRows(m_layout, *m_worked.expansion, m_found));
+}
+
 void LineMap::layOut()
 {
     if (m_worked.expansion == nullptr)
@@ -78,8 +87,8 @@ void LineMap::layOut()
     m_layout = layoutMap(expansion, space);
     findStops();
     m_plates.become(plateRows(m_layout, m_worked, m_units));
-    m_marks.become(markRows(m_layout, expansion));
-    m_runs.become(runRows(m_layout, expansion));
+    m_marks.become(markRows(m_layout, expansion, m_found));
+    m_runs.become(runRows(m_layout, expansion, m_units));
     m_bands.become(bandRows(m_layout));
     Q_EMIT drawn();
 }

@@ -16,6 +16,8 @@
 #include <QObject>
 #include <QtQml/qqmlregistration.h>
 
+#include <set>
+
 namespace flarestock {
 
 class LineMap : public QObject {
@@ -49,6 +51,8 @@ public:
 
     void show(const WorkedOut &worked);
     void setUnits(Units units);
+    /// Joints, by id, that are marked as what was looked for.
+    void setFound(std::set<QString> joints);
 
     /// The stop under or near a point; empty where none is within a finger's width. A mark comes
     /// before its plate, a plate before a run.
@@ -72,6 +76,7 @@ private:
 
     WorkedOut m_worked;
     Units m_units = Units::Metric;
+    std::set<QString> m_found;
     MapLayout m_layout;
     double m_width = 960;
     double m_room = 0;

@@ -16,6 +16,20 @@ struct MapWords {
     Q_DECLARE_TR_FUNCTIONS(LineMap)
 };
 
+/// A length in few letters, for a label beside a stroke: "5 ft 6 in", "1.68 m", "356 mm". Metric
+/// ones are rounded; the bill has them to the tenth of a millimetre.
+QString labelOf(const Quantity &length, Units units)
+{
+    const auto metres = length.in(Unit::Metre);
+    if (units == Units::Inch || !metres)
+        return saidAmount(length, units);
+    const Decimal shown = metres->toDecimal(2, Rounding::HalfEven);
+    if (shown >= Decimal(1))
+        return MapWords::tr("%1 m").arg(saidNumber(shown));
+    return MapWords::tr("%1 mm").arg(
+        saidNumber(metres->times(Decimal(1000)).toDecimal(0, Rounding::HalfEven)));
+}
+
 bool isLacking(const Shelf &shelf, const Part &part)
 {
     const auto found = shelf.find(part.number);
@@ -111,10 +125,11 @@ QStringList markCells()
 {
     return {QStringLiteral("atX"),   QStringLiteral("atY"),    QStringLiteral("mark"),
             QStringLiteral("toBuy"), QStringLiteral("picked"), QStringLiteral("outdone"),
-            QStringLiteral("says")};
+            QStringLiteral("found"), QStringLiteral("says")};
 }
 
-std::vector<Row> markRows(const MapLayout &map, const Expansion &expansion)
+std::vector<Row> markRows(const MapLayout &map, const Expansion &expansion,
+                          const std::set<QString> &found)
 {
     std::vector<Row> rows;
     for (const MapMark &mark : map.marks) {
@@ -128,9 +143,12 @@ std::vector<Row> markRows(const MapLayout &map, const Expansion &expansion)
         if (joint->way && toBuy)
             says += MapWords::tr(", %n to buy", nullptr, joint->way->toBuy);
         says += saidPick(joint->picked, joint->outdone);
+        const bool isFound = found.contains(said(joint->id));
+        if (isFound)
+            says += MapWords::tr(", found");
         rows.push_back({said(joint->id),
                         {mark.at.x(), mark.at.y(), static_cast<int>(standing(*joint)), toBuy,
-                         joint->picked, joint->outdone, says}});
+                         joint->picked, joint->outdone, isFound, says}});
     }
     return rows;
 }
@@ -142,7 +160,7 @@ QStringList runCells()
             QStringLiteral("picked"), QStringLiteral("outdone"), QStringLiteral("says")};
 }
 
-std::vector<Row> runRows(const MapLayout &map, const Expansion &expansion)
+std::vector<Row> runRows(const MapLayout &map, const Expansion &expansion, Units units)
 {
     std::vector<Row> rows;
     for (const MapStroke &stroke : map.strokes) {
@@ -151,7 +169,7 @@ std::vector<Row> runRows(const MapLayout &map, const Expansion &expansion)
             continue;
         const QString size = sizeOf(*run);
         const bool outdone = run->picked && run->better != nullptr;
-        const QString length = saidQuantity(run->length);
+        const QString length = labelOf(run->length, units);
         const QString what = run->line != nullptr
                                  ? said(run->line->number)
                                  : MapWords::tr("no line: %1").arg(said(run->wanted));

@@ -35,7 +35,7 @@ struct Detail {
 /// title detail cost shortOf inUse pick; `pick` is the text that chooses it.
 [[nodiscard]] QStringList wayCells();
 
-[[nodiscard]] Detail jointDetail(const WorkedOut &worked, const PlacedJoint &joint);
+[[nodiscard]] Detail jointDetail(const WorkedOut &worked, const PlacedJoint &joint, Units units);
 [[nodiscard]] Detail stationDetail(const WorkedOut &worked, const PlacedStation &station,
                                    Units units);
 /// The run has a length; one without is the joint of its two ports.
@@ -46,7 +46,8 @@ struct Whereabouts {
     QString text;
     bool isShort = false;
 };
-[[nodiscard]] Whereabouts whereabouts(const Shelf &shelf, const Part &part, const Decimal &wanted);
+[[nodiscard]] Whereabouts whereabouts(const Shelf &shelf, const Part &part, const Decimal &wanted,
+                                      Units units);
 
 /// What so much of a part costs: as carried where some is here, else by the best offer; "no price".
 [[nodiscard]] QString saidPrice(const WorkedOut &worked, const Part &part, const Decimal &wanted);

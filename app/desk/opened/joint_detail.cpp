@@ -10,6 +10,12 @@ namespace flarestock {
 
 namespace {
 
+/// Of pieces that are counted, so that the units do not matter.
+Whereabouts counted(const WorkedOut &worked, const Part &part, int wanted)
+{
+    return whereabouts(*worked.shelf, part, Decimal(wanted), Units::Metric);
+}
+
 /// Rows of a list whose keys only need to differ from one another.
 class PieceList {
 public:
@@ -59,11 +65,11 @@ void addAids(PieceList &pieces, const WorkedOut &worked, const Way &way)
             continue;
         }
         pieces.add(QStringLiteral("aid"), said(aid.part->number), said(aid.need.text()),
-                   whereabouts(*worked.shelf, *aid.part, Decimal(aid.need.count)));
+                   counted(worked, *aid.part, aid.need.count));
     }
 }
 
-void addFarEnd(PieceList &pieces, const WorkedOut &worked, const PlacedJoint &joint)
+void addFarEnd(PieceList &pieces, const WorkedOut &worked, const PlacedJoint &joint, Units units)
 {
     const PlacedRun *run = worked.expansion->run(joint.run);
     if (run == nullptr)
@@ -72,8 +78,8 @@ void addFarEnd(PieceList &pieces, const WorkedOut &worked, const PlacedJoint &jo
     if (run->line != nullptr && isCut) {
         pieces.add(QStringLiteral("line"), said(run->line->number),
                    QString(said(run->line->description) + QStringLiteral("  ·  ") +
-                           saidQuantity(run->length)),
-                   whereabouts(*worked.shelf, *run->line, run->length.amount));
+                           saidAmount(run->length, units)),
+                   whereabouts(*worked.shelf, *run->line, run->length.amount, units));
         return;
     }
     pieces.add(QStringLiteral("port"), saidPort(joint.to),
@@ -82,7 +88,7 @@ void addFarEnd(PieceList &pieces, const WorkedOut &worked, const PlacedJoint &jo
                    : DetailWords::tr("the other end"));
 }
 
-std::vector<Row> explode(const WorkedOut &worked, const PlacedJoint &joint)
+std::vector<Row> explode(const WorkedOut &worked, const PlacedJoint &joint, Units units)
 {
     PieceList pieces;
     pieces.add(QStringLiteral("port"), saidPort(joint.from), said(joint.at));
@@ -96,12 +102,11 @@ std::vector<Row> explode(const WorkedOut &worked, const PlacedJoint &joint)
             pieces.addLink(way.links[at]);
             if (at < way.pieces.size())
                 pieces.add(QStringLiteral("piece"), said(way.pieces[at].part->number),
-                           portsOf(way.pieces[at]),
-                           whereabouts(*worked.shelf, *way.pieces[at].part, Decimal(1)));
+                           portsOf(way.pieces[at]), counted(worked, *way.pieces[at].part, 1));
         }
         addAids(pieces, worked, way);
     }
-    addFarEnd(pieces, worked, joint);
+    addFarEnd(pieces, worked, joint, units);
     return pieces.take();
 }
 
@@ -138,12 +143,11 @@ QString missingOf(const WorkedOut &worked, const Way &way)
         return DetailWords::tr("nothing to buy");
     QStringList numbers;
     for (const Piece &piece : way.pieces) {
-        if (whereabouts(*worked.shelf, *piece.part, Decimal(1)).isShort)
+        if (counted(worked, *piece.part, 1).isShort)
             numbers.append(said(piece.part->number));
     }
     for (const WayAid &aid : way.aids) {
-        if (aid.part == nullptr ||
-            whereabouts(*worked.shelf, *aid.part, Decimal(aid.need.count)).isShort)
+        if (aid.part == nullptr || counted(worked, *aid.part, aid.need.count).isShort)
             numbers.append(said(aid.part != nullptr ? aid.part->number : aid.need.text()));
     }
     // What earlier joints have taken is still on the shelf; the number knows it, the list does not.
@@ -200,7 +204,7 @@ std::vector<Row> wayRows(const WorkedOut &worked, const PlacedJoint &joint)
 
 } // namespace
 
-Detail jointDetail(const WorkedOut &worked, const PlacedJoint &joint)
+Detail jointDetail(const WorkedOut &worked, const PlacedJoint &joint, Units units)
 {
     Detail detail;
     detail.title = said(joint.at);
@@ -217,7 +221,7 @@ Detail jointDetail(const WorkedOut &worked, const PlacedJoint &joint)
     }
     detail.picked = joint.picked;
     detail.slot = said(joint.id);
-    detail.pieces = explode(worked, joint);
+    detail.pieces = explode(worked, joint, units);
     detail.ways = wayRows(worked, joint);
     detail.waysTitle = DetailWords::tr("ways to make it");
     if (joint.outdone && !joint.others.empty()) {

@@ -28,7 +28,7 @@ Row endRow(const PlacedJoint &joint)
              static_cast<int>(flarestock::standing(joint)), title}};
 }
 
-Row lineRow(const WorkedOut &worked, const PlacedRun &run)
+Row lineRow(const WorkedOut &worked, const PlacedRun &run, Units units)
 {
     if (run.line == nullptr)
         return {QStringLiteral("line"),
@@ -36,9 +36,9 @@ Row lineRow(const WorkedOut &worked, const PlacedRun &run)
                  said(run.wanted), DetailWords::tr("none"), true, -1,
                  DetailWords::tr("no line in the catalogue: %1").arg(said(run.wanted))}};
     const QString number = said(run.line->number);
-    const Whereabouts at = whereabouts(*worked.shelf, *run.line, run.length.amount);
-    const QString detail =
-        QString(said(run.line->description) + QStringLiteral("  ·  ") + saidQuantity(run.length));
+    const Whereabouts at = whereabouts(*worked.shelf, *run.line, run.length.amount, units);
+    const QString detail = QString(said(run.line->description) + QStringLiteral("  ·  ") +
+                                   saidAmount(run.length, units));
     return {QStringLiteral("line"),
             {QStringLiteral("line"), number, detail, at.text, at.isShort, -1,
              QStringList{number, detail, at.text}.join(QStringLiteral(", "))}};
@@ -49,7 +49,7 @@ Row wayRow(const WorkedOut &worked, const PlacedRun &run, const Part &line, Unit
 {
     const auto exact = run.length.in(line.unit);
     const Quantity length = exact ? upToTapeMark(*exact, line.unit) : run.length;
-    const Whereabouts at = whereabouts(*worked.shelf, line, length.amount);
+    const Whereabouts at = whereabouts(*worked.shelf, line, length.amount, units);
     const QString where =
         at.isShort ? DetailWords::tr("no piece long enough (%1)").arg(at.text) : at.text;
     const QString detail =
@@ -71,12 +71,13 @@ Detail runDetail(const WorkedOut &worked, const PlacedRun &run, Units units)
     detail.waysTitle = run.others.empty() ? DetailWords::tr("no other line suits the fluid")
                                           : DetailWords::tr("hose and tube that suit the fluid");
     detail.subtitle =
-        DetailWords::tr("asked for: %1, %2").arg(said(run.wanted), saidQuantity(run.length));
+        DetailWords::tr("asked for: %1, %2").arg(said(run.wanted), saidAmount(run.length, units));
     if (run.line == nullptr) {
         detail.mark = Standing::Open;
         detail.standing = DetailWords::tr("open");
     } else {
-        const bool isShort = whereabouts(*worked.shelf, *run.line, run.length.amount).isShort;
+        const bool isShort =
+            whereabouts(*worked.shelf, *run.line, run.length.amount, units).isShort;
         detail.mark = isShort ? Standing::Short : Standing::Made;
         detail.standing = QString(boreOf(*run.line, units) + QStringLiteral("; ") +
                                   (isShort ? DetailWords::tr("no piece long enough here")
@@ -85,7 +86,7 @@ Detail runDetail(const WorkedOut &worked, const PlacedRun &run, Units units)
     }
     for (const std::string &id : run.joints) {
         if (detail.pieces.size() == 1)
-            detail.pieces.push_back(lineRow(worked, run));
+            detail.pieces.push_back(lineRow(worked, run, units));
         if (const PlacedJoint *joint = worked.expansion->joint(id))
             detail.pieces.push_back(endRow(*joint));
     }

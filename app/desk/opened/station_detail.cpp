@@ -27,7 +27,7 @@ std::vector<Row> portRows(const PlacedStation &station)
 
 Row partRow(const WorkedOut &worked, const Part &part, bool inUse)
 {
-    const Whereabouts at = whereabouts(*worked.shelf, part, Decimal(1));
+    const Whereabouts at = whereabouts(*worked.shelf, part, Decimal(1), Units::Metric); // Counted.
     const QString where = at.isShort ? DetailWords::tr("leaves 1 short") : at.text;
     return {said(part.number),
             {said(part.number), QString(said(part.description) + QStringLiteral("; ") + where),
@@ -50,7 +50,7 @@ Detail stationDetail(const WorkedOut &worked, const PlacedStation &station, Unit
         detail.toBuy = true;
         detail.standing = DetailWords::tr("open");
     } else {
-        const Whereabouts at = whereabouts(*worked.shelf, *station.part, Decimal(1));
+        const Whereabouts at = whereabouts(*worked.shelf, *station.part, Decimal(1), units);
         detail.subtitle = QString(said(station.part->number) + QStringLiteral("  ·  ") +
                                   said(station.part->description));
         detail.mark = at.isShort ? Standing::Short : Standing::Made;

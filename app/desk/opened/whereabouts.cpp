@@ -38,14 +38,14 @@ QStringList wayCells()
             QStringLiteral("shortOf"), QStringLiteral("inUse"),  QStringLiteral("pick")};
 }
 
-Whereabouts whereabouts(const Shelf &shelf, const Part &part, const Decimal &wanted)
+Whereabouts whereabouts(const Shelf &shelf, const Part &part, const Decimal &wanted, Units units)
 {
     const auto found = shelf.find(part.number);
     if (found == shelf.end() || found->second.free.amount.sign() <= 0)
         return {DetailWords::tr("none here"), true};
     const FreeStock &stock = found->second;
     const QString place = stock.places.empty() ? QString() : said(stock.places.front().place);
-    const QString free = saidQuantity(stock.free);
+    const QString free = saidAmount(stock.free, units);
     return {place.isEmpty() ? free : DetailWords::tr("%1 in %2").arg(free, place),
             !holds(stock, wanted)};
 }

@@ -61,13 +61,37 @@ Desk::Desk(QObject *parent)
     m_keepSoon.setSingleShot(true);
     m_keepSoon.setInterval(KeepAfterMs);
     connect(&m_keepSoon, &QTimer::timeout, this, &Desk::keepNow);
+    listen();
     connect(&m_build, &BuildDesk::planChanged, this, [this] {
         const bool isPlanned = !m_build.plan().id.empty();
         if (!m_shop.keep || !isPlanned)
             return say(isPlanned ? tr("on this screen only") : tr("tried out, not kept"));
-        say(tr("writing to the file"));
-        m_keepSoon.start();
+        keepLater();
     });
+}
+
+void Desk::listen()
+{
+    connect(&m_build, &BuildDesk::stepped, this, [this] {
+        m_order.push_back(Step::Plan);
+        m_handing.hear();
+    });
+    connect(&m_build, &BuildDesk::changed, this, [this] {
+        showHanding();
+        Q_EMIT stepsChanged();
+    });
+    connect(&m_handing, &HandingOut::changed, this, &Desk::stepsChanged);
+    connect(&m_handing, &HandingOut::wrote, this,
+            [this](const std::shared_ptr<const Wrote> &wrote, const QString &sentence,
+                   bool isBack) { takeIn(*wrote, sentence, isBack); });
+}
+
+void Desk::showHanding()
+{
+    if (m_build.isOpen())
+        m_handing.show(m_build.worked(), m_build.plan(), m_build.units());
+    else
+        m_handing.show({}, {}, m_build.units());
 }
 
 Desk::~Desk()
@@ -87,6 +111,9 @@ void Desk::show(ShopOnDesk shop)
 {
     keepNow();
     m_shop = std::move(shop);
+    m_handing.setShop(m_shop.write, m_shop.readOnly);
+    m_handing.forgetDone();
+    m_order.clear();
     m_hasShop = true;
     m_problem.clear();
     m_builds.become(buildRows(m_shop));
@@ -147,9 +174,60 @@ bool Desk::openBuild(const QString &key)
         refuse(opened.error());
         return false;
     }
+    std::erase(m_order, Step::Plan); // They were those of the build before.
     m_problem.clear();
     Q_EMIT problemChanged();
     return true;
+}
+
+/// The shop with what was written into it; the build on the bench stays there.
+void Desk::takeIn(const Wrote &wrote, const QString &sentence, bool isBack)
+{
+    m_shop = wrote.shop;
+    for (const BuildPlan &kept : std::exchange(m_keptSince, {})) {
+        for (BuildPlan &plan : m_shop.builds)
+            plan = plan.id == kept.id ? kept : plan;
+    }
+    m_handing.setShop(m_shop.write, m_shop.readOnly);
+    m_builds.become(buildRows(m_shop));
+    if (isBack)
+        m_order.erase(std::find(m_order.rbegin(), m_order.rend(), Step::Shop).base() - 1);
+    else if (m_handing.canTakeBack())
+        m_order.push_back(Step::Shop);
+    if (const auto shown = m_build.workAnew(m_shop.workOut); !shown)
+        return refuse(shown.error());
+    m_build.tell(sentence);
+}
+
+void Desk::setWho(const QString &who)
+{
+    m_who = who.trimmed();
+    m_handing.setWho(m_who);
+    Q_EMIT whoChanged();
+}
+
+bool Desk::canTakeBack() const
+{
+    return !m_handing.isBusy() && (m_build.canTakeBack() || m_handing.canTakeBack());
+}
+
+void Desk::takeBack()
+{
+    if (!canTakeBack())
+        return;
+    const bool lastIsOfShop = !m_order.empty() && m_order.back() == Step::Shop;
+    if (m_handing.canTakeBack() && (lastIsOfShop || !m_build.canTakeBack()))
+        return m_handing.takeBack();
+    if (!m_order.empty())
+        m_order.pop_back();
+    m_build.takeBack();
+}
+
+void Desk::keepLater()
+{
+    say(tr("writing to the file"));
+    m_isToKeep = true;
+    m_keepSoon.start();
 }
 
 bool Desk::openWith(const OpenShop &deed, const QString &file)
@@ -190,9 +268,10 @@ bool Desk::makeDemo()
 
 void Desk::keepNow()
 {
-    if (!m_keepSoon.isActive())
+    if (!m_isToKeep)
         return;
     m_keepSoon.stop();
+    m_isToKeep = false;
     const auto kept = m_shop.keep(m_build.plan());
     if (!kept) {
         say(tr("not kept: %1").arg(said(kept.error().sentence())));
@@ -202,6 +281,8 @@ void Desk::keepNow()
         if (plan.id == m_build.plan().id)
             plan = m_build.plan();
     }
+    if (m_handing.isBusy()) // What is read meanwhile may not have it yet.
+        m_keptSince.push_back(m_build.plan());
     say(tr("kept in the file, %1")
             .arg(QLocale().toString(QTime::currentTime(), QLocale::ShortFormat)));
 }

@@ -6,6 +6,7 @@
 #pragma once
 
 #include "app/desk/build/build_desk.h"
+#include "app/desk/handing/handing_out.h"
 #include "app/desk/shop/shop_on_desk.h"
 
 #include <QTimer>
@@ -25,8 +26,11 @@ class Desk : public QObject {
     Q_PROPERTY(QString shopFile READ shopFile NOTIFY shopChanged)
     Q_PROPERTY(QString kept READ kept NOTIFY keptChanged)
     Q_PROPERTY(QString problem READ problem NOTIFY problemChanged)
+    Q_PROPERTY(QString who READ who WRITE setWho NOTIFY whoChanged)
+    Q_PROPERTY(bool canTakeBack READ canTakeBack NOTIFY stepsChanged)
     Q_PROPERTY(flarestock::Rows *builds READ builds CONSTANT)
     Q_PROPERTY(flarestock::BuildDesk *build READ build CONSTANT)
+    Q_PROPERTY(flarestock::HandingOut *handing READ handing CONSTANT)
 public:
     struct Deeds {
         OpenShop open;
@@ -53,6 +57,14 @@ public:
     [[nodiscard]] QString problem() const { return m_problem; }
     [[nodiscard]] Rows *builds() { return &m_builds; }
     [[nodiscard]] BuildDesk *build() { return &m_build; }
+    [[nodiscard]] HandingOut *handing() { return &m_handing; }
+    /// Whose name stands below what is done here; empty where nobody has said.
+    [[nodiscard]] QString who() const { return m_who; }
+    void setWho(const QString &who);
+    /// Whether there is a step, of the plan or in the shop, that can be taken back.
+    [[nodiscard]] bool canTakeBack() const;
+    /// Takes back the last one, whichever it was.
+    Q_INVOKABLE void takeBack();
 
     /// A planned build by its id, or a template by "template|id". Whether it is on the bench now.
     Q_INVOKABLE bool openBuild(const QString &key);
@@ -68,8 +80,15 @@ Q_SIGNALS:
     void shopChanged();
     void keptChanged();
     void problemChanged();
+    void whoChanged();
+    void stepsChanged();
 
 private:
+    enum class Step : std::uint8_t { Plan, Shop };
+    void listen();
+    void takeIn(const Wrote &wrote, const QString &sentence, bool isBack);
+    void keepLater();
+    void showHanding();
     [[nodiscard]] bool openWith(const OpenShop &deed, const QString &file);
     void refuse(const Problem &problem);
     void say(const QString &kept);
@@ -80,8 +99,13 @@ private:
     QString m_kept;
     QString m_problem;
     QTimer m_keepSoon;
+    bool m_isToKeep = false;            ///< The plan on the bench is not in the file yet.
+    std::vector<BuildPlan> m_keptSince; ///< While something was being written.
     Rows m_builds;
     BuildDesk m_build;
+    HandingOut m_handing;
+    QString m_who;
+    std::vector<Step> m_order; ///< Which kind of step came when, the last one at the end.
 };
 
 } // namespace flarestock

@@ -1,17 +1,26 @@
 // SPDX-License-Identifier: MIT
 //
-// ShopOnDesk: what the desk needs of an open shop, as plain values and four deeds. The composition
+// ShopOnDesk: what the desk needs of an open shop, as plain values and a few deeds. The composition
 // root makes it out of a shop file; tests make it out of a few parts.
 
 #pragma once
 
 #include "app/desk/build/worked_out.h"
+#include "model/storage/shop_file.h"
 
 #include <functional>
 #include <string>
 #include <vector>
 
 namespace flarestock {
+
+struct Wrote;
+
+/// Makes an action out of the newest state of the shop. Problem: it cannot be done.
+using MakeAction = std::function<Result<Action>(const ShopFile &file, const Workshop &workshop)>;
+/// Writes that action into the shop and reads it anew; may be called from any thread. Problem: what
+/// makes it, read-only, disk full, a refusal of the ledger.
+using WriteShop = std::function<Result<std::shared_ptr<const Wrote>>(const MakeAction &make)>;
 
 struct ShopOnDesk {
     std::string title;
@@ -27,6 +36,14 @@ struct ShopOnDesk {
     std::function<std::string(const std::string &place)> placeTitle;
     /// Keeps a changed build in the shop. Problem: read-only, disk full. Empty: nothing is kept.
     std::function<Result<void>(const BuildPlan &plan)> keep;
+    WriteShop write;       ///< Empty: nothing can be written.
+    bool readOnly = false; ///< The file, or its folder, cannot be written by this person.
+};
+
+/// An action that stands in the shop now, and the shop with it.
+struct Wrote {
+    Action action;
+    ShopOnDesk shop;
 };
 
 /// Opens a shop by its file, or makes the demo shop there.

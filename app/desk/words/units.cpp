@@ -2,6 +2,7 @@
 
 #include "app/desk/words/units.h"
 
+#include "app/desk/words/spoken.h"
 #include "model/fluids/measure.h"
 
 #include <QCoreApplication>
@@ -33,7 +34,47 @@ double psis(double kPa)
     return in({Dimension::Pressure, kPa * 1e3, {}}, "psi");
 }
 
+/// `exact` in steps of 1/`steps`, half to even.
+Decimal inSteps(const Rational &exact, std::int32_t steps)
+{
+    const Decimal count = exact.times(Decimal(steps)).toDecimal(0, Rounding::HalfEven);
+    return Rational(count, Decimal(steps)).toDecimal(4, Rounding::HalfEven); // 1/16 = 0.0625
+}
+
+Unit priceUnit(Units units)
+{
+    return units == Units::Inch ? Unit::Foot : Unit::Metre;
+}
+
 } // namespace
+
+QString saidAmount(const Quantity &quantity, Units units)
+{
+    const Unit tape = units == Units::Inch ? Unit::Inch : Unit::Millimetre;
+    const auto exact = isLength(quantity.unit) ? quantity.in(tape) : quantity.in(quantity.unit);
+    if (!exact || !isLength(quantity.unit))
+        return saidQuantity(quantity);
+    const Decimal shown = inSteps(*exact, units == Units::Inch ? 16 : 10);
+    const QString about = Rational(shown) == *exact ? QString() : QStringLiteral("≈ ");
+    if (units == Units::Inch)
+        return about + saidQuantity({shown, Unit::Inch});
+    return about + UnitWords::tr("%1 mm").arg(saidNumber(shown.stripped()));
+}
+
+QString saidPriceUnit(Unit unit, Units units)
+{
+    if (!isLength(unit))
+        return {};
+    return units == Units::Inch ? UnitWords::tr("/ ft") : UnitWords::tr("/ m");
+}
+
+Rational pricePer(const Rational &price, Unit unit, Units units)
+{
+    if (!isLength(unit))
+        return price;
+    const auto inPriceUnit = Quantity{Decimal(1), unit}.in(priceUnit(units));
+    return inPriceUnit ? price.over(*inPriceUnit) : price;
+}
 
 Units unitsOf(const QLocale &locale)
 {

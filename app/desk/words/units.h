@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: MIT
 //
-// Units: in which units the desk says what a part is known for. Amounts of the bill stay in the
-// unit in which the part is bought and cut, and answers as they were given.
+// Units: in which units the desk says lengths and what a part is known for. Answers stay as they
+// were given.
 
 #pragma once
+
+#include "model/exact/quantity.h"
 
 #include <QLocale>
 #include <QString>
@@ -19,6 +21,14 @@ enum class Units : std::uint8_t {
 
 /// What people of that country read: inches in the United States, metric everywhere else.
 [[nodiscard]] Units unitsOf(const QLocale &locale);
+
+/// Pieces as they are counted; a length as a tape of these units shows it: "5 ft 6 in",
+/// "1,676.4 mm". To the nearest 1/16 in or 0.1 mm, with "≈" where that is not exact.
+[[nodiscard]] QString saidAmount(const Quantity &quantity, Units units);
+/// The unit by which a part's price is said: "/ ft", "/ m"; empty for pieces.
+[[nodiscard]] QString saidPriceUnit(Unit unit, Units units);
+/// A price for one `unit` as one for saidPriceUnit().
+[[nodiscard]] Rational pricePer(const Rational &price, Unit unit, Units units);
 
 /// "3 bar", "43.5 psi"; two of them as "2–5 bar". At most one decimal.
 [[nodiscard]] QString saidPressure(double kPa, Units units);

@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: MIT
+//
+// The sheets of handing out, each opened by its step, and put away when its deed is done.
+
+import QtQuick
+import Flarestock.Desk
+import Flarestock.Screens
+
+Item {
+    id: root
+
+    required property HandingOut handing
+    required property string who
+
+    function open(step: string) {
+        root.handing.hear();
+        if (step === "reserve")
+            root.handing.reserve();
+        else if (step === "pick")
+            pick.open();
+        else if (step === "give")
+            give.open();
+        else if (root.handing.isDone)
+            root.handing.openAgain();
+        else
+            done.open();
+    }
+
+    Connections {
+        target: root.handing
+
+        function onWrote() {
+            if (root.handing.picks.count === 0)
+                pick.close();
+            if (root.handing.inCar.count === 0)
+                give.close();
+            done.close();
+        }
+    }
+    PickSheet {
+        id: pick
+
+        picks: root.handing.picks
+        notFound: root.handing.notFound
+        tickedCount: root.handing.tickedCount
+        problem: root.handing.problem
+        busy: root.handing.busy
+        onTicked: row => root.handing.tick(row)
+        onScanned: code => root.handing.scan(code)
+        onIssued: all => root.handing.issue(all)
+    }
+    GiveBackSheet {
+        id: give
+
+        inCar: root.handing.inCar
+        problem: root.handing.problem
+        busy: root.handing.busy
+        onGiven: (row, typed, to, now) => root.handing.giveBack(row, typed, to, now)
+    }
+    DoneSheet {
+        id: done
+
+        newestTest: root.handing.newestTest
+        whyNotDone: root.handing.whyNotDone
+        brakes: root.handing.brakes
+        who: root.who
+        problem: root.handing.problem
+        busy: root.handing.busy
+        onFinished: test => root.handing.finish(test)
+    }
+}

@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: MIT
+//
+// One stop of the walk: the bin, what to take there, and a box to tick.
+
+import QtQuick
+import QtQuick.Controls
+import Flarestock.Screens
+
+AbstractButton {
+    id: root
+
+    required property int index
+    required property string place
+    required property string part
+    required property string what
+    required property string take
+    required property string cut
+    required property string lot
+    required property bool ticked
+    required property string says
+    property bool current: false
+
+    implicitHeight: Math.max(48, words.height + 12)
+    focusPolicy: Qt.NoFocus
+    Accessible.role: Accessible.CheckBox
+    Accessible.checkable: true
+    Accessible.checked: ticked
+    Accessible.name: says
+
+    background: Rectangle {
+        color: root.current ? Theme.accentFill : root.index % 2 ? Theme.stripe : Theme.surface
+
+        Rectangle {
+            anchors.bottom: parent.bottom
+            width: parent.width
+            height: 1
+            color: Theme.rule
+        }
+    }
+    Rectangle {
+        x: 12
+        anchors.verticalCenter: parent.verticalCenter
+        width: 24
+        height: 24
+        radius: Theme.corner
+        color: "transparent"
+        border.color: root.ticked ? Theme.accent : Theme.ruleStrong
+        border.width: root.ticked ? Theme.ring : 1.5
+
+        Words {
+            anchors.centerIn: parent
+            visible: root.ticked
+            text: "✓"
+            strong: true
+            color: Theme.accent
+        }
+    }
+    Words {
+        id: bin
+
+        x: 50
+        anchors.verticalCenter: parent.verticalCenter
+        width: 110
+        text: root.place
+        strong: true
+        font.pixelSize: Theme.headText
+        elide: Text.ElideRight
+    }
+    Words {
+        id: amount
+
+        x: 166
+        anchors.verticalCenter: parent.verticalCenter
+        width: 110
+        text: root.take
+        strong: true
+        font.pixelSize: Theme.headText
+        horizontalAlignment: Text.AlignRight
+    }
+    Column {
+        id: words
+
+        x: 296
+        anchors.verticalCenter: parent.verticalCenter
+        width: root.width - x - 12
+        spacing: 1
+
+        Words {
+            width: words.width
+            text: root.lot === "" ? root.part : qsTr("%1  ·  %2").arg(root.part).arg(root.lot)
+            strong: true
+            wrapMode: Text.Wrap
+        }
+        Words {
+            width: words.width
+            text: root.cut === "" ? root.what : qsTr("%1  ·  %2").arg(root.cut).arg(root.what)
+            small: true
+            quiet: true
+            wrapMode: Text.Wrap
+        }
+    }
+}

@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: MIT
+//
+// The walk past the bins in their order: what is in the hand is ticked by a touch, by the space
+// bar, or by typing or scanning its number; what is ticked goes to the car.
+
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import QtQuick.Controls
+import QtQuick.Layouts
+import Flarestock.Desk
+import Flarestock.Screens
+
+BenchSheet {
+    id: root
+
+    required property Rows picks
+    required property string notFound
+    required property int tickedCount
+    property bool busy: false
+
+    signal ticked(int row)
+    signal scanned(string code)
+    signal issued(bool all)
+
+    title: qsTr("Pick, in the order of the bins")
+    about: qsTr("Space, a touch or a scan ticks what is in the hand.")
+    onOpened: list.forceActiveFocus()
+
+    ListView {
+        id: list
+
+        property string typed: ""
+
+        function enter() {
+            if (typed === "")
+                root.ticked(currentIndex);
+            else
+                root.scanned(typed);
+            typed = "";
+        }
+        function write(event: var) {
+            if (event.key === Qt.Key_Backspace)
+                typed = typed.slice(0, -1);
+            else if (event.text.length === 1 && event.text > " ")
+                typed += event.text;
+            else
+                return;
+            event.accepted = true;
+        }
+        function space() { // A lot may have one in its name.
+            if (typed === "")
+                root.ticked(currentIndex);
+            else
+                typed += " ";
+        }
+
+        objectName: "pickList"
+        model: root.picks
+        clip: true
+        cacheBuffer: 0
+        activeFocusOnTab: true
+        keyNavigationEnabled: true
+        boundsBehavior: Flickable.StopAtBounds
+        highlightMoveDuration: 0
+        Accessible.role: Accessible.List
+        Accessible.name: qsTr("what to take where")
+        Layout.fillWidth: true
+        Layout.fillHeight: true
+        Layout.minimumHeight: 96
+        Layout.preferredHeight: contentHeight
+        ScrollBar.vertical: SlimScrollBar {}
+        Keys.onPressed: event => list.write(event)
+        Keys.onSpacePressed: list.space()
+        Keys.onReturnPressed: list.enter()
+        Keys.onEnterPressed: list.enter()
+        delegate: PickLine {
+            objectName: "pickLine"
+            width: list.width
+            current: ListView.isCurrentItem && list.activeFocus
+            onClicked: {
+                list.currentIndex = index;
+                root.ticked(index);
+            }
+        }
+
+        FocusFrame {
+            visible: list.activeFocus
+        }
+    }
+    Words {
+        visible: list.typed !== ""
+        text: qsTr("typed or scanned: %1, Enter looks for it").arg(list.typed)
+        Layout.fillWidth: true
+    }
+    ShortLine {
+        visible: root.notFound !== ""
+        text: root.notFound
+        Layout.fillWidth: true
+    }
+    Flow {
+        spacing: Theme.gap
+        Layout.fillWidth: true
+
+        DeskButton {
+            objectName: "issueTicked"
+            text: qsTr("Issue what is ticked: %1 of %2").arg(root.tickedCount).arg(root.picks.count)
+            enabled: !root.busy
+            onClicked: root.issued(false)
+        }
+        DeskButton {
+            objectName: "issueAll"
+            text: qsTr("Issue all")
+            enabled: !root.busy
+            onClicked: root.issued(true)
+        }
+        DeskButton {
+            text: qsTr("Back to the build  Esc")
+            framed: false
+            onClicked: root.close()
+        }
+    }
+}
