@@ -38,10 +38,10 @@ BenchSheet {
     onOpened: medium.forceActiveFocus()
 
     Words {
-        text: qsTr("Depressurise before a joint is opened, catch the fluid, no ignition source, eye "
-                   + "and skin protection, extinguisher at hand. A gas under pressure bursts where a "
-                   + "liquid only leaks: no more than the weakest part is rated for, and stand "
-                   + "aside.")
+        text: qsTr("Depressurise before a joint is opened, catch the fluid, no ignition source, "
+                   + "eye and skin protection, extinguisher at hand. A gas under pressure bursts "
+                   + "where a liquid only leaks: no more than the weakest part is rated for, and "
+                   + "stand aside.")
         small: true
         quiet: true
         wrapMode: Text.Wrap

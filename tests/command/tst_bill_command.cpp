@@ -118,12 +118,13 @@ void BillCommand::hasTheShapeOfTheContract()
                 return false;
         return !array.isEmpty();
     };
-    QVERIFY(each("lines", keys({"part", "description", "kind", "need", "unit", "free", "short",
-                                "unitCost", "cost", "why"})));
+    QVERIFY(each("lines", keys({"part", "description", "kind", "need", "unit", "free", "inTrailer",
+                                "onTheWay", "short", "unitCost", "cost", "why"})));
     QVERIFY(each("joints", keys({"at", "from", "to", "through", "verdict", "short"})));
     QVERIFY(each("findings", keys({"severity", "about", "where", "text", "source", "remedy"})));
     const QJsonObject line = document.value(QStringLiteral("lines")).toArray().at(0).toObject();
-    for (const char *text : {"part", "need", "free", "short", "unitCost", "cost"})
+    for (const char *text :
+         {"part", "need", "free", "inTrailer", "onTheWay", "short", "unitCost", "cost"})
         QVERIFY(line.value(QString::fromUtf8(text)).isString());
     QVERIFY(!line.value(QStringLiteral("why")).toArray().isEmpty());
     QVERIFY(document.value(QStringLiteral("total")).isString());
