@@ -120,7 +120,11 @@ ApplicationWindow {
                 shopTitle: Desk.shopTitle
                 shopFile: Desk.shopFile
                 kept: Desk.kept
+                backedUp: Desk.backups.newest
+                backupDue: Desk.backups.due
+                backingUp: Desk.backups.busy
                 Layout.fillWidth: true
+                onBackupAsked: Desk.backups.now()
                 onSought: typed => root.build.find(typed)
                 onChosen: (kind, target) => {
                     if (kind === "line" || kind === "shelf")

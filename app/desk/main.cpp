@@ -17,6 +17,7 @@
 #include <QTemporaryDir>
 
 #include <cstdio>
+#include <memory>
 
 using namespace flarestock;
 
@@ -53,9 +54,12 @@ bool putShopOnDesk(Desk &desk, const DeskOptions &options, const QString &folder
     return !last.isEmpty() && QFile::exists(last) && desk.openShopFile(last);
 }
 
-int test(Screens &screens, Desk &desk, Look &look)
+int test(std::unique_ptr<Screens> screens, Desk &desk, Look &look)
 {
-    const QStringList wrong = selfTest(screens, desk, look);
+    QStringList wrong = selfTest(*screens, desk, look);
+    screens.reset(); // What is warned about while the window goes counts too.
+    wrong += warningsHeard();
+    wrong.removeDuplicates();
     for (const QString &sentence : wrong)
         std::fprintf(stderr, "self-test: %s\n", qPrintable(sentence));
     std::printf("self-test: %d builds and templates shown, %d things wrong\n",
@@ -82,17 +86,17 @@ int runDesk(QGuiApplication &application, const DeskOptions &options)
     }
     if (opened && !keepServerPassword(options))
         std::fputs("The keyring does not take the password.\n", stderr);
-    Screens screens;
+    auto screens = std::make_unique<Screens>();
     look.setDark(options.theme.isEmpty() ? options.isSeen() && wasDark()
                                          : options.theme == QStringLiteral("dark"));
     look.setInInches(options.units.isEmpty() ? options.isSeen() && wasInInches()
                                              : options.units == QStringLiteral("in"));
-    if (!screens.load())
+    if (!screens->load())
         return Failed;
     if (options.selfTest)
-        return test(screens, desk, look);
+        return test(std::move(screens), desk, look);
     if (!options.screenshot.isEmpty()) {
-        const auto written = writePicture(*screens.window(), options.size, options.screenshot);
+        const auto written = writePicture(*screens->window(), options.size, options.screenshot);
         return written ? Done : refuse(written.error());
     }
     QObject::connect(&look, &Look::darkChanged, &look, [&look] { rememberDark(look.isDark()); });

@@ -14,10 +14,14 @@ Rectangle {
     required property string shopTitle
     required property string shopFile
     required property string kept
+    property string backedUp: "" // "backed up today 14:02"; empty where there is no shop.
+    property bool backupDue: false
+    property bool backingUp: false
     readonly property alias findField: field
 
     signal sought(string typed)
     signal chosen(string kind, string target)
+    signal backupAsked()
 
     implicitHeight: 52
     color: Theme.window
@@ -45,7 +49,7 @@ Rectangle {
         }
         Column {
             visible: root.shopFile !== ""
-            spacing: 2
+            spacing: 1
             Layout.maximumWidth: 380
 
             Words {
@@ -60,6 +64,25 @@ Rectangle {
                 small: true
                 quiet: true
             }
+            Words {
+                objectName: "backedUp"
+                visible: text !== ""
+                anchors.right: parent.right
+                text: root.backedUp
+                small: true
+                strong: root.backupDue
+                color: root.backupDue ? Theme.caution : Theme.quiet
+            }
+        }
+        DeskButton {
+            objectName: "backUpNow"
+            visible: root.backedUp !== ""
+            text: qsTr("Back up now")
+            small: true
+            padding: 10
+            quiet: !root.backupDue
+            enabled: !root.backingUp
+            onClicked: root.backupAsked()
         }
     }
     Rectangle {

@@ -161,16 +161,17 @@ void HandingOut::write(const QString &sentence, const MadeBy &make, bool isBack)
 {
     const By by{m_who.toStdString(), {}, nowMilliseconds(), freshId()};
     m_problem.clear();
-    m_errand.run(
-        m_write,
-        [make, by](const ShopFile &file, const Workshop &workshop) {
+    m_errand.run([this, sentence, isBack, make, by, writeShop = m_write]() -> Errand::Back {
+        const auto result = writeShop([make, by](const ShopFile &file, const Workshop &workshop) {
             return make(file, workshop, by);
-        },
-        [this, sentence, isBack](const Result<std::shared_ptr<const Wrote>> &back) {
-            if (!back)
-                return refuse(said(back.error().sentence()));
-            finished(*back, sentence, isBack);
         });
+        return [this, sentence, isBack, result] {
+            if (result)
+                finished(*result, sentence, isBack);
+            else
+                refuse(said(result.error().sentence()));
+        };
+    });
     Q_EMIT changed();
 }
 

@@ -7,8 +7,9 @@
 
 #pragma once
 
-#include "app/desk/handing/errand.h"
 #include "app/desk/handing/handed_out.h"
+#include "app/desk/shop/errand.h"
+#include "app/desk/shop/shop_on_desk.h"
 
 #include <QVariantMap>
 #include <QtQml/qqmlregistration.h>

@@ -6,6 +6,7 @@
 #include "app/desk/launch/open_shop.h"
 #include "app/desk/shop/shop_on_desk.h"
 #include "app/workshop/demo_shop.h"
+#include "model/storage/upkeep/kept_backups.h"
 
 #include <QFileInfo>
 
@@ -107,6 +108,23 @@ bool isReadOnly(const std::filesystem::path &path)
     return !file.isWritable() || !QFileInfo(file.absolutePath()).isWritable();
 }
 
+ShopOnDesk::Backups backupsOf(const std::filesystem::path &path)
+{
+    return {[path]() -> std::optional<std::int64_t> {
+                const auto kept = keptBackups(path);
+                return kept.empty() ? std::nullopt : std::optional(kept.front().at);
+            },
+            [path]() -> Result<std::int64_t> {
+                const auto file = ShopFile::open(path, OpenMode::ReadOnly);
+                if (!file)
+                    return tl::unexpected(file.error());
+                const auto made = keepBackup(*file, nowMilliseconds());
+                if (!made)
+                    return tl::unexpected(made.error());
+                return made->backup.at;
+            }};
+}
+
 ShopOnDesk shopOf(const std::shared_ptr<const Workshop> &workshop)
 {
     ShopOnDesk shop;
@@ -119,6 +137,7 @@ ShopOnDesk shopOf(const std::shared_ptr<const Workshop> &workshop)
     shop.placeTitle = [workshop](const std::string &id) { return placeTitle(*workshop, id); };
     shop.keep = [path = workshop->path](const BuildPlan &plan) { return keepIn(path, plan); };
     shop.write = [path = workshop->path](const MakeAction &make) { return writeIn(path, make); };
+    shop.backups = backupsOf(workshop->path);
     shop.readOnly = isReadOnly(workshop->path);
     return shop;
 }

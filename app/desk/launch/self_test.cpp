@@ -59,6 +59,11 @@ void listenToWarnings()
     qInstallMessageHandler(hear);
 }
 
+QStringList warningsHeard()
+{
+    return heardWarnings;
+}
+
 QStringList selfTest(Screens &screens, Desk &desk, Look &look)
 {
     QStringList wrong;
@@ -81,10 +86,7 @@ QStringList selfTest(Screens &screens, Desk &desk, Look &look)
         walkThrough(*desk.build());
     }
     look.setDark(wasDark);
-    wrong += screens.warnings();
-    wrong += heardWarnings;
-    wrong.removeDuplicates();
-    return wrong;
+    return wrong + screens.warnings();
 }
 
 } // namespace flarestock

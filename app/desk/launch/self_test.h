@@ -16,5 +16,7 @@ namespace flarestock {
 
 /// From here on every warning that Qt prints is remembered too.
 void listenToWarnings();
+/// All of them so far.
+[[nodiscard]] QStringList warningsHeard();
 
 } // namespace flarestock

@@ -80,6 +80,7 @@ void Desk::listen()
         showHanding();
         Q_EMIT stepsChanged();
     });
+    connect(&m_backups, &BackingUp::told, &m_build, &BuildDesk::tell);
     connect(&m_handing, &HandingOut::changed, this, &Desk::stepsChanged);
     connect(&m_handing, &HandingOut::wrote, this,
             [this](const std::shared_ptr<const Wrote> &wrote, const QString &sentence,
@@ -113,6 +114,7 @@ void Desk::show(ShopOnDesk shop)
     m_shop = std::move(shop);
     m_handing.setShop(m_shop.write, m_shop.readOnly);
     m_handing.forgetDone();
+    m_backups.setShop(m_shop.backups);
     m_order.clear();
     m_hasShop = true;
     m_problem.clear();

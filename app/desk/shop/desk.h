@@ -7,6 +7,7 @@
 
 #include "app/desk/build/build_desk.h"
 #include "app/desk/handing/handing_out.h"
+#include "app/desk/shop/backing_up.h"
 #include "app/desk/shop/shop_on_desk.h"
 
 #include <QTimer>
@@ -31,6 +32,7 @@ class Desk : public QObject {
     Q_PROPERTY(flarestock::Rows *builds READ builds CONSTANT)
     Q_PROPERTY(flarestock::BuildDesk *build READ build CONSTANT)
     Q_PROPERTY(flarestock::HandingOut *handing READ handing CONSTANT)
+    Q_PROPERTY(flarestock::BackingUp *backups READ backups CONSTANT)
 public:
     struct Deeds {
         OpenShop open;
@@ -58,6 +60,7 @@ public:
     [[nodiscard]] Rows *builds() { return &m_builds; }
     [[nodiscard]] BuildDesk *build() { return &m_build; }
     [[nodiscard]] HandingOut *handing() { return &m_handing; }
+    [[nodiscard]] BackingUp *backups() { return &m_backups; }
     /// Whose name stands below what is done here; empty where nobody has said.
     [[nodiscard]] QString who() const { return m_who; }
     void setWho(const QString &who);
@@ -104,6 +107,7 @@ private:
     Rows m_builds;
     BuildDesk m_build;
     HandingOut m_handing;
+    BackingUp m_backups;
     QString m_who;
     std::vector<Step> m_order; ///< Which kind of step came when, the last one at the end.
 };

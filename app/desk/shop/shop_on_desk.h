@@ -9,6 +9,7 @@
 #include "model/storage/shop_file.h"
 
 #include <functional>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -36,7 +37,15 @@ struct ShopOnDesk {
     std::function<std::string(const std::string &place)> placeTitle;
     /// Keeps a changed build in the shop. Problem: read-only, disk full. Empty: nothing is kept.
     std::function<Result<void>(const BuildPlan &plan)> keep;
-    WriteShop write;       ///< Empty: nothing can be written.
+    WriteShop write; ///< Empty: nothing can be written.
+    /// The backups beside its file; each may be called from any thread.
+    struct Backups {
+        /// When the newest was taken, milliseconds since 1970, UTC; nothing where there is none.
+        std::function<std::optional<std::int64_t>()> newest;
+        /// Makes one more and proves it whole; when it was taken. Problem: it cannot be written.
+        std::function<Result<std::int64_t>()> make;
+    };
+    Backups backups;       ///< Empty: the shop has no file to keep them by.
     bool readOnly = false; ///< The file, or its folder, cannot be written by this person.
 };
 
