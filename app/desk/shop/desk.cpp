@@ -192,10 +192,12 @@ void Desk::takeIn(const Wrote &wrote, const QString &sentence, bool isBack)
     }
     m_handing.setShop(m_shop.write, m_shop.readOnly);
     m_builds.become(buildRows(m_shop));
-    if (isBack)
-        m_order.erase(std::find(m_order.rbegin(), m_order.rend(), Step::Shop).base() - 1);
-    else if (m_handing.canTakeBack())
-        m_order.push_back(Step::Shop);
+    const auto last = std::find(m_order.rbegin(), m_order.rend(), Step::Shop);
+    const auto &records = wrote.action.records;
+    if (isBack && last != m_order.rend())
+        m_order.erase(std::next(last).base());
+    else if (!isBack && (records.size() != 1 || records.front().kind != RecordKind::LeakTest))
+        m_order.push_back(Step::Shop); // A leak test alone stays written down.
     if (const auto shown = m_build.workAnew(m_shop.workOut); !shown)
         return refuse(shown.error());
     m_build.tell(sentence);
@@ -236,6 +238,10 @@ bool Desk::openWith(const OpenShop &deed, const QString &file)
 {
     if (!deed)
         return false;
+    if (m_handing.isBusy() || m_backups.isBusy()) {
+        refuse({m_shop.file, "is being written just now", "Try again."});
+        return false;
+    }
     auto shop = deed(file.toStdString());
     if (!shop) {
         refuse(shop.error());
