@@ -72,9 +72,10 @@ void answerSetup(const SetupAsked &asked, CommandOutcome &outcome)
     outcome.print(made->shop ? "made the shop " + asked.title
                              : (begins->has_value() ? "there is a shop already: it stays as it is"
                                                     : "no shop was asked for"));
-    for (const auto &hand : made->hands)
-        outcome.print("made the role " + hand +
-                      "; give it a password there: psql, then \\password " + hand);
+    for (const auto &hand : made->hands) {
+        outcome.print("made the role " + hand);
+        outcome.print("  give it a password there: psql, then \\password " + hand);
+    }
 }
 
 struct MoveAsked {
