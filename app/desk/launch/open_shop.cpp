@@ -7,6 +7,7 @@
 #include "app/desk/shop/shop_on_desk.h"
 #include "app/workshop/demo_shop.h"
 #include "model/storage/server/server_address.h"
+#include "model/storage/shop_watch.h"
 #include "model/storage/upkeep/kept_backups.h"
 
 #include <QFileInfo>
@@ -138,6 +139,9 @@ ShopOnDesk shopOf(const std::shared_ptr<const Workshop> &workshop)
     shop.placeTitle = [workshop](const std::string &id) { return placeTitle(*workshop, id); };
     shop.keep = [path = workshop->path](const BuildPlan &plan) { return keepIn(path, plan); };
     shop.write = [path = workshop->path](const MakeAction &make) { return writeIn(path, make); };
+    shop.watch = [path = workshop->path](std::function<void()> changed) {
+        return std::make_shared<ShopWatch>(path, std::move(changed));
+    };
     if (isServer(workshop->path))
         return shop; // Whoever keeps the server keeps its backups and says who may write.
     shop.backups = backupsOf(workshop->path);

@@ -58,6 +58,9 @@ Desk::Desk(QObject *parent)
 {
     assert(theDesk == nullptr);
     theDesk = this;
+    m_readSoon.setSingleShot(true);
+    m_readSoon.setInterval(KeepAfterMs);
+    connect(&m_readSoon, &QTimer::timeout, this, &Desk::readAgain);
     m_keepSoon.setSingleShot(true);
     m_keepSoon.setInterval(KeepAfterMs);
     connect(&m_keepSoon, &QTimer::timeout, this, &Desk::keepNow);
@@ -115,6 +118,7 @@ void Desk::show(ShopOnDesk shop)
     m_handing.setShop(m_shop.write, m_shop.readOnly);
     m_handing.forgetDone();
     m_backups.setShop(m_shop.backups);
+    watch();
     m_order.clear();
     m_hasShop = true;
     m_problem.clear();
@@ -182,25 +186,15 @@ bool Desk::openBuild(const QString &key)
     return true;
 }
 
-/// The shop with what was written into it; the build on the bench stays there.
-void Desk::takeIn(const Wrote &wrote, const QString &sentence, bool isBack)
+void Desk::become(ShopOnDesk shop)
 {
-    m_shop = wrote.shop;
+    m_shop = std::move(shop);
     for (const BuildPlan &kept : std::exchange(m_keptSince, {})) {
         for (BuildPlan &plan : m_shop.builds)
             plan = plan.id == kept.id ? kept : plan;
     }
     m_handing.setShop(m_shop.write, m_shop.readOnly);
     m_builds.become(buildRows(m_shop));
-    const auto last = std::find(m_order.rbegin(), m_order.rend(), Step::Shop);
-    const auto &records = wrote.action.records;
-    if (isBack && last != m_order.rend())
-        m_order.erase(std::next(last).base());
-    else if (!isBack && (records.size() != 1 || records.front().kind != RecordKind::LeakTest))
-        m_order.push_back(Step::Shop); // A leak test alone stays written down.
-    if (const auto shown = m_build.workAnew(m_shop.workOut); !shown)
-        return refuse(shown.error());
-    m_build.tell(sentence);
 }
 
 void Desk::setWho(const QString &who)

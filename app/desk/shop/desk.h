@@ -89,7 +89,12 @@ Q_SIGNALS:
 private:
     enum class Step : std::uint8_t { Plan, Shop };
     void listen();
+    void become(ShopOnDesk shop); ///< The same shop, as it is now.
     void takeIn(const Wrote &wrote, const QString &sentence, bool isBack);
+    void watch();
+    [[nodiscard]] bool isWriting() const;
+    void readAgain();
+    void takeInOthers(ShopOnDesk shop);
     void keepLater();
     void showHanding();
     [[nodiscard]] bool openWith(const OpenShop &deed, const QString &file);
@@ -109,7 +114,10 @@ private:
     HandingOut m_handing;
     BackingUp m_backups;
     QString m_who;
-    std::vector<Step> m_order; ///< Which kind of step came when, the last one at the end.
+    QTimer m_readSoon;
+    Errand m_reading;                 ///< What others wrote.
+    std::shared_ptr<void> m_watching; ///< For who writes.
+    std::vector<Step> m_order;        ///< Which kind of step came when, the last one at the end.
 };
 
 } // namespace flarestock

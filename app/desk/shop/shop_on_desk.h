@@ -37,6 +37,9 @@ struct ShopOnDesk {
     std::function<std::string(const std::string &place)> placeTitle;
     /// Keeps a changed build in the shop. Problem: read-only, disk full. Empty: nothing is kept.
     std::function<Result<void>(const BuildPlan &plan)> keep;
+    /// As long as what it gives is kept, the event loop calls `changed` when somebody has written
+    /// into the shop, this desk too. Empty: nobody does.
+    std::function<std::shared_ptr<void>(std::function<void()> changed)> watch;
     WriteShop write; ///< Empty: nothing can be written.
     /// The backups beside its file; each may be called from any thread.
     struct Backups {

@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: MIT
+//
+// What the desk does with what was written into the shop, here or by another seat.
+
+#include "app/desk/shop/desk.h"
+#include "app/desk/words/spoken.h"
+#include "model/exchange/template_toml.h"
+
+#include <algorithm>
+
+namespace flarestock {
+
+namespace {
+
+bool samePlan(const BuildPlan &one, const BuildPlan &other)
+{
+    return writeBuilds({one}) == writeBuilds({other});
+}
+
+} // namespace
+
+/// The shop with what was written into it; the build on the bench stays there.
+void Desk::takeIn(const Wrote &wrote, const QString &sentence, bool isBack)
+{
+    become(wrote.shop);
+    const auto last = std::find(m_order.rbegin(), m_order.rend(), Step::Shop);
+    const auto &records = wrote.action.records;
+    if (isBack && last != m_order.rend())
+        m_order.erase(std::next(last).base());
+    else if (!isBack && (records.size() != 1 || records.front().kind != RecordKind::LeakTest))
+        m_order.push_back(Step::Shop); // A leak test alone stays written down.
+    if (const auto shown = m_build.workAnew(m_shop.workOut); !shown)
+        return refuse(shown.error());
+    m_build.tell(sentence);
+}
+
+void Desk::watch()
+{
+    m_readSoon.stop();
+    m_watching = m_shop.watch ? m_shop.watch([this] { readAgain(); }) : nullptr;
+}
+
+bool Desk::isWriting() const
+{
+    return m_handing.isBusy() || m_isToKeep;
+}
+
+/// Away from the window; what is being written here meanwhile may not be in it, so it is waited
+/// for.
+void Desk::readAgain()
+{
+    if (!m_deeds.open || !m_hasShop)
+        return;
+    if (isWriting() || m_reading.isUnderWay())
+        return m_readSoon.start();
+    m_reading.run([this, open = m_deeds.open, file = m_shop.file]() -> Errand::Back {
+        const auto read = std::make_shared<Result<ShopOnDesk>>(open(file));
+        return [this, read, file] {
+            if (file != m_shop.file)
+                return; // Another shop was opened meanwhile.
+            if (isWriting())
+                m_readSoon.start();
+            else if (*read)
+                takeInOthers(std::move(**read));
+            else
+                refuse(read->error());
+        };
+    });
+}
+
+/// A plan that another seat has changed is put on the bench as it is now; otherwise the build stays
+/// there, with what can be taken back.
+void Desk::takeInOthers(ShopOnDesk shop)
+{
+    const BuildPlan before = m_build.plan();
+    become(std::move(shop));
+    if (!m_build.isOpen())
+        return;
+    const auto planned =
+        std::find_if(m_shop.builds.begin(), m_shop.builds.end(),
+                     [&before](const BuildPlan &one) { return one.id == before.id; });
+    if (!before.id.empty() && planned != m_shop.builds.end() && !samePlan(*planned, before)) {
+        openBuild(said(before.id));
+        return m_build.tell(tr("This build was changed at another seat."));
+    }
+    if (const auto shown = m_build.workAnew(m_shop.workOut); !shown)
+        refuse(shown.error());
+}
+
+} // namespace flarestock
