@@ -80,20 +80,6 @@ FocusScope {
                 checked: root.byKind
                 onClicked: root.grouped(true)
             }
-            Item {
-                Layout.fillWidth: true
-            }
-            StepsRow {
-                visible: !root.folded && root.steps !== null
-                steps: root.steps
-                busy: root.busy
-                onAsked: step => root.stepAsked(step)
-                onExplained: why => root.stepExplained(why)
-            }
-            Item {
-                visible: root.folds
-                implicitWidth: foldButton.implicitWidth + 8
-            }
         }
         BillHead {
             visible: !root.folded
@@ -172,12 +158,20 @@ FocusScope {
             }
         }
     }
+    // Beside the layout: a layout places what appears in it only one frame later.
     Row {
         anchors.right: parent.right
         anchors.top: parent.top
         anchors.margins: 1
         spacing: Theme.gap
 
+        StepsRow {
+            visible: !root.folded && root.steps !== null
+            steps: root.steps
+            busy: root.busy
+            onAsked: step => root.stepAsked(step)
+            onExplained: why => root.stepExplained(why)
+        }
         Words {
             visible: root.folded
             height: Theme.target
@@ -186,8 +180,6 @@ FocusScope {
             strong: true
         }
         DeskButton {
-            id: foldButton
-
             objectName: "foldBill"
             visible: root.folds
             framed: false

@@ -19,6 +19,7 @@ class HandingOutByKeyboard : public QObject {
     Q_OBJECT
 private Q_SLOTS:
     void initTestCase();
+    void stepsLieBesideWhatElseStandsThere();
     void aStepWithNothingToDoSaysWhy();
     void theFirstDeedAsksForAName();
     void theWalkIsTickedBySpaceAndScan();
@@ -108,6 +109,28 @@ void HandingOutByKeyboard::picture(const char *name)
         }
     }
     m_look->setDark(false);
+    (void)pictureOf(*m_window, QSize(1440, 900));
+}
+
+void HandingOutByKeyboard::stepsLieBesideWhatElseStandsThere()
+{
+    for (const QSize size : {QSize(1440, 900), QSize(1230, 900), QSize(2560, 1440)}) {
+        (void)pictureOf(*m_window, size);
+        std::vector<std::pair<const char *, QRectF>> taken;
+        for (const char *name : {"byStation", "byKind", "step-reserve", "step-pick", "step-give",
+                                 "step-done", "foldBill"}) {
+            const QQuickItem *one = item(name);
+            QVERIFY2(one != nullptr, name);
+            const QRectF box = one->mapRectToScene({0, 0, one->width(), one->height()});
+            for (const auto &[other, there] : taken)
+                QVERIFY2(!box.intersects(there), qPrintable(QString::fromLatin1(name)));
+            QVERIFY2(
+                box.right() <=
+                    item("billList")->mapRectToScene({0, 0, item("billList")->width(), 1}).right(),
+                name);
+            taken.emplace_back(name, box);
+        }
+    }
     (void)pictureOf(*m_window, QSize(1440, 900));
 }
 
