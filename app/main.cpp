@@ -47,6 +47,7 @@ CommandOutcome becomeDesk(std::vector<std::string> arguments)
     }
     arguments.insert(arguments.begin(), QFile::encodeName(path).toStdString());
     std::vector<char *> words;
+    words.reserve(arguments.size() + 1);
     for (std::string &argument : arguments)
         words.push_back(argument.data());
     words.push_back(nullptr);
