@@ -29,7 +29,7 @@ TextField {
     leftPadding: 12
     color: Theme.ink
     placeholderTextColor: Theme.quiet
-    placeholderText: qsTr("Find: a part, a station, -8 orb, 10 micron, od 22.1 mm  (Ctrl+F)")
+    placeholderText: qsTr("Find: pump, -8 orb, 10 micron, od 22.1 mm  (Ctrl+F)")
     font.family: Theme.family
     font.pixelSize: Theme.text
     selectByMouse: true
