@@ -61,7 +61,7 @@ bool wasDone(const OpenShop &shop, Deed deed, const std::string &part)
     }
     if (!*before)
         return false;
-    const Part *named = part.empty() ? nullptr : shop.workshop->catalogue.find(part);
+    const Part *named = part.empty() ? nullptr : shop.workshop->part(part);
     const bool samePart = !named || named->number == (*before)->part;
     sayDone(shop, (*before)->deed == deed && samePart, QStringLiteral("movement"));
     return true;
@@ -86,7 +86,7 @@ void appendAction(OpenShop &shop, const Action &action, const std::string &said,
 
 QJsonObject movementDocument(const Movement &movement, const Workshop &workshop)
 {
-    const Part *part = workshop.catalogue.find(movement.part);
+    const Part *part = workshop.part(movement.part);
     const auto quantity =
         part ? amountText(movement.quantity, *part) : std::to_string(movement.quantity);
     QJsonObject said{

@@ -2,6 +2,7 @@
 
 #include "app/stockroom/asked.h"
 
+#include "app/workshop/made_up.h"
 #include "model/exact/case_fold.h"
 #include "model/exact/nearest_word.h"
 
@@ -40,6 +41,13 @@ Result<const Part *> partAsked(const std::string &typed, const Catalogue &catalo
                    remedyFor(typed, numbers, "Check the part number."));
 }
 
+Result<const Part *> partAsked(const std::string &typed, const Workshop &workshop)
+{
+    if (const Part *part = workshop.part(typed))
+        return part;
+    return partAsked(typed, workshop.catalogue);
+}
+
 Result<const Place *> placeAsked(const std::string &typed, const Ledger &ledger)
 {
     std::vector<std::string_view> ids;
@@ -75,7 +83,7 @@ Result<const Place *> placeOfKind(PlaceKind kind, const Ledger &ledger)
 
 Result<StockAsked> stockAsked(const StockWords &words, const Workshop &workshop)
 {
-    const auto part = partAsked(words.part, workshop.catalogue);
+    const auto part = partAsked(words.part, workshop);
     if (!part)
         return tl::unexpected(part.error());
     const auto from = placeAsked(words.from, workshop.ledger);
@@ -139,6 +147,15 @@ Result<BalanceKey> piecesAsked(const PiecesAsked &asked, const Ledger &ledger, c
         return problem(part.number, "lies at " + asked.place + " as " + lots,
                        "Say which: --lot, or --condition.");
     return there.empty() ? named : there.front();
+}
+
+Result<std::string> dayAsked(const std::string &typed, std::int64_t now)
+{
+    if (typed.empty())
+        return dayOf(now);
+    if (!isDay(typed))
+        return problem(typed, "is no day", "Write it as 2026-12-01.");
+    return typed;
 }
 
 Result<std::int64_t> valueAsked(const std::string &typed)

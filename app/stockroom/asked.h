@@ -9,6 +9,9 @@
 
 namespace flarestock {
 
+/// Of the catalogue, or a made-up hose by its tag.
+[[nodiscard]] Result<const Part *> partAsked(const std::string &typed, const Workshop &workshop);
+/// Of the catalogue only: what can be bought.
 [[nodiscard]] Result<const Part *> partAsked(const std::string &typed, const Catalogue &catalogue);
 [[nodiscard]] Result<const Place *> placeAsked(const std::string &typed, const Ledger &ledger);
 [[nodiscard]] Result<const BuildPlan *> buildAsked(const std::string &typed,
@@ -51,6 +54,10 @@ struct PiecesAsked {
 /// there it is what was named.
 [[nodiscard]] Result<BalanceKey> piecesAsked(const PiecesAsked &asked, const Ledger &ledger,
                                              const Part &part);
+
+/// "2026-12-12"; the day (UTC) of `now`, milliseconds since 1970, where nothing was typed.
+/// Problem: no day.
+[[nodiscard]] Result<std::string> dayAsked(const std::string &typed, std::int64_t now);
 
 /// "12.50" in the shop's currency as 10^-6 of it. Problem: not money, below zero, too fine.
 [[nodiscard]] Result<std::int64_t> valueAsked(const std::string &typed);

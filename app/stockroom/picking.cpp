@@ -17,13 +17,14 @@ std::size_t rankOf(const Ledger &ledger, const std::string &place)
         places.begin());
 }
 
-/// What of a part lies where the build may take it.
-std::map<BalanceKey, std::int64_t> usablePieces(const Part &part, const Workshop &workshop,
-                                                const BuildPlan &plan)
+} // namespace
+
+std::map<BalanceKey, std::int64_t> freePieces(const Part &part, const Workshop &workshop,
+                                              const Due &due)
 {
     const auto &ledger = workshop.ledger;
-    const auto barred = barredLots(workshop.notes.lots, plan.car, plan.by);
-    const auto promised = ledger.promisedAt(part, plan.id);
+    const auto barred = barredLots(workshop.notes.lots, due.car, due.day);
+    const auto promised = ledger.promisedAt(part, workshop.bars, due.build);
     std::map<BalanceKey, std::int64_t> pieces;
     for (const auto &[key, held] : ledger.balancesOf(part.number)) {
         const Place *place = ledger.place(key.place);
@@ -37,6 +38,8 @@ std::map<BalanceKey, std::int64_t> usablePieces(const Part &part, const Workshop
     }
     return pieces;
 }
+
+namespace {
 
 /// Of what comes in pieces: the nearest first.
 void pickPieces(std::pair<const Part *, std::int64_t> outstanding,
@@ -92,6 +95,21 @@ void pickLengths(const BillLine &line, std::int64_t outstanding,
 
 } // namespace
 
+Result<std::vector<Movement>> takenNearest(const Part &part, std::int64_t quantity,
+                                           const Workshop &workshop, const Taking &taking)
+{
+    const auto pieces = freePieces(part, workshop, taking.due);
+    PickList list;
+    pickPieces({&part, quantity}, pieces, workshop.ledger, list);
+    std::vector<Movement> movements;
+    for (const Pick &pick : list.picks)
+        movements.push_back(movementOf(pick.key, pick.quantity, taking.to, taking.deed));
+    if (!list.lacking.empty())
+        return problem(part.number, "is not free in the stock as " + spoken(quantity, part),
+                       "Look at what there is: flarestock stock --find " + part.number + ".");
+    return movements;
+}
+
 std::vector<Promise> promisesLacking(const WorkedBuild &worked, const Workshop &workshop,
                                      const BuildPlan &plan)
 {
@@ -138,10 +156,10 @@ PickList pickList(const WorkedBuild &worked, const Workshop &workshop, const Bui
     PickList list;
     const auto &ledger = workshop.ledger;
     for (const auto &[key, claim] : ledger.claims()) {
-        const Part *part = workshop.catalogue.find(key.part);
+        const Part *part = workshop.part(key.part);
         if (key.build != plan.id || claim.outstanding() == 0 || !part)
             continue;
-        const auto pieces = usablePieces(*part, workshop, plan);
+        const auto pieces = freePieces(*part, workshop, {plan.id, plan.car, plan.by});
         const auto &lines = worked.expansion.lines;
         const auto line = std::find_if(lines.begin(), lines.end(),
                                        [part](const BillLine &one) { return one.part == part; });

@@ -10,6 +10,21 @@
 
 namespace flarestock {
 
+/// What of a part lies where it may be taken for a build, its car and day; all three may be empty:
+/// then what is free to whoever comes.
+[[nodiscard]] std::map<BalanceKey, std::int64_t>
+freePieces(const Part &part, const Workshop &workshop, const Due &due);
+
+struct Taking {
+    std::string to; ///< Place id.
+    Deed deed = Deed::Move;
+    Due due;
+};
+/// So many of a part that comes in pieces, the nearest first. Problem: fewer are free.
+[[nodiscard]] Result<std::vector<Movement>> takenNearest(const Part &part, std::int64_t quantity,
+                                                         const Workshop &workshop,
+                                                         const Taking &taking);
+
 /// The promises that a build lacks: of each line what it needs and what is free to it, less what it
 /// is promised or has already. Tools are not promised, they come back.
 [[nodiscard]] std::vector<Promise> promisesLacking(const WorkedBuild &worked,

@@ -2,6 +2,9 @@
 
 #include "app/workshop/workshop.h"
 
+#include "app/workshop/made_up.h"
+#include "model/exact/case_fold.h"
+
 #include <algorithm>
 #include <map>
 
@@ -41,18 +44,74 @@ void addIssued(FreeStock &stock, const Part &part, std::int64_t issued, const Ba
         stock.pieces.insert(stock.pieces.begin(), got); // Cut to length before.
 }
 
+Bars barsOfBuilds(const LotBook &lots, const std::vector<BuildPlan> &builds)
+{
+    std::vector<Due> due;
+    for (const BuildPlan &plan : builds)
+        due.push_back({plan.id, plan.car, plan.by});
+    return barsOf(lots, due);
+}
+
+/// Whether something of a lot is in stock or at a car.
+bool isHere(const LotKey &lot, const Ledger &ledger)
+{
+    for (const auto &[key, held] : ledger.balancesOf(lot.part)) {
+        const Place *place = ledger.place(key.place);
+        if (key.lot == lot.lot && held.quantity > 0 && place &&
+            (isStock(place->kind) || place->kind == PlaceKind::Car))
+            return true;
+    }
+    return false;
+}
+
 } // namespace
 
-Shelf withLooks(Shelf shelf, const std::vector<BoxCheck> &looks)
+Shelf withLooks(Shelf shelf, const Boxes &boxes, const Ledger &ledger)
 {
-    std::map<std::pair<std::string, std::string>, std::vector<std::string>> newest;
-    for (const auto &look : looks)
-        newest[{look.part, look.lot}] = look.missing;
-    for (const auto &[box, missing] : newest) {
-        const auto found = shelf.find(box.first);
-        if (found != shelf.end() && found->second.free.amount.sign() > 0)
+    std::map<LotKey, BoxCheck> newest;
+    for (const auto &look : boxes.looks)
+        newest.insert_or_assign(LotKey{look.part, look.lot}, look);
+    for (const OpenedBox &opened : boxes.opened) {
+        // That box is none any more; the others of its lot are as they were seen.
+        const auto look = newest.find({opened.part, opened.boxLot});
+        if (look == newest.end() || opened.lot == opened.boxLot || opened.at < look->second.at)
+            continue;
+        for (const std::string &missing : opened.missing) {
+            auto &all = look->second.missing;
+            if (const auto at = std::find(all.begin(), all.end(), missing); at != all.end())
+                all.erase(at);
+        }
+    }
+    const auto lacks = [&](const LotKey &box, const std::vector<std::string> &missing) {
+        const auto found = shelf.find(box.part);
+        if (found != shelf.end() && found->second.free.amount.sign() > 0 && isHere(box, ledger))
             found->second.missing.insert(found->second.missing.end(), missing.begin(),
                                          missing.end());
+    };
+    for (const auto &[box, look] : newest)
+        lacks(box, look.missing);
+    for (const OpenedBox &opened : boxes.opened) {
+        const auto look = newest.find({opened.part, opened.lot});
+        if (look == newest.end() || look->second.at <= opened.at)
+            lacks({opened.part, opened.lot}, opened.taken);
+    }
+    return shelf;
+}
+
+Shelf withLevels(Shelf shelf, const ShopNotes &notes, const Catalogue &catalogue)
+{
+    for (const auto &[at, seen] : notes.levels) {
+        const Part *part = catalogue.find(seen.part);
+        const bool isEnded = !part || isLength(part->unit);
+        if (isEnded)
+            continue;
+        FreeStock &stock = shelf[part->number];
+        stock.onHand.unit = part->unit;
+        stock.free.unit = part->unit;
+        if (stock.level && *stock.level >= seen.level)
+            continue;
+        stock.level = seen.level;
+        stock.seen = std::string(text(seen.level)) + " at " + seen.place + " on " + dayOf(seen.at);
     }
     return shelf;
 }
@@ -80,15 +139,19 @@ Result<std::shared_ptr<const Workshop>> Workshop::read(const ShopFile &file)
     const auto records = file.records();
     if (!records)
         return tl::unexpected(records.error());
-    auto notes = ShopNotes::of(*records);
+    auto notes = ShopNotes::of(*records, *ledger);
     if (!notes)
         return tl::unexpected(notes.error());
     const auto barred = barredLots(notes->lots, {}, {});
-    auto shelf = withLooks(ledger->shelf(*catalogue, {{}, &barred}), *looks);
+    auto bars = barsOfBuilds(notes->lots, *builds);
+    auto shelf = withLevels(withLooks(ledger->shelf(*catalogue, {{}, &barred, &bars}),
+                                      {*looks, notes->opened}, *ledger),
+                            *notes, *catalogue);
+    auto madeUp = madeUpParts(*notes, *catalogue);
     auto made = std::make_shared<Workshop>(
         Workshop{file.settings(), file.path(), std::move(*catalogue), std::move(*templates),
                  std::move(*builds), std::move(*ledger), std::move(shelf), nullptr,
-                 std::move(*notes), *looks});
+                 std::move(*notes), *looks, std::move(bars), std::move(madeUp)});
     made->closer = std::make_unique<const JointCloser>(made->catalogue);
     return std::shared_ptr<const Workshop>(std::move(made));
 }
@@ -104,13 +167,21 @@ Result<std::shared_ptr<const Workshop>> Workshop::open(const std::filesystem::pa
 Shelf Workshop::shelfFor(const BuildPlan &plan) const
 {
     const auto barred = barredLots(notes.lots, plan.car, plan.by);
-    Shelf free = ledger.shelf(catalogue, {plan.id, &barred});
+    Shelf free = ledger.shelf(catalogue, {plan.id, &barred, &bars});
     for (const auto &[key, claim] : ledger.claims()) {
         const Part *part = catalogue.find(key.part);
         if (key.build == plan.id && claim.issued > 0 && part)
             addIssued(free[part->number], *part, claim.issued, worthAt(ledger, *part, plan.car));
     }
-    return withLooks(std::move(free), looks);
+    return withLevels(withLooks(std::move(free), {looks, notes.opened}, ledger), notes, catalogue);
+}
+
+const Part *Workshop::part(std::string_view number) const
+{
+    if (const Part *part = catalogue.find(number))
+        return part;
+    const auto found = madeUp.find(folded(number));
+    return found == madeUp.end() ? nullptr : &found->second;
 }
 
 const BuildPlan *Workshop::build(std::string_view id) const noexcept

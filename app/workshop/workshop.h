@@ -28,7 +28,9 @@ struct Workshop {
     Shelf shelf; ///< What is free to whoever comes, so without what builds are promised.
     std::unique_ptr<const JointCloser> closer; ///< Of this catalogue.
     ShopNotes notes;
-    std::vector<BoxCheck> looks; ///< Into boxes, oldest first.
+    std::vector<BoxCheck> looks;                     ///< Into boxes, oldest first.
+    Bars bars;                                       ///< The lots that a build may not use.
+    std::map<std::string, Part, std::less<>> madeUp; ///< Made-up hoses, by their folded tags.
 
     /// Problem: a document of the shop that does not read (with its place), a damaged file.
     [[nodiscard]] static Result<std::shared_ptr<const Workshop>> read(const ShopFile &file);
@@ -36,13 +38,23 @@ struct Workshop {
     [[nodiscard]] static Result<std::shared_ptr<const Workshop>>
     open(const std::filesystem::path &path);
 
+    /// Of the catalogue, or a made-up hose by its tag; nullptr where it is neither.
+    [[nodiscard]] const Part *part(std::string_view number) const;
     [[nodiscard]] const BuildPlan *build(std::string_view id) const noexcept;
     /// What is free to a build: what was issued to it, its own promises, and no lot that is another
     /// car's or past its day when the build is due.
     [[nodiscard]] Shelf shelfFor(const BuildPlan &plan) const;
 };
 
-/// With what the newest looks into boxes found missing of it.
-[[nodiscard]] Shelf withLooks(Shelf shelf, const std::vector<BoxCheck> &looks);
+/// What was seen and done in boxes.
+struct Boxes {
+    const std::vector<BoxCheck> &looks;
+    const std::vector<OpenedBox> &opened;
+};
+/// With what the newest looks into boxes found missing of it, and what was taken out of those that
+/// were opened, as far as they are in stock or at a car.
+[[nodiscard]] Shelf withLooks(Shelf shelf, const Boxes &boxes, const Ledger &ledger);
+/// With the levels of what nobody counts: of several places the best.
+[[nodiscard]] Shelf withLevels(Shelf shelf, const ShopNotes &notes, const Catalogue &catalogue);
 
 } // namespace flarestock

@@ -52,10 +52,11 @@ std::vector<Finding> check(const Expansion &expansion, const Catalogue &catalogu
 {
     const BuildUnderCheck build(expansion, catalogue, shelf);
     std::vector<Finding> found;
-    for (const auto rule : {rules::fluidAndMaterial, rules::emptyPlaces, rules::jointVerdicts,
-                            rules::assembly, rules::pressures, rules::direction, rules::pumpFilters,
-                            rules::filterGrades, rules::unprotected, rules::flows,
-                            rules::boxContents, rules::outdonePicks, rules::shortLines})
+    for (const auto rule :
+         {rules::fluidAndMaterial, rules::emptyPlaces, rules::jointVerdicts, rules::assembly,
+          rules::pressures, rules::direction, rules::pumpFilters, rules::filterGrades,
+          rules::unprotected, rules::flows, rules::boxContents, rules::outdonePicks,
+          rules::shortLines, rules::lowLevels})
         rule(build, found);
 
     const auto order = flowOrder(expansion);

@@ -82,7 +82,7 @@ Supplies::Supplies(const StockedParts &stocked, const Shelf &shelf)
         const Part *part = stocked.catalogue->find(number);
         const StockedIndex index = part ? stocked.place(*part) : StockedParts::None;
         if (index != StockedParts::None)
-            setFree(index, wholeFree(stock.free.amount), &stock);
+            setFree(index, wholeFree(stock.usable()), &stock);
     }
 }
 

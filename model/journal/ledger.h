@@ -44,6 +44,12 @@ struct LotKey {
     friend auto operator<=>(const LotKey &, const LotKey &) = default;
 };
 
+/// The lots that a build may not use: another car's, or past their day when it is due. For a build
+/// that is not in it stands the one without a name, if it is.
+using Bars = std::map<std::string, std::set<LotKey>, std::less<>>;
+/// How much of what lies somewhere is thought to go to which build.
+using PromisedTo = std::map<BalanceKey, std::map<std::string, std::int64_t>>;
+
 /// Where a movement takes from, and where it puts to.
 [[nodiscard]] BalanceKey source(const Movement &movement);
 [[nodiscard]] BalanceKey target(const Movement &movement);
@@ -66,6 +72,9 @@ enum class Refusal : std::uint8_t {
     NotFree,    ///< More is promised than is free, or let go of than is promised.
 };
 [[nodiscard]] std::string_view text(Refusal refusal) noexcept; ///< As the end of a sentence.
+
+struct Wanted; // serving.h
+struct Lying;
 
 class Ledger {
 public:
@@ -117,8 +126,15 @@ public:
     [[nodiscard]] std::int64_t outstanding(std::string_view part, std::string_view but = {}) const;
     /// Where what is outstanding to builds (one of them left out) is thought to lie: the nearest
     /// places first; of what is cut the longest pieces first, so that no piece is counted on twice.
-    [[nodiscard]] std::map<BalanceKey, std::int64_t> promisedAt(const Part &part,
+    /// A build takes no lot that it may not use, and leaves to another what only that may use.
+    [[nodiscard]] PromisedTo promisedTo(const Part &part, const Bars &bars,
+                                        std::string_view but = {}) const;
+    /// The same, to whichever build.
+    [[nodiscard]] std::map<BalanceKey, std::int64_t> promisedAt(const Part &part, const Bars &bars,
                                                                 std::string_view but = {}) const;
+    /// Whether a promise that apply() would take can be kept out of lots that its build may use,
+    /// and those of the other builds as well as they could be before.
+    [[nodiscard]] bool canBeKept(const Promise &promise, const Bars &bars) const;
     /// What the movement would take of stock that other builds are promised; zero where nothing.
     [[nodiscard]] std::int64_t takesPromised(const Movement &movement) const;
     /// The sum of values at the bench: zero after every whole action.
@@ -135,6 +151,7 @@ public:
     struct For {
         std::string_view build;                   ///< Its own promises are free to it.
         const std::set<LotKey> *barred = nullptr; ///< Another's, or past their day.
+        const Bars *bars = nullptr;               ///< What other builds may not use.
     };
     [[nodiscard]] Shelf shelf(const Catalogue &catalogue, const For &whom) const;
     [[nodiscard]] Shelf shelf(const Catalogue &catalogue) const { return shelf(catalogue, {}); }
@@ -158,6 +175,9 @@ private:
     void postLayers(const Movement &movement, const Layers &layers);
     void claimIssued(const Movement &movement);
     void keep(const ClaimKey &key, const Claim &claim);
+    /// What is outstanding of a part; what of it can be used, as promisedTo() takes it.
+    [[nodiscard]] std::vector<Wanted> wanted(std::string_view part, std::string_view but) const;
+    [[nodiscard]] std::vector<Lying> lying(std::string_view part, bool longestFirst) const;
 
     std::vector<Place> m_places;
     std::map<std::string, std::size_t, std::less<>> m_placeOf;

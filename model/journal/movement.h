@@ -88,7 +88,10 @@ enum class Deed : std::uint8_t {
     Issue,  ///< To a build; `document` names it.
     Return, ///< Back from a build; `document` names it.
     Lend,
-    Judge, ///< Its condition was looked at.
+    Judge,  ///< Its condition was looked at.
+    Open,   ///< A box onto the bench, and what was in it off it.
+    MakeUp, ///< Hose and ends onto the bench, a made-up hose off it.
+    Renew,  ///< Of a joint that was opened: the old ring out, a fresh one in.
 };
 [[nodiscard]] std::string_view text(Deed deed) noexcept;
 [[nodiscard]] Result<Deed> parseDeed(std::string_view text);

@@ -10,8 +10,9 @@ namespace flarestock {
 
 namespace {
 
-constexpr std::array<std::string_view, 5> KindTexts = {"promise", "count", "lot", "leak test",
-                                                       "done"};
+constexpr std::array<std::string_view, 10> KindTexts = {
+    "promise",    "count",        "lot",   "leak test", "done",
+    "opened box", "made-up hose", "level", "keeping",   "instead"};
 
 } // namespace
 

@@ -16,11 +16,16 @@
 namespace flarestock {
 
 enum class RecordKind : std::uint8_t {
-    Promise,  ///< So much of a part to a build.
-    Count,    ///< What somebody has counted.
-    Lot,      ///< What is known of a lot or a serial.
-    LeakTest, ///< Of a build.
-    Done,     ///< A build is done, or open again.
+    Promise,   ///< So much of a part to a build.
+    Count,     ///< What somebody has counted.
+    Lot,       ///< What is known of a lot or a serial.
+    LeakTest,  ///< Of a build.
+    Done,      ///< A build is done, or open again.
+    OpenedBox, ///< A box was opened, and what was in it put to stock.
+    MadeHose,  ///< A hose was made up, under a tag of its own.
+    Level,     ///< How much is there of what nobody counts.
+    Keeping,   ///< How much of a part a place is to hold.
+    Instead,   ///< A build has another piece than was planned.
 };
 [[nodiscard]] std::string_view text(RecordKind kind) noexcept;
 [[nodiscard]] Result<RecordKind> parseRecordKind(std::string_view text);

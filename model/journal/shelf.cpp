@@ -35,39 +35,9 @@ FreeStock saidIn(Unit unit, OnHand sums, std::span<const Place> places)
 
 } // namespace
 
-std::map<BalanceKey, std::int64_t> Ledger::promisedAt(const Part &part, std::string_view but) const
-{
-    std::map<BalanceKey, std::int64_t> promised;
-    std::int64_t left = outstanding(part.number, but);
-    if (left == 0)
-        return promised;
-    struct Lying {
-        std::size_t place;
-        const BalanceKey *key;
-        std::int64_t quantity;
-    };
-    std::vector<Lying> all;
-    for (const auto &[key, held] : balancesOf(part.number)) {
-        const auto where = m_placeOf.find(key.place);
-        if (isFree(key.condition) && isStock(m_places[where->second].kind))
-            all.push_back({where->second, &key, held.quantity});
-    }
-    const bool cut = isLength(part.unit);
-    std::stable_sort(all.begin(), all.end(), [cut](const Lying &a, const Lying &b) {
-        return cut ? a.quantity > b.quantity : a.place < b.place;
-    });
-    for (const Lying &one : all) {
-        const std::int64_t here = std::min(left, one.quantity);
-        if (here <= 0)
-            break;
-        promised[*one.key] = here;
-        left -= here;
-    }
-    return promised;
-}
-
 Shelf Ledger::shelf(const Catalogue &catalogue, const For &whom) const
 {
+    static const Bars none;
     std::map<const Part *, OnHand> found;
     std::map<BalanceKey, std::int64_t> promised;
     const Part *before = nullptr;
@@ -79,7 +49,7 @@ Shelf Ledger::shelf(const Catalogue &catalogue, const For &whom) const
         if (!part)
             continue;
         if (part != before)
-            promised = promisedAt(*part, whom.build);
+            promised = promisedAt(*part, whom.bars ? *whom.bars : none, whom.build);
         before = part;
         OnHand &sums = found[part];
         sums.quantity += held.quantity;

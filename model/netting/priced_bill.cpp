@@ -15,6 +15,8 @@ constexpr std::int32_t UnitCostPlacesMost = 10;
 Decimal allotted(const BillLine &line, const FreeStock &stock)
 {
     // A tool comes back, so that one promised to another build still need not be bought.
+    if (stock.level && *stock.level != StockLevel::Out)
+        return line.need.amount; // Nobody counts it, and there is enough.
     const Decimal &here = line.consumed ? stock.free.amount : stock.onHand.amount;
     if (line.cuts.empty())
         return std::clamp(here, Decimal(), line.need.amount);

@@ -9,10 +9,16 @@
 #include "model/exact/rational.h"
 
 #include <map>
+#include <optional>
 #include <string>
 #include <vector>
 
 namespace flarestock {
+
+/// Of what nobody counts (sealant, zip ties, a tin of odds): how much a hand sees there.
+enum class StockLevel : std::uint8_t { Out, Low, Plenty };
+[[nodiscard]] std::string_view text(StockLevel level) noexcept;          ///< "out" "low" "plenty"
+[[nodiscard]] Result<StockLevel> parseStockLevel(std::string_view text); ///< Problem: none of them.
 
 struct FreeStock {
     struct AtPlace {
@@ -26,6 +32,11 @@ struct FreeStock {
     std::vector<AtPlace> places;      ///< Where the free ones lie, nearest first.
     std::vector<std::string> missing; ///< Box contents found missing from free ones: part numbers.
 
+    std::optional<StockLevel> level; ///< Of what is not counted; nothing: it is.
+    std::string seen;                ///< Where and when the level was, as people say it.
+
+    /// What is free; of what is not counted and not out, as much as anybody can need (a million).
+    [[nodiscard]] Decimal usable() const;
     /// Value over quantity on hand, exact; zero where nothing is on hand.
     [[nodiscard]] Rational carriedUnitCost() const;
 };

@@ -2,6 +2,8 @@
 
 #include "model/storage/journal_reader.h"
 
+#include "model/exchange/template_toml.h"
+#include "model/journal/notes/lot_facts.h"
 #include "model/storage/shop_sql.h"
 
 namespace flarestock {
@@ -34,6 +36,27 @@ Record recordIn(const ShopConnection &connection, const MovementId &id)
     if (!query.next())
         throw StorageFailure{{"record " + id.text(), "is not in the journal", "Check its id."}};
     return recordRow(query).record;
+}
+
+Bars barsIn(const ShopConnection &connection, const std::string &part)
+{
+    LotBook lots;
+    const std::string kind(text(RecordKind::Lot));
+    for (auto query = connection.run(sql::SelectRecordsAbout, {text(part), text(kind)});
+         query.next();) {
+        if (auto facts = LotFacts::read(recordRow(query).record))
+            lots.insert_or_assign(facts->lot, std::move(*facts));
+    }
+    if (lots.empty())
+        return {};
+    std::vector<Due> due;
+    const std::string plans = "builds.toml";
+    if (auto query = connection.run(sql::SelectNewestDocument, {text(plans)}); query.next()) {
+        const auto builds = readBuilds(query.value(1).toString().toStdString(), plans);
+        for (const BuildPlan &plan : builds ? *builds : std::vector<BuildPlan>())
+            due.push_back({plan.id, plan.car, plan.by});
+    }
+    return barsOf(lots, due);
 }
 
 } // namespace flarestock

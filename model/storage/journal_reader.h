@@ -16,4 +16,8 @@ void readJournal(const ShopConnection &connection,
 /// Throws StorageFailure where there is none.
 [[nodiscard]] Record recordIn(const ShopConnection &connection, const MovementId &id);
 
+/// The lots of a part that each build may not use, by the newest plans of builds. Throws
+/// StorageFailure.
+[[nodiscard]] Bars barsIn(const ShopConnection &connection, const std::string &part);
+
 } // namespace flarestock

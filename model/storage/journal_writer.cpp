@@ -2,6 +2,7 @@
 
 #include "model/storage/journal_writer.h"
 
+#include "model/storage/journal_reader.h"
 #include "model/storage/shop_sql.h"
 
 #include <tuple>
@@ -215,6 +216,26 @@ Appended JournalWriter::append(Movement movement)
     return {movement.id, false};
 }
 
+void JournalWriter::applyPromise(const Record &record)
+{
+    const auto promise = Promise::read(record);
+    if (!promise)
+        throw StorageFailure{promise.error()};
+    learn(promise->part);
+    const auto refuse = [&promise](std::string why) {
+        throw StorageFailure{
+            {"promise of " + promise->part + " to " + promise->build, std::move(why),
+             "Look at the stock of " + promise->part + ", and at what is promised of it."}};
+    };
+    const auto refusal = m_ledger.refusal(*promise);
+    if (refusal)
+        refuse(std::string(text(*refusal)));
+    if (!m_ledger.canBeKept(*promise, barsIn(m_connection, promise->part)))
+        refuse("asks for more than it may use: the rest is another car's, or past its day by then");
+    static_cast<void>(m_ledger.apply(*promise));
+    keep(ClaimKey{promise->part, promise->build});
+}
+
 Appended JournalWriter::append(const Record &record)
 {
     if (auto query = m_connection.run(sql::SelectRecord, {idBytes(record.id)}); query.next()) {
@@ -222,18 +243,8 @@ Appended JournalWriter::append(const Record &record)
             throwOtherUnder("record ", record.id);
         return {record.id, true};
     }
-    if (record.kind == RecordKind::Promise) {
-        const auto promise = Promise::read(record);
-        if (!promise)
-            throw StorageFailure{promise.error()};
-        learn(promise->part);
-        if (const auto refusal = m_ledger.apply(*promise))
-            throw StorageFailure{
-                {"promise of " + promise->part + " to " + promise->build,
-                 std::string(text(*refusal)),
-                 "Look at the stock of " + promise->part + ", and at what is promised of it."}};
-        keep(ClaimKey{promise->part, promise->build});
-    }
+    if (record.kind == RecordKind::Promise)
+        applyPromise(record);
     RecordRow row{{}, record};
     chain(row, canonicalBytes(record));
     m_connection.run(sql::InsertRecord, valuesOf(row));

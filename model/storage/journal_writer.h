@@ -35,6 +35,7 @@ private:
     void keep(const BalanceKey &key);
     void keep(const ClaimKey &key);
     void chain(ChainPlace &place, const std::vector<std::uint8_t> &bytes);
+    void applyPromise(const Record &record);
     void throwIfPromised(const Movement &movement) const;
     [[noreturn]] static void refuse(const Movement &movement, Refusal refusal);
 

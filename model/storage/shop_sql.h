@@ -109,6 +109,9 @@ inline constexpr std::string_view InsertRecord =
 inline constexpr std::string_view SelectRecords =
     "SELECT replica, sequence, lamport, hash, id, kind, subject, fields, who, at FROM record"
     " ORDER BY lamport, replica, sequence";
+inline constexpr std::string_view SelectRecordsAbout =
+    "SELECT replica, sequence, lamport, hash, id, kind, subject, fields, who, at FROM record"
+    " WHERE subject = ? AND kind = ? ORDER BY lamport, replica, sequence";
 inline constexpr std::string_view SelectRecord =
     "SELECT replica, sequence, lamport, hash, id, kind, subject, fields, who, at FROM record"
     " WHERE id = ?";

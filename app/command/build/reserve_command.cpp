@@ -23,7 +23,7 @@ struct ReserveAsked : ShopAsked {
 
 Result<std::vector<Promise>> onePromise(const ReserveAsked &asked, const Workshop &workshop)
 {
-    const auto part = partAsked(asked.part, workshop.catalogue);
+    const auto part = partAsked(asked.part, workshop);
     if (!part)
         return tl::unexpected(part.error());
     const auto quantity = quantityAsked(asked.quantity.empty() ? "1" : asked.quantity, **part);
@@ -80,7 +80,7 @@ void answerReserve(const ReserveAsked &asked, OpenShop &shop, CommandOutcome &ou
     QJsonArray said;
     std::string lines;
     for (const Promise &promise : *promises) {
-        const Part *part = shop.workshop->catalogue.find(promise.part);
+        const Part *part = shop.workshop->part(promise.part);
         const auto amount = part ? amountText(promise.quantity, *part) : std::string();
         said.append(QJsonObject{{QStringLiteral("part"), jsonText(promise.part)},
                                 {QStringLiteral("quantity"), jsonText(amount)}});

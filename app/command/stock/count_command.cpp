@@ -23,7 +23,7 @@ struct CountAsked : ShopAsked {
 
 Result<Count> countOf(const CountAsked &asked, const OpenShop &shop)
 {
-    const auto part = partAsked(asked.part, shop.workshop->catalogue);
+    const auto part = partAsked(asked.part, *shop.workshop);
     if (!part)
         return tl::unexpected(part.error());
     const auto place = placeAsked(asked.place, shop.workshop->ledger);
@@ -58,7 +58,7 @@ void answerCount(const CountAsked &asked, OpenShop &shop, CommandOutcome &outcom
     const auto done = shop.file.append(*count, idWithin(count->id, 1));
     if (!done)
         return outcome.refuse(done.error());
-    const Part &part = *shop.workshop->catalogue.find(count->key.part);
+    const Part &part = *shop.workshop->part(count->key.part);
     const std::int64_t difference = count->found - done->expected;
     if (asked.json)
         return outcome.print(

@@ -28,7 +28,7 @@ Result<std::vector<Movement>> movementsAsked(const HistoryAsked &asked, const Op
 {
     std::string number;
     if (!asked.part.empty()) {
-        const auto part = partAsked(asked.part, shop.workshop->catalogue);
+        const auto part = partAsked(asked.part, *shop.workshop);
         if (!part)
             return tl::unexpected(part.error());
         number = (*part)->number;
@@ -51,13 +51,13 @@ QJsonArray nowOf(const HistoryAsked &asked, const Workshop &workshop)
 {
     QJsonArray now;
     for (const auto &[key, held] : workshop.ledger.balances()) {
-        const Part *part = workshop.catalogue.find(key.part);
+        const Part *part = workshop.part(key.part);
         const Place *place = workshop.ledger.place(key.place);
         const bool real =
             place && (isStock(place->kind) || place->kind == PlaceKind::Car ||
                       place->kind == PlaceKind::Borrower || place->kind == PlaceKind::Repair);
         if (!part || !real || held.quantity == 0 ||
-            (!asked.part.empty() && part != workshop.catalogue.find(asked.part)) ||
+            (!asked.part.empty() && part != workshop.part(asked.part)) ||
             (!asked.lot.empty() && key.lot != asked.lot) ||
             (!asked.place.empty() && key.place != asked.place))
             continue;
@@ -86,7 +86,7 @@ std::string tableOf(const std::vector<Movement> &movements, const Workshop &work
                      {"who", Side::Left},
                      {"movement", Side::Left}});
     for (const Movement &one : movements) {
-        const Part *part = workshop.catalogue.find(one.part);
+        const Part *part = workshop.part(one.part);
         table.add({QDateTime::fromMSecsSinceEpoch(one.at, Qt::UTC)
                        .toString(QStringLiteral("yyyy-MM-dd HH:mm"))
                        .toStdString(),

@@ -25,8 +25,10 @@ struct MoveAsked : ShopAsked {
 };
 
 /// What it is from then on, and until when it is lent.
-Result<void> addWhatChanges(const MoveAsked &asked, const Place &to, Movement &movement)
+Result<void> addWhatChanges(const MoveAsked &asked, const StockAsked &stock, Movement &movement)
 {
+    const Place &from = *stock.from;
+    const Place &to = *stock.to;
     if (!asked.now.empty()) {
         const auto now = parsePieceCondition(asked.now);
         if (!now)
@@ -37,9 +39,12 @@ Result<void> addWhatChanges(const MoveAsked &asked, const Place &to, Movement &m
     }
     if (!asked.until.empty() && !isDay(asked.until))
         return problem(asked.until, "is no day", "Write it as 2026-12-01.");
-    if (!asked.until.empty() && to.kind != PlaceKind::Borrower)
-        return problem(to.id, "is nobody whom something is lent to",
-                       "Leave out --until, or name a place of the kind borrower.");
+    const bool isAway = to.kind == PlaceKind::Borrower || to.kind == PlaceKind::Repair ||
+                        from.kind == PlaceKind::Borrower ||
+                        (from.kind == PlaceKind::Car && to.kind == PlaceKind::Car);
+    if (!asked.until.empty() && !isAway)
+        return problem(to.id, "is nobody whom something is lent to, and no repairer",
+                       "Leave out --until, or name a place of the kind borrower or repair.");
     movement.until = asked.until;
     if (to.kind == PlaceKind::Borrower)
         movement.deed = Deed::Lend;
@@ -63,7 +68,7 @@ Result<Movement> movementAsked(const MoveAsked &asked, const Workshop &workshop,
     if (!pieces)
         return tl::unexpected(pieces.error());
     Movement movement = movementOf(*pieces, stock->quantity, stock->to->id, Deed::Move);
-    if (const auto changes = addWhatChanges(asked, *stock->to, movement); !changes)
+    if (const auto changes = addWhatChanges(asked, *stock, movement); !changes)
         return tl::unexpected(changes.error());
     return movement;
 }
@@ -107,7 +112,8 @@ void addMoveCommand(CLI::App &app, CommandOutcome &outcome)
                         "new, used and good, to be checked, not to be used; likewise");
     command->add_option("--now", asked->now,
                         "what it is from now on; from a place to itself only that changes");
-    command->add_option("--until", asked->until, "of what is lent: the day that it comes back");
+    command->add_option("--until", asked->until,
+                        "of what is lent, borrowed or out for repair: the day that it comes back");
     command->add_flag("--despite-promise", asked->despitePromise,
                       "although a build is promised it");
     addShopOptions(*command, *asked);

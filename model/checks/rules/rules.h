@@ -33,9 +33,11 @@ void filterGrades(const BuildUnderCheck &build, Findings &found);
 void unprotected(const BuildUnderCheck &build, Findings &found);
 /// Pumps and filters that pass less than is wanted.
 void flows(const BuildUnderCheck &build, Findings &found);
-/// Boxes found incomplete, picks that something else would now better, lines that are short.
+/// Boxes found incomplete, picks that something else would now better, lines that are short, and
+/// those that nobody counts and of which little was left.
 void boxContents(const BuildUnderCheck &build, Findings &found);
 void outdonePicks(const BuildUnderCheck &build, Findings &found);
 void shortLines(const BuildUnderCheck &build, Findings &found);
+void lowLevels(const BuildUnderCheck &build, Findings &found);
 
 } // namespace flarestock::rules

@@ -15,8 +15,10 @@ constexpr std::size_t NamedMost = 6;
 bool isShort(const BuildUnderCheck &build, const BillLine &line)
 {
     const auto *stock = build.stock(*line.part);
-    if (stock == nullptr || stock->free.amount < line.need.amount)
+    if (stock == nullptr || stock->usable() < line.need.amount)
         return true;
+    if (stock->level && *stock->level != StockLevel::Out)
+        return false;
     // A length lies in pieces: the longest cut needs one piece that holds it.
     return !line.cuts.empty() &&
            (stock->pieces.empty() || stock->pieces.front().amount < line.cuts.front().amount);
@@ -48,6 +50,25 @@ void shortLines(const BuildUnderCheck &build, Findings &found)
                      .source = "the shop's stock",
                      .remedy = "Order them, or choose another way where there is one.",
                      .mend = {}});
+}
+
+void lowLevels(const BuildUnderCheck &build, Findings &found)
+{
+    for (const auto &line : build.expansion().lines) {
+        const auto *stock = build.stock(*line.part);
+        if (!stock || !stock->level || *stock->level != StockLevel::Low)
+            continue;
+        found.push_back({.severity = Severity::Caution,
+                         .matter = Matter::Stock,
+                         .about = line.part->number + ": little is left",
+                         .where = line.stations.empty() ? std::string() : line.stations.front(),
+                         .text = "Nobody counts it, and it was seen to be low: " + stock->seen +
+                                 ". Whether it is enough for the " + line.need.spoken() +
+                                 " that the build takes is not known.",
+                         .source = "the shop's record of levels",
+                         .remedy = "Look before you begin, and get more.",
+                         .mend = {}});
+    }
 }
 
 } // namespace flarestock::rules

@@ -55,6 +55,31 @@ Result<BuildDone> BuildDone::read(const Record &record)
                      record.at};
 }
 
+Record Instead::asRecord() const
+{
+    return {id,
+            RecordKind::Instead,
+            build,
+            {{"planned", planned},
+             {"used", used},
+             {"quantity", std::to_string(quantity)},
+             {"why", why},
+             {"action", action}},
+            who,
+            at};
+}
+
+Result<Instead> Instead::read(const Record &record)
+{
+    const auto quantity = record.number("quantity");
+    if (record.kind != RecordKind::Instead || !quantity || record.field("used").empty())
+        return problem("record " + record.id.text(), "does not say what a build has instead",
+                       "Run flarestock verify on the shop.");
+    return Instead{record.id, record.subject, record.field("planned"), record.field("used"),
+                   *quantity, record.who,     record.field("why"),     record.field("action"),
+                   record.at};
+}
+
 std::string notDoneBecause(const std::vector<LeakTest> &tests, bool brakes)
 {
     if (tests.empty())

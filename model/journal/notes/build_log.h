@@ -39,6 +39,23 @@ struct BuildDone {
     [[nodiscard]] static Result<BuildDone> read(const Record &record); ///< Problem: not one.
 };
 
+/// A build has got another piece than was planned: the as-built record follows what was issued, and
+/// this says what for.
+struct Instead {
+    MovementId id;
+    std::string build;
+    std::string planned; ///< Part numbers.
+    std::string used;
+    std::int64_t quantity = 0; ///< Smallest units.
+    std::string who;
+    std::string why;
+    std::string action; ///< The id of the movement that changed it.
+    std::int64_t at = 0;
+
+    [[nodiscard]] Record asRecord() const;
+    [[nodiscard]] static Result<Instead> read(const Record &record); ///< Problem: not one.
+};
+
 /// What stands in the way of calling a build done, as a sentence; empty where nothing does.
 /// `tests` are those of the build, oldest first: the newest counts. `brakes`: its system is one.
 [[nodiscard]] std::string notDoneBecause(const std::vector<LeakTest> &tests, bool brakes);

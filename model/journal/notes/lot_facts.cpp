@@ -68,6 +68,14 @@ std::set<LotKey> barredLots(const LotBook &lots, std::string_view owner, std::st
     return barred;
 }
 
+Bars barsOf(const LotBook &lots, const std::vector<Due> &builds)
+{
+    Bars bars{{{}, barredLots(lots, {}, {})}};
+    for (const Due &due : builds)
+        bars.insert_or_assign(due.build, barredLots(lots, due.car, due.day));
+    return bars;
+}
+
 std::string_view rootOf(std::string_view lot) noexcept
 {
     return lot.substr(0, lot.find('/'));

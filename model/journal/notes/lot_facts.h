@@ -33,6 +33,15 @@ using LotBook = std::map<LotKey, LotFacts>;
 [[nodiscard]] std::set<LotKey> barredLots(const LotBook &lots, std::string_view owner,
                                           std::string_view day);
 
+/// A build, the car that it is for, and the day when it is due.
+struct Due {
+    std::string build;
+    std::string car;
+    std::string day; ///< "2026-12-12"; may be empty.
+};
+/// The lots that each of them may not use; one without a name is of no car and due on no day.
+[[nodiscard]] Bars barsOf(const LotBook &lots, const std::vector<Due> &builds);
+
 /// The lot that a piece comes from: what stands before the first stroke of "4417/2".
 [[nodiscard]] std::string_view rootOf(std::string_view lot) noexcept;
 /// The next name for a piece of it that no balance and no lot has: "4417/1", "4417/2" …

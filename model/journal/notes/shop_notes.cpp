@@ -17,6 +17,21 @@ Result<void> readAs(const Record &record, Keep &&keep)
     return {};
 }
 
+void noteAt(ShopNotes &notes, LevelSeen one)
+{
+    const PartAt at{one.part, one.place};
+    notes.levels.insert_or_assign(at, std::move(one));
+}
+
+void noteAt(ShopNotes &notes, Keeping one)
+{
+    const PartAt at{one.part, one.place};
+    if (one.most == 0)
+        notes.keepings.erase(at);
+    else
+        notes.keepings.insert_or_assign(at, std::move(one));
+}
+
 Result<void> note(ShopNotes &notes, const Record &record)
 {
     switch (record.kind) {
@@ -34,16 +49,37 @@ Result<void> note(ShopNotes &notes, const Record &record)
     case RecordKind::Done:
         return readAs<BuildDone>(record,
                                  [&](const BuildDone &one) { notes.builds[one.build].done = one; });
+    case RecordKind::Instead:
+        return readAs<Instead>(
+            record, [&](const Instead &one) { notes.builds[one.build].instead.push_back(one); });
+    case RecordKind::OpenedBox:
+        return readAs<OpenedBox>(record,
+                                 [&](const OpenedBox &one) { notes.opened.push_back(one); });
+    case RecordKind::MadeHose:
+        return readAs<MadeHose>(
+            record, [&](const MadeHose &one) { notes.hoses.insert_or_assign(one.tag, one); });
+    case RecordKind::Level:
+        return readAs<LevelSeen>(record, [&](const LevelSeen &one) { noteAt(notes, one); });
+    case RecordKind::Keeping:
+        return readAs<Keeping>(record, [&](const Keeping &one) { noteAt(notes, one); });
     }
     return {};
 }
 
+bool wasTakenBack(const Record &record, const Ledger &ledger)
+{
+    const auto action = MovementId::parse(record.field("action"));
+    return action && ledger.isTakenBack(*action);
+}
+
 } // namespace
 
-Result<ShopNotes> ShopNotes::of(const std::vector<Record> &records)
+Result<ShopNotes> ShopNotes::of(const std::vector<Record> &records, const Ledger &ledger)
 {
     ShopNotes notes;
     for (const Record &record : records) {
+        if (wasTakenBack(record, ledger))
+            continue;
         if (auto read = note(notes, record); !read)
             return tl::unexpected(read.error());
     }

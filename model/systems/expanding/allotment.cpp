@@ -37,7 +37,7 @@ Decimal Allotment::left(const Part &part)
     const Entry &of = entry(part);
     if (!of.stock)
         return {};
-    Decimal rest = of.stock->free.amount - of.taken;
+    Decimal rest = of.stock->usable() - of.taken;
     return rest.sign() > 0 ? rest : Decimal();
 }
 
