@@ -4,6 +4,7 @@
 
 #include "app/command/shop_options.h"
 #include "app/command/text_table.h"
+#include "app/stockroom/bench/hoses_for_runs.h"
 #include "app/stockroom/picking.h"
 
 #include <CLI/CLI.hpp>
@@ -73,6 +74,35 @@ QJsonObject documentOf(const PickList &list, const BuildPlan &plan)
             {QStringLiteral("lacking"), lacking}};
 }
 
+/// Made-up hoses that a run could take, for people and for programs.
+struct MadeUpSaid {
+    std::string lines;
+    QJsonArray document;
+};
+
+MadeUpSaid madeUpFor(const WorkedBuild &worked, const Workshop &workshop, const BuildPlan &plan)
+{
+    MadeUpSaid said;
+    for (const HoseForRun &one :
+         hosesForRuns(worked.expansion, workshop, usualHoseTolerance(), plan.by)) {
+        const std::string longer = one.longer == 0  ? "as long as it asks"
+                                   : one.longer > 0 ? spoken(one.longer, *one.hose) + " longer"
+                                                    : spoken(-one.longer, *one.hose) + " shorter";
+        said.lines += "  made up already for " + one.run + ": " + one.tag + " at " + one.place +
+                      ", " + longer + (one.clocking.empty() ? "" : ", clocked " + one.clocking) +
+                      "\n";
+        said.document.append(
+            QJsonObject{{QStringLiteral("run"), jsonText(one.run)},
+                        {QStringLiteral("tag"), jsonText(one.tag)},
+                        {QStringLiteral("place"), jsonText(one.place)},
+                        {QStringLiteral("longer"), jsonText(amountText(one.longer, *one.hose))},
+                        {QStringLiteral("unit"), jsonText(text(one.hose->unit))},
+                        {QStringLiteral("clocking"),
+                         one.clocking.empty() ? QJsonValue() : jsonText(one.clocking)}});
+    }
+    return said;
+}
+
 void answerIssue(const IssueAsked &asked, OpenShop &shop, CommandOutcome &outcome)
 {
     const auto plan = buildAsked(asked.build, *shop.workshop);
@@ -85,15 +115,17 @@ void answerIssue(const IssueAsked &asked, OpenShop &shop, CommandOutcome &outcom
         return outcome.refuse(worked.error());
     PickList list = pickList(*worked, *shop.workshop, **plan);
     if (!asked.part.empty()) {
-        const auto part = partAsked(asked.part, shop.workshop->catalogue);
+        const auto part = partAsked(asked.part, *shop.workshop);
         if (!part)
             return outcome.refuse(part.error());
         std::erase_if(list.picks, [&](const Pick &pick) { return pick.part != *part; });
         std::erase_if(list.lacking, [&](const auto &one) { return one.first != *part; });
     }
-    const QJsonObject document = documentOf(list, **plan);
+    const MadeUpSaid madeUp = madeUpFor(*worked, *shop.workshop, **plan);
+    QJsonObject document = documentOf(list, **plan);
+    document.insert(QStringLiteral("madeUp"), madeUp.document);
     const std::string table =
-        list.picks.empty() && list.lacking.empty() ? std::string() : tableOf(list);
+        (list.picks.empty() && list.lacking.empty() ? std::string() : tableOf(list)) + madeUp.lines;
     const auto movements = issueMovements(list, *shop.workshop, **plan);
     if (!movements)
         return outcome.refuse(movements.error());

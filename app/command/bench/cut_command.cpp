@@ -95,7 +95,7 @@ Result<std::vector<Movement>> cutsAsked(const CutAsked &asked, const Part &part,
 
 void answerCut(const CutAsked &asked, OpenShop &shop, CommandOutcome &outcome)
 {
-    const auto part = partAsked(asked.part, shop.workshop->catalogue);
+    const auto part = partAsked(asked.part, *shop.workshop);
     if (!part)
         return outcome.refuse(part.error());
     if (!isLength((*part)->unit))
