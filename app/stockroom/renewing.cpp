@@ -2,6 +2,7 @@
 
 #include "app/stockroom/renewing.h"
 
+#include "app/workshop/made_up.h"
 #include "model/exact/case_fold.h"
 #include "model/exact/nearest_word.h"
 
@@ -100,16 +101,15 @@ std::vector<Movement> oldOut(const Renewed &piece, const BuildPlan &plan, const 
 }
 
 /// As many fresh ones as are free to whoever comes and may go into this car.
-std::vector<Movement> freshIn(const Renewed &piece, const BuildPlan &plan, const Workshop &workshop)
+std::vector<Movement> freshIn(const Renewed &piece, const Due &due, const Workshop &workshop)
 {
-    const Due due{{}, plan.car, plan.by};
     std::int64_t there = 0;
     for (const auto &[key, quantity] : freePieces(*piece.part, workshop, due))
         there += quantity;
     const std::int64_t some = std::min(there, piece.need);
     if (some <= 0)
         return {};
-    return takenNearest(*piece.part, some, workshop, {plan.car, Deed::Renew, due})
+    return takenNearest(*piece.part, some, workshop, {due.car, Deed::Renew, due})
         .value_or(std::vector<Movement>());
 }
 
@@ -145,7 +145,7 @@ Result<RenewedAction> openedJoint(const std::string &build, const std::string &t
     std::vector<Movement> movements;
     for (Renewed &piece : made.pieces) {
         auto out = oldOut(piece, **plan, (*usedUp)->id, workshop.ledger);
-        auto in = freshIn(piece, **plan, workshop);
+        auto in = freshIn(piece, {{}, (*plan)->car, dayOf(by.at)}, workshop);
         piece.spent = sumOf(out);
         piece.taken = sumOf(in);
         std::move(out.begin(), out.end(), std::back_inserter(movements));

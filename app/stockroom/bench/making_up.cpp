@@ -109,7 +109,7 @@ Result<MadeHose> hoseAsked(const MakingWords &asked, const HoseMaterials &made, 
 
 /// The hose cut and the pieces taken, all to the bench.
 Result<std::vector<Movement>> toTheBench(const MakingWords &asked, const HoseMaterials &made,
-                                         std::int64_t cut, const Workshop &workshop)
+                                         const MadeHose &hose, const Workshop &workshop)
 {
     const auto bench = placeOfKind(PlaceKind::Bench, workshop.ledger);
     if (!bench)
@@ -117,6 +117,7 @@ Result<std::vector<Movement>> toTheBench(const MakingWords &asked, const HoseMat
     const auto scrap = placeOfKind(PlaceKind::Scrap, workshop.ledger);
     if (!scrap)
         return tl::unexpected(scrap.error());
+    const Due due{{}, {}, hose.madeOn}; // Nothing that is past its day, and no other car's.
     CutLoss loss = usualCutLoss();
     if (!asked.kerf.empty()) {
         const auto kerf = quantityAsked(asked.kerf, *made.hose);
@@ -124,17 +125,17 @@ Result<std::vector<Movement>> toTheBench(const MakingWords &asked, const HoseMat
             return tl::unexpected(kerf.error());
         loss.kerf = std::max<std::int64_t>(*kerf, 0);
     }
-    auto pieces = freePieces(*made.hose, workshop, {});
+    auto pieces = freePieces(*made.hose, workshop, due);
     if (!asked.lot.empty())
         std::erase_if(pieces, [&](const auto &one) { return one.first.lot != asked.lot; });
-    const auto plan = cuttingPlan(*made.hose, {cut}, pieces, loss);
+    const auto plan = cuttingPlan(*made.hose, {hose.cut}, pieces, loss);
     if (!plan)
         return tl::unexpected(plan.error());
     const BalanceKey &piece = plan->front().piece;
     auto movements = cutMovements(*plan, {{piece, workshop.ledger.balance(piece).quantity}},
                                   {(*bench)->id, Deed::MakeUp, {}, (*scrap)->id, loss});
     for (const auto &[part, count] : made.pieces) {
-        auto taken = takenNearest(*part, count, workshop, {(*bench)->id, Deed::MakeUp, {}});
+        auto taken = takenNearest(*part, count, workshop, {(*bench)->id, Deed::MakeUp, due});
         if (!taken)
             return tl::unexpected(taken.error());
         std::move(taken->begin(), taken->end(), std::back_inserter(movements));
@@ -202,7 +203,7 @@ Result<MadeAction> madeUp(const MakingWords &asked, const Workshop &workshop, co
     if (!hose->isTested() || !hose->passed)
         made.condition =
             hose->isTested() ? PieceCondition::NotToBeUsed : PieceCondition::ToBeChecked;
-    auto movements = toTheBench(asked, *materials, hose->cut, workshop);
+    auto movements = toTheBench(asked, *materials, *hose, workshop);
     if (!movements)
         return tl::unexpected(movements.error());
     const auto off = offTheBench(*movements, made, (*to)->id, workshop);
