@@ -78,8 +78,16 @@ Result<WorkedBuild> workBuild(const Workshop &workshop, const BuildPlan &plan, c
     if (!built)
         return built;
     const auto barred = barredLots(workshop.notes.lots, plan.car, plan.by);
-    for (const PricedLine &line : built->bill.lines)
-        built->lying.push_back(lyingOf(line, workshop.ledger, {plan.id, &barred}));
+    for (const PricedLine &line : built->bill.lines) {
+        Lying lying = lyingOf(line, workshop.ledger, {plan.id, &barred, &workshop.bars});
+        const auto stock = shelf.find(line.line->part->number);
+        if (stock != shelf.end() &&
+            stock->second.level) { // Nobody counts it: no place has so much.
+            lying.here += lying.inTrailer;
+            lying.inTrailer = {};
+        }
+        built->lying.push_back(std::move(lying));
+    }
     return built;
 }
 

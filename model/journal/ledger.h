@@ -74,7 +74,7 @@ enum class Refusal : std::uint8_t {
 [[nodiscard]] std::string_view text(Refusal refusal) noexcept; ///< As the end of a sentence.
 
 struct Wanted; // serving.h
-struct Lying;
+struct AtHand;
 
 class Ledger {
 public:
@@ -177,7 +177,7 @@ private:
     void keep(const ClaimKey &key, const Claim &claim);
     /// What is outstanding of a part; what of it can be used, as promisedTo() takes it.
     [[nodiscard]] std::vector<Wanted> wanted(std::string_view part, std::string_view but) const;
-    [[nodiscard]] std::vector<Lying> lying(std::string_view part, bool longestFirst) const;
+    [[nodiscard]] std::vector<AtHand> atHand(std::string_view part, bool longestFirst) const;
 
     std::vector<Place> m_places;
     std::map<std::string, std::size_t, std::less<>> m_placeOf;

@@ -11,7 +11,9 @@ namespace {
 /// Augmenting paths (Ford and Fulkerson 1956): each round serves more or ends.
 class Serving {
 public:
-    Serving(std::vector<Lying> lying, const Bars &bars) : m_lying(std::move(lying)), m_bars(bars) {}
+    Serving(std::vector<AtHand> lying, const Bars &bars) : m_lying(std::move(lying)), m_bars(bars)
+    {
+    }
 
     void serve(const Wanted &wanted)
     {
@@ -38,7 +40,7 @@ private:
     /// At most so much; zero where nobody can give way. `asked` are those that were asked already.
     std::int64_t take(const std::string &build, std::int64_t most, std::set<std::size_t> &asked)
     {
-        for (Lying &one : m_lying) {
+        for (AtHand &one : m_lying) {
             const std::int64_t here = std::min(most, one.quantity);
             if (here <= 0 || !mayUse(build, one.key))
                 continue;
@@ -77,7 +79,7 @@ private:
         return 0;
     }
 
-    std::vector<Lying> m_lying;
+    std::vector<AtHand> m_lying;
     const Bars &m_bars;
     PromisedTo m_served;
 };
@@ -94,7 +96,7 @@ std::int64_t sumOf(const PromisedTo &served)
 
 } // namespace
 
-PromisedTo served(const std::vector<Wanted> &wanted, std::vector<Lying> lying, const Bars &bars)
+PromisedTo served(const std::vector<Wanted> &wanted, std::vector<AtHand> lying, const Bars &bars)
 {
     Serving serving(std::move(lying), bars);
     for (const Wanted &one : wanted)
@@ -114,9 +116,9 @@ std::vector<Wanted> Ledger::wanted(std::string_view part, std::string_view but) 
     return all;
 }
 
-std::vector<Lying> Ledger::lying(std::string_view part, bool longestFirst) const
+std::vector<AtHand> Ledger::atHand(std::string_view part, bool longestFirst) const
 {
-    std::vector<std::pair<std::size_t, Lying>> all;
+    std::vector<std::pair<std::size_t, AtHand>> all;
     for (const auto &[key, held] : balancesOf(part)) {
         const auto where = m_placeOf.find(key.place);
         if (where != m_placeOf.end() && isFree(key.condition) &&
@@ -126,7 +128,7 @@ std::vector<Lying> Ledger::lying(std::string_view part, bool longestFirst) const
     std::stable_sort(all.begin(), all.end(), [longestFirst](const auto &a, const auto &b) {
         return longestFirst ? a.second.quantity > b.second.quantity : a.first < b.first;
     });
-    std::vector<Lying> sorted;
+    std::vector<AtHand> sorted;
     for (auto &[place, one] : all)
         sorted.push_back(std::move(one));
     return sorted;
@@ -137,7 +139,7 @@ PromisedTo Ledger::promisedTo(const Part &part, const Bars &bars, std::string_vi
     const auto all = wanted(part.number, but);
     if (all.empty())
         return {};
-    return served(all, lying(part.number, isLength(part.unit)), bars);
+    return served(all, atHand(part.number, isLength(part.unit)), bars);
 }
 
 std::map<BalanceKey, std::int64_t> Ledger::promisedAt(const Part &part, const Bars &bars,
@@ -161,9 +163,9 @@ bool Ledger::canBeKept(const Promise &promise, const Bars &bars) const
     if (more <= 0)
         return true;
     auto all = wanted(promise.part, {});
-    const auto before = sumOf(served(all, lying(promise.part, false), bars));
+    const auto before = sumOf(served(all, atHand(promise.part, false), bars));
     all.push_back({promise.build, more});
-    return sumOf(served(all, lying(promise.part, false), bars)) == before + more;
+    return sumOf(served(all, atHand(promise.part, false), bars)) == before + more;
 }
 
 } // namespace flarestock

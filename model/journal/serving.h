@@ -17,14 +17,14 @@ struct Wanted {
     std::string build;
     std::int64_t quantity = 0; ///< Not less than zero.
 };
-struct Lying {
+struct AtHand {
     BalanceKey key;
     std::int64_t quantity = 0;
 };
 
 /// What of `lying` (the first are taken first) goes to whom; less than is wanted where it does not
 /// reach.
-[[nodiscard]] PromisedTo served(const std::vector<Wanted> &wanted, std::vector<Lying> lying,
+[[nodiscard]] PromisedTo served(const std::vector<Wanted> &wanted, std::vector<AtHand> lying,
                                 const Bars &bars);
 
 } // namespace flarestock

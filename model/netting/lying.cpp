@@ -27,7 +27,7 @@ Pieces piecesOf(const BillLine &line, const Ledger &ledger, const Ledger::For &w
     const std::int64_t issued = ledger.claim({part.number, std::string(whom.build)}).issued;
     if (issued > 0)
         pieces.got.push_back(Quantity::ofSmallest(issued, part.unit));
-    const auto promised = ledger.promisedAt(part, whom.build);
+    const auto promised = ledger.promisedAt(part, whom.bars ? *whom.bars : Bars(), whom.build);
     for (const auto &[key, held] : ledger.balancesOf(part.number)) {
         const Place *place = ledger.place(key.place);
         const bool barred = whom.barred && whom.barred->contains({key.part, key.lot});

@@ -56,7 +56,7 @@ std::int64_t sumOf(const PromisedTo &served)
 }
 
 /// Over all sets of builds, by counting.
-std::int64_t leastCut(const std::vector<Wanted> &wanted, const std::vector<Lying> &lying,
+std::int64_t leastCut(const std::vector<Wanted> &wanted, const std::vector<AtHand> &lying,
                       const Bars &bars)
 {
     std::int64_t least = INT64_MAX;
@@ -64,7 +64,7 @@ std::int64_t leastCut(const std::vector<Wanted> &wanted, const std::vector<Lying
         std::int64_t cut = 0;
         for (std::size_t i = 0; i < wanted.size(); ++i)
             cut += (in >> i & 1u) ? 0 : wanted[i].quantity;
-        for (const Lying &one : lying) {
+        for (const AtHand &one : lying) {
             bool usable = false;
             for (std::size_t i = 0; i < wanted.size(); ++i)
                 usable =
@@ -142,7 +142,7 @@ void LotsTest::asMuchIsServedAsCanBe()
     };
     int lacking = 0;
     for (int round = 0; round < 3'000; ++round) {
-        std::vector<Lying> lying;
+        std::vector<AtHand> lying;
         for (std::size_t i = 0; i < random() % 5 + 1; ++i)
             lying.push_back({lotAt("A1", "lot " + std::to_string(i)), upTo(4)});
         std::vector<Wanted> wanted;
@@ -152,13 +152,13 @@ void LotsTest::asMuchIsServedAsCanBe()
             wanted.push_back({"build " + std::to_string(i), upTo(4)});
             all += wanted.back().quantity;
             auto &barred = bars[wanted.back().build];
-            for (const Lying &one : lying) {
+            for (const AtHand &one : lying) {
                 if (random() % 2)
                     barred.insert({one.key.part, one.key.lot});
             }
         }
         const PromisedTo given = served(wanted, lying, bars);
-        for (const Lying &one : lying) {
+        for (const AtHand &one : lying) {
             std::int64_t taken = 0;
             for (const auto &[build, quantity] : given.contains(one.key)
                                                      ? given.at(one.key)
