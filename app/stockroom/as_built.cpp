@@ -42,7 +42,7 @@ const Mating &worstOf(const Way &way)
 std::optional<JointRequest> changed(const PlacedJoint &joint, const Expansion &expansion,
                                     const Replaced &replaced)
 {
-    const auto &[planned, used] = replaced;
+    const Part *planned = replaced.planned;
     JointRequest request;
     request.from = joint.from;
     request.to = joint.to;
@@ -52,7 +52,7 @@ std::optional<JointRequest> changed(const PlacedJoint &joint, const Expansion &e
                               [&](const Piece &piece) { return piece.part == planned; });
     const PlacedStation *station = expansion.station(joint.station);
     if (station && station->part == planned) {
-        const Port *port = portLike(joint.from, *planned, *used);
+        const Port *port = portLike(joint.from, *planned, *replaced.used);
         stands = stands || port;
         if (port)
             request.from = *port;
