@@ -2,6 +2,8 @@
 
 #include "model/journal/notes/opened_box.h"
 
+#include <algorithm>
+
 namespace flarestock {
 
 namespace {
