@@ -2,14 +2,13 @@
 
 #include "app/stockroom/cutting.h"
 
+#include "model/parts/cutting.h"
+
 #include <algorithm>
 
 namespace flarestock {
 
 namespace {
-
-/// 125 nm to the smallest unit: 25.4 mm are 203,200 of them.
-constexpr std::int64_t Inch = 203'200;
 
 /// What a cut takes off a piece: its kerf too, unless the piece is used up to its end.
 std::int64_t takenOff(std::int64_t piece, std::int64_t length, std::int64_t kerf) noexcept
@@ -21,7 +20,7 @@ std::int64_t takenOff(std::int64_t piece, std::int64_t length, std::int64_t kerf
 
 CutLoss usualCutLoss() noexcept
 {
-    return {Inch / 16, 4 * Inch};
+    return {UsualKerf, 64 * UsualKerf};
 }
 
 Result<std::vector<CutFrom>> cuttingPlan(const Part &part, std::vector<std::int64_t> lengths,

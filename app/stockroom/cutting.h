@@ -22,9 +22,9 @@ struct CutFrom {
     std::int64_t length = 0;
 };
 
-/// Each length from the shortest piece that still gives it with its kerf (longest length first,
-/// none joined), those pieces that lie nearest where several are as short. Problem: one that no
-/// piece gives; says how long the longest is.
+/// As model/parts/cutting.h has it: the longest length first, each from the shortest piece that
+/// still holds it, and of pieces that are as short from the first by place and name. Problem: a
+/// length that no piece holds; says how long the longest is.
 [[nodiscard]] Result<std::vector<CutFrom>>
 cuttingPlan(const Part &part, std::vector<std::int64_t> lengths,
             const std::map<BalanceKey, std::int64_t> &pieces, const CutLoss &loss);

@@ -89,6 +89,7 @@ void pickLengths(const BillLine &line, std::int64_t outstanding,
     }
     for (auto &[key, pick] : picks)
         list.picks.push_back(std::move(pick));
+    lacking += outstanding; // Promised, and no length that the build still wants.
     if (lacking > 0)
         list.lacking.emplace_back(line.part, lacking);
 }
@@ -113,18 +114,17 @@ Result<std::vector<Movement>> takenNearest(const Part &part, std::int64_t quanti
 std::vector<Promise> promisesLacking(const WorkedBuild &worked, const Workshop &workshop,
                                      const BuildPlan &plan)
 {
-    const Shelf shelf = workshop.shelfFor(plan);
     std::vector<Promise> promises;
     for (const PricedLine &priced : worked.bill.lines) {
         const BillLine &line = *priced.line;
-        const auto need = line.need.smallest();
-        const auto found = shelf.find(line.part->number);
-        if (!line.consumed || !need || found == shelf.end())
+        const auto stock = workshop.shelf.find(line.part->number);
+        const bool uncounted = stock != workshop.shelf.end() && stock->second.level;
+        if (!line.consumed || uncounted)
             continue;
+        // What the bill allots is what the build has got, what it is promised, and what is free.
         const Claim now = workshop.ledger.claim({line.part->number, plan.id});
-        const std::int64_t has = std::max(now.promised, now.issued);
-        const std::int64_t free = found->second.free.smallest().value_or(0) - now.outstanding();
-        const std::int64_t more = std::min(*need - has, free);
+        const auto allotted = Quantity{priced.free, line.need.unit}.smallest();
+        const std::int64_t more = allotted.value_or(0) - std::max(now.promised, now.issued);
         if (more <= 0)
             continue;
         Promise promise;
@@ -163,7 +163,8 @@ PickList pickList(const WorkedBuild &worked, const Workshop &workshop, const Bui
         const auto &lines = worked.expansion.lines;
         const auto line = std::find_if(lines.begin(), lines.end(),
                                        [part](const BillLine &one) { return one.part == part; });
-        if (isLength(part->unit) && line != lines.end())
+        // Wire is a length too, and is taken without being cut to lines.
+        if (line != lines.end() && !line->cuts.empty())
             pickLengths(*line, claim.outstanding(), pieces, list);
         else
             pickPieces({part, claim.outstanding()}, pieces, ledger, list);

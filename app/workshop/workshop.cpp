@@ -41,7 +41,7 @@ void addIssued(FreeStock &stock, const Part &part, std::int64_t issued, const Ba
     add(stock.free);
     stock.value = stock.value + Decimal::scaled(shareOf(atCar, issued), 6);
     if (isLength(part.unit))
-        stock.pieces.insert(stock.pieces.begin(), got); // Cut to length before.
+        stock.cutBefore = got;
 }
 
 Bars barsOfBuilds(const LotBook &lots, const std::vector<BuildPlan> &builds)

@@ -2,6 +2,8 @@
 
 #include "model/netting/lying.h"
 
+#include "model/parts/cutting.h"
+
 #include <algorithm>
 
 namespace flarestock {
@@ -10,7 +12,7 @@ namespace {
 
 /// What may be used of a part, by whereabouts.
 struct Pieces {
-    std::vector<Quantity> got;
+    std::optional<Quantity> got;
     std::vector<Quantity> here;
     std::vector<Quantity> onTheWay;
 };
@@ -26,7 +28,7 @@ Pieces piecesOf(const BillLine &line, const Ledger &ledger, const Ledger::For &w
     Pieces pieces;
     const std::int64_t issued = ledger.claim({part.number, std::string(whom.build)}).issued;
     if (issued > 0)
-        pieces.got.push_back(Quantity::ofSmallest(issued, part.unit));
+        pieces.got = Quantity::ofSmallest(issued, part.unit);
     const auto promised = ledger.promisedAt(part, whom.bars ? *whom.bars : Bars(), whom.build);
     for (const auto &[key, held] : ledger.balancesOf(part.number)) {
         const Place *place = ledger.place(key.place);
@@ -55,16 +57,16 @@ Decimal sum(const std::vector<Quantity> &quantities)
     return all;
 }
 
-/// What these pieces give to the line, as price() reckons it.
-Decimal given(const BillLine &line, const std::vector<Quantity> &pieces)
+/// What the build has got and these pieces give to the line, as price() reckons it.
+Decimal given(const BillLine &line, const std::optional<Quantity> &got,
+              const std::vector<Quantity> &pieces)
 {
-    return line.cuts.empty() ? sum(pieces) : cuttable(line.cuts, pieces);
-}
-
-std::vector<Quantity> together(std::vector<Quantity> some, const std::vector<Quantity> &others)
-{
-    some.insert(some.end(), others.begin(), others.end());
-    return some;
+    if (line.cuts.empty())
+        return sum(pieces) + (got ? got->amount : Decimal());
+    FreeStock stock;
+    stock.pieces = pieces;
+    stock.cutBefore = got;
+    return cuttable(line.cuts, stock);
 }
 
 } // namespace
@@ -75,14 +77,14 @@ Lying lyingOf(const PricedLine &priced, const Ledger &ledger, const Ledger::For 
     const Pieces pieces = piecesOf(line, ledger, whom);
     const Decimal none;
     Lying lying;
-    lying.got = std::clamp(given(line, pieces.got), none, priced.free);
-    const Decimal inShop = given(line, together(pieces.got, pieces.here)) - lying.got;
+    lying.got = std::clamp(given(line, pieces.got, {}), none, priced.free);
+    const Decimal inShop = given(line, pieces.got, pieces.here) - lying.got;
     lying.here = std::clamp(inShop, none, priced.free - lying.got);
     lying.inTrailer = priced.free - lying.got - lying.here;
     if (priced.shortBy.sign() <= 0)
         return lying;
     // A cut of what is on its way may be any of the lengths that are still missing.
-    lying.onTheWay = std::clamp(given(line, pieces.onTheWay), none, priced.shortBy);
+    lying.onTheWay = std::clamp(given(line, {}, pieces.onTheWay), none, priced.shortBy);
     return lying;
 }
 

@@ -2,29 +2,12 @@
 
 #include "model/netting/priced_bill.h"
 
-#include <algorithm>
-#include <cassert>
-
 namespace flarestock {
 
 namespace {
 
 constexpr std::int32_t UnitCostPlacesLeast = 4;
 constexpr std::int32_t UnitCostPlacesMost = 10;
-
-Decimal allotted(const BillLine &line, const FreeStock &stock)
-{
-    // A tool comes back, so that one promised to another build still need not be bought.
-    if (stock.level && *stock.level != StockLevel::Out)
-        return line.need.amount; // Nobody counts it, and there is enough.
-    const Decimal &here = line.consumed ? stock.free.amount : stock.onHand.amount;
-    if (line.cuts.empty())
-        return std::clamp(here, Decimal(), line.need.amount);
-    std::vector<Quantity> pieces = stock.pieces;
-    if (pieces.empty() && here.sign() > 0)
-        pieces.push_back({here, line.need.unit});
-    return std::min(cuttable(line.cuts, pieces), line.need.amount);
-}
 
 /// free × carried unit cost + short × the offer's price for the short quantity, exact.
 std::optional<Rational> exactCost(const PricedLine &line, const FreeStock *stock)
@@ -44,8 +27,7 @@ PricedLine pricedLine(const BillLine &line, const Catalogue &catalogue, const Fr
 {
     PricedLine priced;
     priced.line = &line;
-    if (stock)
-        priced.free = allotted(line, *stock);
+    priced.free = allotted(line, stock);
     priced.shortBy = line.need.amount - priced.free;
     if (priced.shortBy.sign() > 0) {
         priced.offer = catalogue.bestOffer(*line.part, priced.shortBy, currency);
@@ -57,16 +39,6 @@ PricedLine pricedLine(const BillLine &line, const Catalogue &catalogue, const Fr
     priced.unitCost = cost->over(Rational(line.need.amount));
     priced.cost = Money{cost->toDecimal(currency.minorDigits(), Rounding::HalfEven), currency};
     return priced;
-}
-
-/// A length in the unit of the first cut; lengths of one part convert exactly between in and mm.
-Decimal inUnit(const Quantity &length, Unit unit)
-{
-    if (length.unit == unit)
-        return length.amount;
-    const auto converted = length.in(unit);
-    assert(converted && "pieces and cuts of one part are lengths");
-    return converted->toDecimal(6, Rounding::Floor);
 }
 
 } // namespace
@@ -102,34 +74,6 @@ PricedBill price(const Expansion &expansion, const Catalogue &catalogue, const S
             bill.complete = false;
     }
     return bill;
-}
-
-Decimal cuttable(const std::vector<Quantity> &cuts, const std::vector<Quantity> &pieces)
-{
-    if (cuts.empty())
-        return {};
-    const Unit unit = cuts.front().unit;
-    std::vector<Decimal> longestFirst;
-    std::vector<Decimal> shortestFirst;
-    longestFirst.reserve(cuts.size());
-    shortestFirst.reserve(pieces.size());
-    for (const Quantity &cut : cuts)
-        longestFirst.push_back(inUnit(cut, unit));
-    for (const Quantity &piece : pieces)
-        shortestFirst.push_back(inUnit(piece, unit));
-    std::sort(longestFirst.begin(), longestFirst.end(), std::greater<>());
-    std::sort(shortestFirst.begin(), shortestFirst.end());
-    Decimal sum;
-    for (const Decimal &cut : longestFirst) {
-        const auto piece = std::lower_bound(shortestFirst.begin(), shortestFirst.end(), cut);
-        if (piece == shortestFirst.end())
-            continue;
-        sum += cut;
-        *piece -= cut;
-        // The rest moves to its place among the shorter ones.
-        std::rotate(std::lower_bound(shortestFirst.begin(), piece, *piece), piece, piece + 1);
-    }
-    return sum;
 }
 
 } // namespace flarestock

@@ -37,9 +37,4 @@ struct PricedBill {
 [[nodiscard]] PricedBill price(const Expansion &expansion, const Catalogue &catalogue,
                                const Shelf &shelf, const Currency &currency);
 
-/// Which of `cuts` can be cut from `pieces` (whole cuts only, none joined): longest cut first, each
-/// from the shortest piece that still holds it. Returns the sum of the lengths that can.
-[[nodiscard]] Decimal cuttable(const std::vector<Quantity> &cuts,
-                               const std::vector<Quantity> &pieces);
-
 } // namespace flarestock

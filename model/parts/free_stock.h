@@ -31,9 +31,12 @@ struct FreeStock {
     std::vector<Quantity> pieces;     ///< For what is cut: the free pieces, longest first.
     std::vector<AtPlace> places;      ///< Where the free ones lie, nearest first.
     std::vector<std::string> missing; ///< Box contents found missing from free ones: part numbers.
+    /// Of what is cut: how much of `free` was cut to length for this build before. It is not in
+    /// `pieces`.
+    std::optional<Quantity> cutBefore = std::nullopt;
 
-    std::optional<StockLevel> level; ///< Of what is not counted; nothing: it is.
-    std::string seen;                ///< Where and when the level was, as people say it.
+    std::optional<StockLevel> level = std::nullopt; ///< Of what is not counted; nothing: it is.
+    std::string seen = {}; ///< Where and when the level was, as people say it.
 
     /// What is free; of what is not counted and not out, as much as anybody can need (a million).
     [[nodiscard]] Decimal usable() const;

@@ -2,6 +2,8 @@
 
 #include "model/systems/expansion.h"
 
+#include "model/parts/cutting.h"
+
 #include <algorithm>
 
 namespace flarestock {
@@ -17,6 +19,18 @@ auto placedWith(const Things &things, std::string_view id)
 }
 
 } // namespace
+
+Decimal allotted(const BillLine &line, const FreeStock *stock)
+{
+    if (!stock)
+        return {};
+    if (stock->level && *stock->level != StockLevel::Out)
+        return line.need.amount; // Nobody counts it, and there is enough.
+    if (!line.cuts.empty())
+        return std::min(cuttable(line.cuts, *stock), line.need.amount);
+    const Decimal &here = line.consumed ? stock->free.amount : stock->onHand.amount;
+    return std::clamp(here, Decimal(), line.need.amount);
+}
 
 const PlacedStation *Expansion::station(std::string_view id) const noexcept
 {

@@ -6,6 +6,7 @@
 #pragma once
 
 #include "model/joints/way.h"
+#include "model/parts/free_stock.h"
 #include "model/systems/template.h"
 
 namespace flarestock {
@@ -63,6 +64,11 @@ struct BillLine {
     std::vector<std::string> stations; ///< Ids of the stations it serves, for grouping.
     bool consumed = true;              ///< False: a tool, which comes back.
 };
+
+/// How much of the line's need a stock gives (nothing: no stock of it), so that the line is short
+/// of the rest: of what is cut whole cuts only; of a tool, which comes back, also what is promised
+/// to another build; of what nobody counts all, unless it is out.
+[[nodiscard]] Decimal allotted(const BillLine &line, const FreeStock *stock);
 
 struct Expansion {
     std::string templateId;

@@ -25,7 +25,6 @@ private Q_SLOTS:
     void saysTheUnitCostWithFourDecimalsOrAsManyAsItHas();
     void leavesOtherCurrenciesAndMissingPricesOut();
     void needsNoOfferForAToolThatIsOnHand();
-    void cutsWholeLengthsOnly();
 };
 
 SmallShop BillIsExactToTheCent::shop()
@@ -128,25 +127,6 @@ void BillIsExactToTheCent::needsNoOfferForAToolThatIsOnHand()
     QVERIFY(bill.complete);
     QVERIFY(bill.unpriced.empty());
     QCOMPARE(bill.lines[0].free.text(), std::string("1"));
-}
-
-void BillIsExactToTheCent::cutsWholeLengthsOnly()
-{
-    const auto inches = [](std::vector<int> lengths) {
-        std::vector<Quantity> all;
-        for (const int length : lengths)
-            all.push_back({Decimal(length), Unit::Inch});
-        return all;
-    };
-    // 60 in of hose in three pieces do not make one line of 36 in.
-    QCOMPARE(cuttable(inches({36}), inches({20, 20, 20})), Decimal(0));
-    // 30 comes from 31, so that 40 is still there for 40: each cut from the shortest that holds it.
-    QCOMPARE(cuttable(inches({30, 40}), inches({40, 31})), Decimal(70));
-    QCOMPARE(cuttable(inches({40, 30, 30}), inches({72})), Decimal(70));
-    QCOMPARE(cuttable(inches({}), inches({72})), Decimal(0));
-    QCOMPARE(cuttable({{Decimal(24), Unit::Inch}}, {{Decimal(610), Unit::Millimetre}}),
-             Decimal(24));
-    QCOMPARE(cuttable({{Decimal(24), Unit::Inch}}, {{Decimal(609), Unit::Millimetre}}), Decimal(0));
 }
 
 QTEST_APPLESS_MAIN(BillIsExactToTheCent)

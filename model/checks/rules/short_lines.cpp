@@ -12,18 +12,6 @@ namespace {
 
 constexpr std::size_t NamedMost = 6;
 
-bool isShort(const BuildUnderCheck &build, const BillLine &line)
-{
-    const auto *stock = build.stock(*line.part);
-    if (stock == nullptr || stock->usable() < line.need.amount)
-        return true;
-    if (stock->level && *stock->level != StockLevel::Out)
-        return false;
-    // A length lies in pieces: the longest cut needs one piece that holds it.
-    return !line.cuts.empty() &&
-           (stock->pieces.empty() || stock->pieces.front().amount < line.cuts.front().amount);
-}
-
 } // namespace
 
 void shortLines(const BuildUnderCheck &build, Findings &found)
@@ -31,7 +19,7 @@ void shortLines(const BuildUnderCheck &build, Findings &found)
     const auto &lines = build.expansion().lines;
     std::vector<std::string> numbers;
     for (const auto &line : lines) {
-        if (isShort(build, line))
+        if (allotted(line, build.stock(*line.part)) < line.need.amount)
             numbers.push_back(line.part->number);
     }
     if (numbers.empty())

@@ -2,8 +2,6 @@
 
 #include "model/systems/expanding/allotment.h"
 
-#include <algorithm>
-
 namespace flarestock {
 
 Allotment::Allotment(const Catalogue &catalogue, const Shelf *shelf)
@@ -21,14 +19,8 @@ Allotment::Entry &Allotment::entry(const Part &part)
     if (on == m_shelf->end())
         return made;
     made.stock = &on->second;
-    if (!isLength(part.unit))
-        return made;
-    for (const Quantity &piece : made.stock->pieces)
-        if (const auto length = piece.exactlyIn(part.unit))
-            made.pieces.push_back(length->amount);
-    if (made.stock->pieces.empty() && made.stock->free.amount.sign() > 0)
-        made.pieces.push_back(made.stock->free.amount);
-    std::sort(made.pieces.begin(), made.pieces.end());
+    if (isLength(part.unit))
+        made.pieces = CutPieces(*made.stock, part.unit);
     return made;
 }
 
@@ -48,19 +40,14 @@ void Allotment::take(const Part &part, const Decimal &count)
 
 bool Allotment::holds(const Part &part, const Decimal &length)
 {
-    const std::vector<Decimal> &pieces = entry(part).pieces;
-    return !pieces.empty() && pieces.back() >= length;
+    return entry(part).pieces.holds(length);
 }
 
 void Allotment::cut(const Part &part, const Decimal &length)
 {
     Entry &of = entry(part);
-    const auto piece = std::lower_bound(of.pieces.begin(), of.pieces.end(), length);
-    if (piece == of.pieces.end())
-        return;
-    *piece -= length;
-    of.taken += length;
-    std::sort(of.pieces.begin(), of.pieces.end());
+    if (of.pieces.cut(length))
+        of.taken += length;
 }
 
 void Allotment::take(const Way &way)

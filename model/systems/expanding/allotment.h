@@ -7,7 +7,7 @@
 
 #include "model/joints/way.h"
 #include "model/parts/catalogue.h"
-#include "model/parts/free_stock.h"
+#include "model/parts/cutting.h"
 
 #include <unordered_map>
 
@@ -24,7 +24,7 @@ public:
 
     /// Whether one free piece still holds this length (in the part's unit).
     [[nodiscard]] bool holds(const Part &part, const Decimal &length);
-    /// Cuts it from the shortest piece that holds it; from none where none does.
+    /// Cuts it from a piece that holds it; from none where none does.
     void cut(const Part &part, const Decimal &length);
 
     /// The pieces and aids of a way; a bottle of sealant is taken once.
@@ -41,7 +41,7 @@ private:
     struct Entry {
         const FreeStock *stock = nullptr;
         Decimal taken;
-        std::vector<Decimal> pieces; ///< Free pieces of what is cut, shortest first.
+        CutPieces pieces; ///< Of what is cut.
     };
     Entry &entry(const Part &part);
 
