@@ -49,6 +49,12 @@ Table readTable(std::string_view text)
     return table;
 }
 
+const Table &table()
+{
+    static const Table table = readTable(embedded::compatibilityCsv);
+    return table;
+}
+
 Bears bearsOf(std::string_view word)
 {
     if (word == "good")
@@ -61,15 +67,20 @@ Bears bearsOf(std::string_view word)
 
 } // namespace
 
+std::span<const std::string_view> sealMaterials()
+{
+    return table().materials;
+}
+
 Compatibility compatibility(Fluid fluid, std::string_view material)
 {
-    static const Table table = readTable(embedded::compatibilityCsv);
+    const auto &materials = table().materials;
     const auto code = upperCase(material.substr(0, material.find(' ')));
-    const auto column = std::find(table.materials.begin(), table.materials.end(), code);
-    if (column == table.materials.end())
+    const auto column = std::find(materials.begin(), materials.end(), code);
+    if (column == materials.end())
         return {};
-    const auto &row = table.rows.at(fluid);
-    const auto at = static_cast<std::size_t>(column - table.materials.begin());
+    const auto &row = table().rows.at(fluid);
+    const auto at = static_cast<std::size_t>(column - materials.begin());
     return {bearsOf(row.cells[at]), row.source};
 }
 

@@ -1,13 +1,14 @@
 // SPDX-License-Identifier: MIT
 //
 // Compatibility: how a seal or liner of a class of rubber stands a fluid. Class defaults from
-// published tables (model/fluids/data/compatibility.csv, a source on each row); compounds vary, and
-// a part maker's own word overrides them.
+// published tables (model/fluids/data/compatibility.csv, a source on each row). Compounds vary: a
+// part maker's own word overrides what is only fair, never what ruins the class.
 
 #pragma once
 
 #include "model/fluids/fluid.h"
 
+#include <span>
 #include <string>
 #include <string_view>
 
@@ -25,8 +26,11 @@ struct Compatibility {
     std::string_view source; ///< Empty only for Unknown.
 };
 
-/// The material by its code, case forgiven: NBR, FKM, EPDM, PTFE, VMQ, FVMQ, CR. Of a compound name
-/// ("FKM type A") the first word counts.
+/// The materials that the table has, by their codes: NBR, HNBR, FKM, EPDM, PTFE, VMQ, FVMQ, CR.
+[[nodiscard]] std::span<const std::string_view> sealMaterials();
+
+/// The material by its code, case forgiven. Of a compound name ("FKM type A") the first word
+/// counts.
 [[nodiscard]] Compatibility compatibility(Fluid fluid, std::string_view material);
 
 } // namespace flarestock

@@ -2,8 +2,8 @@
 
 #include "model/joints/graph.h"
 
-#include "model/fluids/compatibility.h"
 #include "model/joints/meeting.h"
+#include "model/parts/fluid_allowed.h"
 #include "model/ports/size_table.h"
 
 #include <algorithm>
@@ -89,10 +89,7 @@ std::uint16_t fluidsThatRuin(const Part &part)
 {
     std::uint16_t ruin = 0;
     for (const Fluid fluid : allFluids()) {
-        const bool listed =
-            std::find(part.suits.begin(), part.suits.end(), fluid) != part.suits.end();
-        const bool ruined = compatibility(fluid, part.seal).bears == Bears::Never;
-        if ((!part.suits.empty() && !listed) || ruined)
+        if (!allowsFluid(part, fluid))
             ruin = static_cast<std::uint16_t>(ruin | (1u << static_cast<unsigned>(fluid)));
     }
     return ruin;

@@ -6,6 +6,7 @@
 #include "model/exact/nearest_word.h"
 #include "model/exchange/catalogue/fact_cells.h"
 #include "model/exchange/catalogue/part_columns.h"
+#include "model/fluids/compatibility.h"
 
 #include <algorithm>
 #include <array>
@@ -102,10 +103,9 @@ Unit readUnit(const SheetRow &row, Kind kind)
 
 std::string readSeal(const SheetRow &row)
 {
-    static constexpr std::array<std::string_view, 8> Seals = {"NBR",  "HNBR", "FKM",  "EPDM",
-                                                              "PTFE", "VMQ",  "FVMQ", "CR"};
-    const auto seal = row.word(Seal, Seals);
-    return seal ? std::string(Seals[*seal]) : std::string();
+    const auto seals = sealMaterials();
+    const auto seal = row.word(Seal, seals);
+    return seal ? std::string(seals[*seal]) : std::string();
 }
 
 Ratings readRatings(const SheetRow &row)

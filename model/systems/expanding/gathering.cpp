@@ -3,7 +3,7 @@
 #include "model/systems/expanding/gathering.h"
 
 #include "model/exact/case_fold.h"
-#include "model/systems/expanding/fluid_allowed.h"
+#include "model/parts/fluid_allowed.h"
 #include "model/systems/expanding/ranking.h"
 
 #include <algorithm>

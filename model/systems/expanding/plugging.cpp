@@ -3,7 +3,7 @@
 #include "model/systems/expanding/plugging.h"
 
 #include "model/joints/supplies.h"
-#include "model/systems/expanding/fluid_allowed.h"
+#include "model/parts/fluid_allowed.h"
 
 #include <algorithm>
 

@@ -3,7 +3,7 @@
 #include "model/systems/expanding/station_demand.h"
 
 #include "model/exact/case_fold.h"
-#include "model/systems/expanding/fluid_allowed.h"
+#include "model/parts/fluid_allowed.h"
 #include "model/systems/expanding/pump_curve.h"
 
 #include <algorithm>

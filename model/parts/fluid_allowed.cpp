@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 
-#include "model/systems/expanding/fluid_allowed.h"
+#include "model/parts/fluid_allowed.h"
 
 #include "model/fluids/compatibility.h"
 
