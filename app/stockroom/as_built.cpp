@@ -2,6 +2,7 @@
 
 #include "app/stockroom/as_built.h"
 
+#include "app/stockroom/handing_out.h"
 #include "model/exact/case_fold.h"
 
 #include <algorithm>
@@ -255,6 +256,7 @@ Result<InsteadAction> builtInstead(const InsteadWords &asked, const Workshop &wo
     InsteadAction made{numbered(std::move(movements), by),
                        jointsWith(worked->expansion, workshop, {swap->planned, swap->used})};
     addRecords(*swap, workshop, by, made.action);
+    openAgain(made.action, workshop, *swap->plan, by);
     return made;
 }
 

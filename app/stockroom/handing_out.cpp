@@ -29,6 +29,23 @@ BuildDone doneOf(const BuildPlan &plan, const By &by)
     return done;
 }
 
+/// A measure above zero, as it was typed for `what`.
+Result<void> measured(const std::string &typed, const std::string &what, Dimension dimension)
+{
+    const auto measure = Measure::parse(typed, dimension);
+    if (!measure) {
+        Problem wrong = measure.error();
+        wrong.thing = what;
+        wrong.column = 0; // What was typed is no text with places.
+        wrong.excerpt.clear();
+        return tl::unexpected(std::move(wrong));
+    }
+    if (measure->si <= 0)
+        return problem(what, "is not more than zero, and so the test proves nothing",
+                       "Write what it was held at, and for how long.");
+    return {};
+}
+
 } // namespace
 
 Action promised(std::vector<Promise> promises, const By &by)
@@ -71,18 +88,38 @@ Result<Movement> givenBack(const GiveBackWords &asked, const Workshop &workshop)
     return movement;
 }
 
+void openAgain(Action &action, const Workshop &workshop, const BuildPlan &plan, const By &by)
+{
+    const BuildStanding &standing = workshop.notes.build(plan.id);
+    if (action.movements.empty() || (standing.testsNow().empty() && !standing.isDone()))
+        return;
+    BuildDone opened = doneOf(plan, by);
+    opened.id =
+        idWithin(action.movements.front().id, action.movements.size() + action.records.size());
+    opened.open = true;
+    opened.why = "its pieces have changed since its leak test";
+    action.records.push_back(opened.asRecord());
+}
+
+Action changed(std::vector<Movement> movements, const Workshop &workshop, const BuildPlan &plan,
+               const By &by)
+{
+    Action action = numbered(std::move(movements), by);
+    openAgain(action, workshop, plan, by);
+    return action;
+}
+
 Result<LeakTest> leakTestOf(const LeakTestWords &asked, const Workshop &workshop, const By &by)
 {
     const auto plan = buildAsked(asked.build, workshop);
     if (!plan)
         return tl::unexpected(plan.error());
-    if (auto pressure = Measure::parse(asked.pressure, Dimension::Pressure); !pressure) {
-        Problem wrong = pressure.error();
-        wrong.thing = "the test pressure";
-        wrong.column = 0; // What was typed is no text with places.
-        wrong.excerpt.clear();
-        return tl::unexpected(std::move(wrong));
-    }
+    const auto pressure = measured(asked.pressure, "the test pressure", Dimension::Pressure);
+    if (!pressure)
+        return tl::unexpected(pressure.error());
+    const auto held = measured(asked.held, "how long it was held", Dimension::Time);
+    if (!held)
+        return tl::unexpected(held.error());
     if (asked.result != "passed" && asked.result != "failed")
         return problem(asked.result, "is no result of a leak test", "Write passed or failed.");
     if (by.who.empty())
@@ -140,7 +177,7 @@ Result<Action> tested(const LeakTestWords &asked, const Workshop &workshop, cons
     if (!test->passed)
         return Action{{test->asRecord()}, {}};
     const BuildPlan &plan = *workshop.build(test->build);
-    auto tests = workshop.notes.build(plan.id).tests;
+    auto tests = workshop.notes.build(plan.id).testsNow();
     tests.push_back(*test);
     const auto wrong = notDoneBecause(workshop, plan, tests);
     if (!wrong)

@@ -27,6 +27,13 @@ struct GiveBackWords {
 /// issued to the build.
 [[nodiscard]] Result<Movement> givenBack(const GiveBackWords &asked, const Workshop &workshop);
 
+/// Where a leak test of the build stands, or it is done, it is open again with this action, which
+/// changes its pieces: a test says nothing of pieces that came after it.
+void openAgain(Action &action, const Workshop &workshop, const BuildPlan &plan, const By &by);
+/// Movements of pieces to or from a build as one action, with openAgain().
+[[nodiscard]] Action changed(std::vector<Movement> movements, const Workshop &workshop,
+                             const BuildPlan &plan, const By &by);
+
 /// A leak test as it is written down.
 struct LeakTestWords {
     std::string build;
@@ -37,7 +44,7 @@ struct LeakTestWords {
     std::string second;
     std::string note;
 };
-/// Problem: no such build, no pressure, no result, nobody's name.
+/// Problem: no such build, no pressure or time above zero, no result, nobody's name.
 [[nodiscard]] Result<LeakTest> leakTestOf(const LeakTestWords &asked, const Workshop &workshop,
                                           const By &by);
 

@@ -2,6 +2,7 @@
 
 #include "app/stockroom/renewing.h"
 
+#include "app/stockroom/handing_out.h"
 #include "app/workshop/made_up.h"
 #include "model/exact/case_fold.h"
 #include "model/exact/nearest_word.h"
@@ -156,7 +157,7 @@ Result<RenewedAction> openedJoint(const std::string &build, const std::string &t
         movement.why = by.why.empty() ? "joint opened: " + (*joint)->at : by.why;
     }
     if (!movements.empty())
-        made.action = numbered(std::move(movements), by);
+        made.action = changed(std::move(movements), workshop, **plan, by);
     return made;
 }
 

@@ -238,6 +238,8 @@ std::string_view text(Dimension dimension) noexcept
         return "velocity";
     case Dimension::Acceleration:
         return "acceleration";
+    case Dimension::Time:
+        return "time";
     }
     assert(false);
     return {};

@@ -36,6 +36,7 @@ enum class Dimension : std::uint8_t {
     Current,            ///< A
     Velocity,           ///< m/s
     Acceleration,       ///< m/s², also "1.5 g"
+    Time,               ///< s
 };
 
 [[nodiscard]] std::string_view text(Dimension dimension) noexcept; ///< "length", "flow", …

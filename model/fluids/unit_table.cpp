@@ -114,6 +114,10 @@ constexpr std::array Units{
     MeasureUnit{"ft/s", Velocity, 3048, 10000},
     MeasureUnit{"m/s2", Acceleration},
     MeasureUnit{"g", Acceleration, StandardGravity},
+
+    MeasureUnit{"min", Time, 60},
+    MeasureUnit{"s", Time},
+    MeasureUnit{"h", Time, 3600},
 };
 
 /// Spellings brought to the ones of the table: superscripts, middle dot, micro, degree sign.
@@ -209,6 +213,8 @@ std::string_view examplesOf(Dimension dimension) noexcept
         return "3 m/s or 10 ft/s";
     case Acceleration:
         return "1.5 g or 15 m/s2";
+    case Time:
+        return "10 min or 30 s";
     }
     return {};
 }

@@ -118,6 +118,9 @@ void MeasureUnitsTest::agreesWithGnuUnits_data()
         {"10 ft/s", "10 ft/s", "m/s"},
         {"15 m/s2", "15 m/s^2", "m/s^2"},
         {"1.5 g", "1.5 gravity", "m/s^2"},
+        {"10 min", "10 min", "s"},
+        {"30 s", "30 s", "s"},
+        {"0.5 h", "0.5 hour", "s"},
     };
     for (const Row &row : Rows)
         QTest::newRow(row.typed) << QString::fromLatin1(row.typed) << QString::fromLatin1(row.said)

@@ -27,7 +27,8 @@ void answerBuildDone(const BuildDoneAsked &asked, OpenShop &shop, CommandOutcome
     const std::string &id = (*plan)->id;
     if (asked.open)
         return appendAction(shop, openedAgain(**plan, shop.by), id + " is open again");
-    const auto wrong = notDoneBecause(*shop.workshop, **plan, shop.workshop->notes.build(id).tests);
+    const auto wrong =
+        notDoneBecause(*shop.workshop, **plan, shop.workshop->notes.build(id).testsNow());
     if (!wrong)
         return outcome.refuse(wrong.error());
     if (!wrong->empty())

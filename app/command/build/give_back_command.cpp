@@ -40,7 +40,8 @@ void addGiveBackCommand(CLI::App &app, CommandOutcome &outcome)
             const auto movement = givenBack(asked->words, *shop.workshop);
             if (!movement)
                 return outcome.refuse(movement.error());
-            appendAction(shop, numbered({*movement}, shop.by),
+            const auto plan = buildAsked(asked->words.build, *shop.workshop);
+            appendAction(shop, changed({*movement}, *shop.workshop, **plan, shop.by),
                          "given back: " + movement->part + " to " + movement->to);
         });
     });

@@ -5,7 +5,7 @@
 #include "app/command/shop_options.h"
 #include "app/command/text_table.h"
 #include "app/stockroom/bench/hoses_for_runs.h"
-#include "app/stockroom/picking.h"
+#include "app/stockroom/handing_out.h"
 
 #include <CLI/CLI.hpp>
 #include <QJsonArray>
@@ -133,7 +133,8 @@ void answerIssue(const IssueAsked &asked, OpenShop &shop, CommandOutcome &outcom
         return asked.json ? outcome.print(document)
                           : outcome.print(table + std::to_string(list.picks.size()) +
                                           " to take for " + (*plan)->id);
-    appendAction(shop, numbered(*movements, shop.by), table + "issued to " + (*plan)->id, document);
+    appendAction(shop, changed(*movements, *shop.workshop, **plan, shop.by),
+                 table + "issued to " + (*plan)->id, document);
 }
 
 } // namespace

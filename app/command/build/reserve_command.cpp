@@ -8,6 +8,7 @@
 #include <CLI/CLI.hpp>
 #include <QJsonArray>
 
+#include <cstdlib>
 #include <memory>
 
 namespace flarestock {
@@ -21,32 +22,52 @@ struct ReserveAsked : ShopAsked {
     bool letGo = false;
 };
 
-Result<std::vector<Promise>> onePromise(const ReserveAsked &asked, const Workshop &workshop)
-{
-    const auto part = partAsked(asked.part, workshop);
-    if (!part)
-        return tl::unexpected(part.error());
-    const auto quantity = quantityAsked(asked.quantity.empty() ? "1" : asked.quantity, **part);
-    if (!quantity)
-        return tl::unexpected(quantity.error());
-    Promise promise;
-    promise.build = asked.build;
-    promise.part = (*part)->number;
-    promise.quantity = asked.letGo ? -*quantity : *quantity;
-    return std::vector<Promise>{promise};
-}
-
-Result<std::vector<Promise>> promisesAsked(const ReserveAsked &asked, const BuildPlan &plan,
+/// Everything that the build lacks and that is free, or all that it is promised and has not got.
+Result<std::vector<Promise>> promisesOfAll(const ReserveAsked &asked, const BuildPlan &plan,
                                            const Workshop &workshop)
 {
-    if (!asked.part.empty())
-        return onePromise(asked, workshop);
     if (asked.letGo)
         return promisesLetGo(workshop.ledger, plan.id);
     const auto worked = workBuild(workshop, plan);
     if (!worked)
         return tl::unexpected(worked.error());
     return promisesLacking(*worked, workshop, plan);
+}
+
+Result<std::vector<Promise>> promisesAsked(const ReserveAsked &asked, const BuildPlan &plan,
+                                           const Workshop &workshop)
+{
+    if (asked.part.empty())
+        return promisesOfAll(asked, plan, workshop);
+    const auto part = partAsked(asked.part, workshop);
+    if (!part)
+        return tl::unexpected(part.error());
+    const bool isTagged = !workshop.catalogue.find((*part)->number); // A made-up hose.
+    if (asked.quantity.empty() && (asked.letGo || !isTagged)) {
+        auto all = promisesOfAll(asked, plan, workshop);
+        if (all)
+            std::erase_if(*all,
+                          [&part](const Promise &one) { return one.part != (*part)->number; });
+        return all;
+    }
+    const auto quantity = quantityAsked(asked.quantity.empty() ? "1" : asked.quantity, **part);
+    if (!quantity)
+        return tl::unexpected(quantity.error());
+    Promise promise;
+    promise.build = plan.id;
+    promise.part = (*part)->number;
+    promise.quantity = asked.letGo ? -*quantity : *quantity;
+    return std::vector<Promise>{promise};
+}
+
+/// Why nothing was done.
+std::string nothingToDo(const ReserveAsked &asked, const std::string &build)
+{
+    const std::string what = asked.part.empty() ? std::string() : " of " + asked.part;
+    if (asked.letGo)
+        return "nothing to let go of: " + build + " is promised nothing" + what +
+               " that it has not got";
+    return "nothing to promise to " + build + ": what it lacks" + what + " is not free";
 }
 
 /// The same id again: said to have been done, or refused where it was for another build.
@@ -81,18 +102,18 @@ void answerReserve(const ReserveAsked &asked, OpenShop &shop, CommandOutcome &ou
     std::string lines;
     for (const Promise &promise : *promises) {
         const Part *part = shop.workshop->part(promise.part);
+        const std::int64_t much = std::abs(promise.quantity); // Less than zero is let go of.
         const auto amount = part ? amountText(promise.quantity, *part) : std::string();
         said.append(QJsonObject{{QStringLiteral("part"), jsonText(promise.part)},
                                 {QStringLiteral("quantity"), jsonText(amount)}});
-        lines += "  " + promise.part + "  " + (part ? spoken(promise.quantity, *part) : "") + "\n";
+        lines += "  " + promise.part + "  " + (part ? spoken(much, *part) : "") + "\n";
     }
     const QJsonObject more{{QStringLiteral("build"), jsonText((*plan)->id)},
                            {QStringLiteral("promises"), said}};
     if (action.records.empty()) {
         if (asked.json)
             return outcome.print(more);
-        return outcome.print("nothing to promise to " + (*plan)->id +
-                             ": what is free for it, it has");
+        return outcome.print(nothingToDo(asked, (*plan)->id));
     }
     appendAction(shop, action,
                  lines + (asked.letGo ? "let go of by " : "promised to ") + (*plan)->id, more);
@@ -106,8 +127,8 @@ void addReserveCommand(CLI::App &app, CommandOutcome &outcome)
     CLI::App *command =
         app.add_subcommand("reserve", "Promises to a build what is free for it, or lets go of it.");
     command->add_option("BUILD", asked->build, "its id")->required();
-    command->add_option("PART", asked->part, "one part of it; all that it lacks where not said");
-    command->add_option("QUANTITY", asked->quantity, "how much of it; 1 where not said");
+    command->add_option("PART", asked->part, "one part; all that the build lacks where not said");
+    command->add_option("QUANTITY", asked->quantity, "how much of it; all where not said");
     command->add_flag("--let-go", asked->letGo, "the build does not want it any more");
     addShopOptions(*command, *asked);
     command->callback([asked, &outcome] {

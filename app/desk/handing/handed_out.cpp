@@ -136,7 +136,7 @@ HandedOut handedOut(const WorkedOut &worked, const BuildPlan &plan)
     handed.picks = pickList(*worked.built, workshop, plan);
     handed.inCar = inCarOf(workshop, plan);
     handed.brakes = worked.expansion->system == "brakes";
-    handed.whyNotDone = notDoneBecause(handed.standing.tests, handed.brakes);
+    handed.whyNotDone = notDoneBecause(handed.standing.testsNow(), handed.brakes);
     return handed;
 }
 

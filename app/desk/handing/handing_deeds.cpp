@@ -36,7 +36,7 @@ void HandingOut::issue(bool all)
             const auto movements = issueMovements(list, workshop, plan);
             if (!movements)
                 return tl::unexpected(movements.error());
-            return numbered(*movements, by);
+            return flarestock::changed(*movements, workshop, plan, by);
         });
 }
 
@@ -52,11 +52,12 @@ void HandingOut::giveBack(int row, const QString &typed, const QString &to, cons
     const QString sentence =
         tr("%1 of %2 given back to %3.").arg(typed.trimmed(), said(words.part), to);
     act(sentence,
-        [words](const ShopFile &, const Workshop &workshop, const By &by) -> Result<Action> {
+        [words, plan = m_plan](const ShopFile &, const Workshop &workshop,
+                               const By &by) -> Result<Action> {
             const auto movement = givenBack(words, workshop);
             if (!movement)
                 return tl::unexpected(movement.error());
-            return numbered({*movement}, by);
+            return flarestock::changed({*movement}, workshop, plan, by);
         });
 }
 

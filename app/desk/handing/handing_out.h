@@ -53,7 +53,7 @@ public:
     /// Why nothing can be done at all: read-only, a template that is tried out; empty where it can.
     [[nodiscard]] QString barrier() const;
     [[nodiscard]] QString notFound() const { return saidLacking(m_handed.picks, m_units); }
-    [[nodiscard]] QString newestTest() const { return saidTest(m_handed.standing.tests); }
+    [[nodiscard]] QString newestTest() const { return saidTest(m_handed.standing.testsNow()); }
     [[nodiscard]] QString whyNotDone() const;
     [[nodiscard]] bool brakes() const { return m_handed.brakes; }
     [[nodiscard]] bool isDone() const { return m_handed.standing.isDone(); }

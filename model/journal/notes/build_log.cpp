@@ -83,7 +83,7 @@ Result<Instead> Instead::read(const Record &record)
 std::string notDoneBecause(const std::vector<LeakTest> &tests, bool brakes)
 {
     if (tests.empty())
-        return "no leak test is written down";
+        return "no leak test of it as it stands is written down";
     const LeakTest &newest = tests.back();
     if (!newest.passed)
         return "its newest leak test has failed";

@@ -47,8 +47,12 @@ Result<void> note(ShopNotes &notes, const Record &record)
         return readAs<LeakTest>(
             record, [&](const LeakTest &one) { notes.builds[one.build].tests.push_back(one); });
     case RecordKind::Done:
-        return readAs<BuildDone>(record,
-                                 [&](const BuildDone &one) { notes.builds[one.build].done = one; });
+        return readAs<BuildDone>(record, [&](const BuildDone &one) {
+            BuildStanding &build = notes.builds[one.build];
+            build.done = one;
+            if (one.open)
+                build.outdated = build.tests.size();
+        });
     case RecordKind::Instead:
         return readAs<Instead>(
             record, [&](const Instead &one) { notes.builds[one.build].instead.push_back(one); });
@@ -73,6 +77,11 @@ bool wasTakenBack(const Record &record, const Ledger &ledger)
 }
 
 } // namespace
+
+std::vector<LeakTest> BuildStanding::testsNow() const
+{
+    return {tests.begin() + static_cast<std::ptrdiff_t>(outdated), tests.end()};
+}
 
 Result<ShopNotes> ShopNotes::of(const std::vector<Record> &records, const Ledger &ledger)
 {

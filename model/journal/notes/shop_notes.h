@@ -16,8 +16,11 @@ namespace flarestock {
 
 struct BuildStanding {
     std::vector<LeakTest> tests; ///< Oldest first.
+    std::size_t outdated = 0;    ///< So many of them were made before it was opened last.
     std::optional<BuildDone> done;
     std::vector<Instead> instead; ///< Oldest first.
+    /// Those that say something of it as it is now.
+    [[nodiscard]] std::vector<LeakTest> testsNow() const;
     [[nodiscard]] bool isDone() const noexcept { return done && !done->open; }
 };
 
