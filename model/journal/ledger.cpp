@@ -105,6 +105,11 @@ bool Ledger::isTakenBack(const MovementId &id) const
     return at != m_past.end() && at->second.reversed;
 }
 
+void Ledger::knowTakenBack(const MovementId &past)
+{
+    m_past[past].reversed = true;
+}
+
 void Ledger::know(const Movement &past, bool reversed)
 {
     m_past.insert_or_assign(

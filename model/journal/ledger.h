@@ -94,6 +94,8 @@ public:
     [[nodiscard]] std::optional<Refusal> refusal(const Promise &promise) const;
     /// Lets a movement of before be known, so that it can be reversed, without applying it.
     void know(const Movement &past, bool reversed);
+    /// The same of one that was taken back, of which nothing else is asked.
+    void knowTakenBack(const MovementId &past);
     /// Whether a movement was taken back; false where it is not known.
     [[nodiscard]] bool isTakenBack(const MovementId &id) const;
     /// What balances of before say about a key that this ledger does not know yet.

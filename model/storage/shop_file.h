@@ -109,7 +109,9 @@ public:
                                            const std::string &who, std::int64_t now);
 
     [[nodiscard]] Result<std::vector<Place>> places() const; ///< Nearest first.
-    /// The fold of the whole journal.
+    /// What lies where and what builds are promised: the fold of the whole journal; of a shop that
+    /// costs by moving average as it stands in the file, which verify() proves. Of movements of
+    /// before the latter knows only which were taken back.
     [[nodiscard]] Result<Ledger> ledger() const;
     /// Appends all of them or none, in one transaction. The value of a movement is set here by
     /// Ledger::valueOf(): only out of a supplier or the opening is it taken as given.

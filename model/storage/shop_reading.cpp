@@ -9,6 +9,51 @@
 
 namespace flarestock {
 
+namespace {
+
+void fold(const ShopConnection &connection, Ledger &ledger)
+{
+    const auto wrong = [&connection](const MovementId &id, Refusal refusal) {
+        throw StorageFailure{{connection.name(),
+                              "holds entry " + id.text() + ", which " + std::string(text(refusal)),
+                              "Run flarestock verify on it and restore the newest backup."}};
+    };
+    readJournal(
+        connection,
+        [&](const JournalRow &row) {
+            if (const auto refusal = ledger.apply(row.movement))
+                wrong(row.movement.id, *refusal);
+        },
+        [&](const RecordRow &row) {
+            const auto promise = Promise::read(row.record);
+            if (!promise)
+                return;
+            if (const auto refusal = ledger.apply(*promise))
+                wrong(row.record.id, *refusal);
+        });
+}
+
+/// Of a moving average the balances say enough, and nobody waits for a long journal.
+void carryOver(const ShopConnection &connection, Ledger &ledger)
+{
+    for (auto query = connection.run(sql::SelectBalances); query.next();) {
+        const auto condition = parsePieceCondition(query.value(3).toString().toStdString());
+        ledger.carryOver({query.value(0).toString().toStdString(),
+                          query.value(1).toString().toStdString(),
+                          query.value(2).toString().toStdString(),
+                          condition.value_or(PieceCondition::NotToBeUsed)},
+                         {query.value(4).toLongLong(), query.value(5).toLongLong()});
+    }
+    for (auto query = connection.run(sql::SelectClaims); query.next();)
+        ledger.carryOver(ClaimKey{query.value(0).toString().toStdString(),
+                                  query.value(1).toString().toStdString()},
+                         Claim{query.value(2).toLongLong(), query.value(3).toLongLong()});
+    for (auto query = connection.run(sql::SelectTakenBack); query.next();)
+        ledger.knowTakenBack(idOf(query.value(0)));
+}
+
+} // namespace
+
 Result<TextFiles> ShopFile::documents() const
 {
     return guarded([&] {
@@ -29,25 +74,12 @@ Result<Ledger> ShopFile::ledger() const
 {
     return guarded([&] {
         Ledger ledger(placesIn(*m_connection), m_settings.costing);
-        const auto wrong = [this](const MovementId &id, Refusal refusal) {
-            throw StorageFailure{
-                {m_connection->name(),
-                 "holds entry " + id.text() + ", which " + std::string(text(refusal)),
-                 "Run flarestock verify on it and restore the newest backup."}};
-        };
-        readJournal(
-            *m_connection,
-            [&](const JournalRow &row) {
-                if (const auto refusal = ledger.apply(row.movement))
-                    wrong(row.movement.id, *refusal);
-            },
-            [&](const RecordRow &row) {
-                const auto promise = Promise::read(row.record);
-                if (!promise)
-                    return;
-                if (const auto refusal = ledger.apply(*promise))
-                    wrong(row.record.id, *refusal);
-            });
+        m_connection->atOneMoment([&] {
+            if (m_settings.costing == Costing::FirstInFirstOut)
+                fold(*m_connection, ledger);
+            else
+                carryOver(*m_connection, ledger);
+        });
         return ledger;
     });
 }

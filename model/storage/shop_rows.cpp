@@ -21,16 +21,6 @@ namespace {
                           "Do not write to it: keep it aside and restore the newest backup."}};
 }
 
-MovementId idOf(const QVariant &value)
-{
-    const auto bytes = value.toByteArray();
-    if (bytes.size() != 16)
-        notOurs("a damaged id");
-    std::array<std::uint8_t, 16> id{};
-    std::copy(bytes.begin(), bytes.end(), id.begin());
-    return MovementId::ofBytes(id);
-}
-
 PieceCondition conditionOf(const std::string &spelt)
 {
     const auto condition = parsePieceCondition(spelt);
@@ -48,6 +38,16 @@ void readPlace(const QSqlQuery &query, ChainPlace &place)
 }
 
 } // namespace
+
+MovementId idOf(const QVariant &value)
+{
+    const auto bytes = value.toByteArray();
+    if (bytes.size() != 16)
+        notOurs("a damaged id");
+    std::array<std::uint8_t, 16> id{};
+    std::copy(bytes.begin(), bytes.end(), id.begin());
+    return MovementId::ofBytes(id);
+}
 
 bool isBefore(const ChainPlace &a, const ChainPlace &b)
 {

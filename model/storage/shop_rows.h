@@ -39,6 +39,8 @@ struct RecordRow : ChainPlace {
 /// The text behind a byte-order mark, as spreadsheets write one.
 [[nodiscard]] std::string withoutMark(const std::string &text);
 [[nodiscard]] QByteArray idBytes(const MovementId &id);
+/// Back from a column. Throws StorageFailure where it is none.
+[[nodiscard]] MovementId idOf(const QVariant &value);
 
 /// The row that stands there. Throws StorageFailure where it cannot be one of ours.
 [[nodiscard]] JournalRow journalRow(const QSqlQuery &query);

@@ -90,6 +90,8 @@ inline constexpr std::string_view SelectMovement =
     "SELECT replica, sequence, lamport, hash, id, part, quantity, value, from_place, to_place,"
     " lot, condition, who, why, document, reverses, at, deed, new_lot, new_condition, action,"
     " until FROM movement WHERE id = ?";
+inline constexpr std::string_view SelectTakenBack =
+    "SELECT reverses FROM movement WHERE reverses IS NOT NULL";
 inline constexpr std::string_view SelectReversal = "SELECT 1 FROM movement WHERE reverses = ?";
 
 inline constexpr std::string_view SelectMovementsOfLot =
