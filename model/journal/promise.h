@@ -51,7 +51,7 @@ struct Issued {
     ClaimKey claim;
     std::int64_t quantity = 0;
 };
-/// Nothing where the movement is of no build. `past` is what it reverses, if it does.
+/// Nothing where the movement is of no build.
 [[nodiscard]] std::optional<Issued> issuedBy(const Movement &movement);
 
 } // namespace flarestock

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 //
-// Kinds of parts, by the trade's words. A kind decides which facts a part carries (facts.h) and
-// which CSV file of the catalogue it stands in.
+// Kinds of parts, by the trade's words. A kind decides which facts a part carries (facts.h).
 
 #pragma once
 

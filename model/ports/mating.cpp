@@ -15,6 +15,11 @@ namespace flarestock {
 
 namespace {
 
+std::string degrees(double angle)
+{
+    return std::to_string(std::lround(angle)) + "°";
+}
+
 constexpr std::array<std::string_view, 8> VerdictWords{
     "same-gender",       "no-fit",        "jams", "loose", "leaks",
     "fits-with-caution", "fits-with-aid", "fits"};
@@ -92,10 +97,11 @@ std::optional<Mating> threadsRefuse(const SeatedPair &pair)
                         std::to_string(std::lround(meeting.depth * 100)) +
                         " % of the thread depth holds: it can strip.");
     case Outcome::OtherFlanks:
-        return says(
-            Verdict::Leaks,
-            "The pitch agrees and it feels right, but " + male.name + " and " + female.name +
-                " have flanks of 60° and 55°: they touch in lines and leak, sealant or not.");
+        return says(Verdict::Leaks, "The pitch agrees and it feels right, but " + male.name +
+                                        " and " + female.name + " have flanks of " +
+                                        degrees(male.flankAngle()) + " and " +
+                                        degrees(female.flankAngle()) +
+                                        ": they touch in lines and leak, sealant or not.");
     case Outcome::RunsHome:
         break;
     }

@@ -111,6 +111,13 @@ bool takesTube(const Port &port)
     return port.turning == Turning::Nut;
 }
 
+/// "0.06"; of less than one.
+std::string hundredths(double mm)
+{
+    const auto count = std::to_string(std::lround(mm * 100));
+    return (count.size() < 2 ? "0.0" : "0.") + count;
+}
+
 /// A tube in a nut: flared, or with a cutting ring.
 Mating tubeInNut(const Port &tube, const Port &nut)
 {
@@ -132,7 +139,8 @@ Mating tubeInNut(const Port &tube, const Port &nut)
     if (std::abs(over) > 0.02) // 8 mm and 5/16 in: within what tube is drawn to, but not the same
         return {Verdict::FitsWithCaution,
                 needs,
-                "The tube is " + std::string(over > 0 ? "0.06 mm larger" : "0.06 mm smaller") +
+                "The tube is " + hundredths(std::abs(over)) + " mm " +
+                    (over > 0 ? "larger" : "smaller") +
                     " than the nut is made for: it goes in, but try the flare or ring on an "
                     "offcut first, or use the tube that the nut is made for.",
                 nutRow->source,

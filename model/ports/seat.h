@@ -30,7 +30,7 @@ enum class Seat : std::uint8_t {
 [[nodiscard]] Seat seatOf(Family family) noexcept;
 /// Half angle of its cone as the trade says it (37, 45, 30, 12); 0 where it has none.
 [[nodiscard]] double coneDegrees(Seat seat) noexcept;
-/// "the 37° cone", "the ring in the chamfer": as the subject of a sentence.
+/// "the 37° cone", "the ring of the stud": as the subject of a sentence.
 [[nodiscard]] std::string_view words(Seat seat) noexcept;
 
 /// A male and a female whose threads run home.

@@ -33,7 +33,7 @@ QString labelOf(const Quantity &length, Units units)
 bool isLacking(const Shelf &shelf, const Part &part)
 {
     const auto found = shelf.find(part.number);
-    return found == shelf.end() || found->second.free.amount < Decimal(1);
+    return found == shelf.end() || found->second.usable() < Decimal(1);
 }
 
 /// How a picked place is said, behind what it is.

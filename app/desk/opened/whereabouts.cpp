@@ -41,10 +41,12 @@ QStringList wayCells()
 Whereabouts whereabouts(const Shelf &shelf, const Part &part, const Decimal &wanted, Units units)
 {
     const auto found = shelf.find(part.number);
-    if (found == shelf.end() || found->second.free.amount.sign() <= 0)
+    if (found == shelf.end() || found->second.usable().sign() <= 0)
         return {DetailWords::tr("none here"), true};
     const FreeStock &stock = found->second;
     const QString place = stock.places.empty() ? QString() : said(stock.places.front().place);
+    if (stock.level && *stock.level != StockLevel::Out) // Nobody counts it.
+        return {said(stock.seen), false};
     const QString free = saidAmount(stock.free, units);
     return {place.isEmpty() ? free : DetailWords::tr("%1 in %2").arg(free, place),
             !holds(stock, wanted)};

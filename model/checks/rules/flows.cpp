@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 //
-// Flow: a filter that is rated for less than is wanted of it. (Pumps are read on their curves when
-// the part is chosen; a picked pump is judged here by the largest flow that its maker publishes.)
+// Flow: a filter, regulator or pump that is rated for less than is wanted of it. (Pumps are read on
+// their curves when the part is chosen; a picked pump is judged here by the largest flow that its
+// maker publishes.)
 
 #include "model/checks/rules/rules.h"
 

@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <map>
+#include <tuple>
 
 namespace flarestock::rules {
 
@@ -108,15 +109,52 @@ void missingAids(const PlacedJoint &joint, Findings &found)
     }
 }
 
+/// Something to know of a pair that fits, and the joints where it stands.
+struct Caution {
+    const Link *link = nullptr;
+    std::vector<const PlacedJoint *> joints;
+};
+/// The two families, in either order, and where the knowledge comes from.
+using Cause = std::tuple<Family, Family, std::string>;
+
+Cause causeOf(const Link &link)
+{
+    const auto [first, second] = std::minmax(link.a.family, link.b.family);
+    return {first, second, link.mating.source};
+}
+
+bool isScrewed(Family family)
+{
+    return family != Family::Hose && family != Family::Barb && family != Family::Tube &&
+           family != Family::Weld && family != Family::QuickConnect;
+}
+
+Finding knownBefore(const Caution &said)
+{
+    const Link &link = *said.link;
+    const bool one = said.joints.size() == 1;
+    const bool screwed = isScrewed(link.a.family) && isScrewed(link.b.family);
+    return {.severity = Severity::Caution,
+            .matter = Matter::Fit,
+            .about = one ? BuildUnderCheck::capital(said.joints.front()->at) + ": " +
+                               link.a.text() + " with " + link.b.text()
+                         : std::to_string(said.joints.size()) + " joints pair " +
+                               std::string(text(link.a.family)) + " with " +
+                               std::string(text(link.b.family)),
+            .where = one ? said.joints.front()->id : std::string(),
+            .text = link.mating.why,
+            .source = link.mating.source,
+            .remedy = screwed
+                          ? "Start each thread by hand; do not force one that binds."
+                          : "Try one on an offcut first, and test it under pressure before use.",
+            .mend = {}};
+}
+
 } // namespace
 
 void jointVerdicts(const BuildUnderCheck &build, Findings &found)
 {
-    struct Said {
-        const Link *link = nullptr;
-        std::vector<const PlacedJoint *> joints;
-    };
-    std::map<std::string, Said> cautions; // By what is to be known: one finding a cause.
+    std::map<Cause, Caution> cautions; // One finding a cause.
     for (const auto &joint : build.expansion().joints) {
         if (!joint.way) {
             found.push_back(openJoint(joint));
@@ -129,28 +167,14 @@ void jointVerdicts(const BuildUnderCheck &build, Findings &found)
         for (const auto &link : joint.way->links) {
             if (link.mating.verdict != Verdict::FitsWithCaution)
                 continue;
-            auto &said = cautions[link.mating.source];
+            auto &said = cautions[causeOf(link)];
             said.link = &link;
             if (said.joints.empty() || said.joints.back() != &joint)
                 said.joints.push_back(&joint);
         }
     }
-    for (const auto &[source, said] : cautions) {
-        const bool one = said.joints.size() == 1;
-        const auto count = std::to_string(said.joints.size());
-        found.push_back({.severity = Severity::Caution,
-                         .matter = Matter::Fit,
-                         .about = one ? BuildUnderCheck::capital(said.joints.front()->at) + ": " +
-                                            said.link->a.text() + " with " + said.link->b.text()
-                                      : count + " joints pair " +
-                                            std::string(text(said.link->a.family)) + " with " +
-                                            std::string(text(said.link->b.family)),
-                         .where = one ? said.joints.front()->id : std::string(),
-                         .text = said.link->mating.why,
-                         .source = source,
-                         .remedy = "Start each thread by hand; do not force one that binds.",
-                         .mend = {}});
-    }
+    for (const auto &[cause, said] : cautions)
+        found.push_back(knownBefore(said));
 }
 
 } // namespace flarestock::rules

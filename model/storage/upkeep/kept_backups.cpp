@@ -147,7 +147,7 @@ std::optional<GoodBackup> newestGoodBackup(const std::filesystem::path &shop)
 
 Result<Verification> restore(const std::filesystem::path &backup, const std::filesystem::path &to)
 {
-    if (const auto whole = provenWhole(backup); !whole)
+    if (auto whole = provenWhole(backup); !whole)
         return whole;
     const auto shop = ShopFile::open(backup, OpenMode::ReadOnly);
     if (!shop)

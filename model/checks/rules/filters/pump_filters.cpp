@@ -50,7 +50,8 @@ void starved(const PlacedStation &pump, const DirtStop &before, Findings &found)
     const bool far = before.rating->micron < Decimal(40);
     auto finding = lacking(
         pump,
-        before.rating->text() + " before it " + (far ? "starves it" : "is fine for a suction"),
+        before.rating->text() + " before it " +
+            (far ? "starves it" : "is finer than its suction side likes"),
         "A pump pushes well and draws badly: a fine element before it drops the inlet pressure, "
         "and warm fuel boils there. 100 µm is usual before a pump, 75 to 150 accepted.",
         "Put the fine element after the pump and a coarse one before it.");
