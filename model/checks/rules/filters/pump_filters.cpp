@@ -31,7 +31,8 @@ std::vector<DirtStop> stopsIn(const BuildUnderCheck::Stations &stations)
     return stops;
 }
 
-Finding lacking(const PlacedStation &pump, std::string about, std::string text, std::string remedy)
+Finding lacking(const PlacedStation &pump, const std::string &about, std::string text,
+                std::string remedy)
 {
     return {.severity = Severity::Stop,
             .matter = Matter::DirectionAndFilters,
