@@ -96,7 +96,7 @@ void openAgain(Action &action, const Workshop &workshop, const BuildPlan &plan, 
     BuildDone opened = doneOf(plan, by);
     opened.id =
         idWithin(action.movements.front().id, action.movements.size() + action.records.size());
-    opened.open = true;
+    opened.open = opened.changed = true;
     opened.why = "its pieces have changed since its leak test";
     action.records.push_back(opened.asRecord());
 }

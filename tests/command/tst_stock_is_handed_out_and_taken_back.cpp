@@ -221,7 +221,7 @@ void HandedOut::piecesThatCameAfterTheTestWantAnother()
     QVERIFY(run({"build-done", Build}).refusesInOneLine());
     finishTest(Build);
     QCOMPARE(run({"build-done", Build, "--open"}).status, 0);
-    QVERIFY(run({"build-done", Build}).refusesInOneLine());
+    QCOMPARE(run({"build-done", Build}).status, 0); // The test that stands is of these pieces.
     QVERIFY(isWhole());
 }
 

@@ -39,9 +39,12 @@ Result<LeakTest> LeakTest::read(const Record &record)
 
 Record BuildDone::asRecord() const
 {
-    return {id,    RecordKind::Done,
-            build, {{"car", car}, {"state", open ? "open" : "done"}, {"why", why}},
-            who,   at};
+    Record record{id,    RecordKind::Done,
+                  build, {{"car", car}, {"state", open ? "open" : "done"}, {"why", why}},
+                  who,   at};
+    if (changed)
+        record.fields["pieces"] = "changed";
+    return record;
 }
 
 Result<BuildDone> BuildDone::read(const Record &record)
@@ -50,8 +53,13 @@ Result<BuildDone> BuildDone::read(const Record &record)
     if (record.kind != RecordKind::Done || (state != "open" && state != "done"))
         return problem("record " + record.id.text(), "does not say whether a build is done",
                        "Run flarestock verify on the shop.");
-    return BuildDone{record.id,       record.subject, record.field("car"),
-                     state == "open", record.who,     record.field("why"),
+    return BuildDone{record.id,
+                     record.subject,
+                     record.field("car"),
+                     state == "open",
+                     record.field("pieces") == "changed",
+                     record.who,
+                     record.field("why"),
                      record.at};
 }
 

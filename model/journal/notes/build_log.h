@@ -29,8 +29,9 @@ struct LeakTest {
 struct BuildDone {
     MovementId id;
     std::string build;
-    std::string car;   ///< Place id.
-    bool open = false; ///< It is open again: not done any more.
+    std::string car;      ///< Place id.
+    bool open = false;    ///< It is open again: not done any more.
+    bool changed = false; ///< Its pieces have changed: tests of before say nothing of it.
     std::string who;
     std::string why;
     std::int64_t at = 0;

@@ -50,7 +50,7 @@ Result<void> note(ShopNotes &notes, const Record &record)
         return readAs<BuildDone>(record, [&](const BuildDone &one) {
             BuildStanding &build = notes.builds[one.build];
             build.done = one;
-            if (one.open)
+            if (one.changed)
                 build.outdated = build.tests.size();
         });
     case RecordKind::Instead:

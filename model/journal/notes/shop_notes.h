@@ -16,7 +16,7 @@ namespace flarestock {
 
 struct BuildStanding {
     std::vector<LeakTest> tests; ///< Oldest first.
-    std::size_t outdated = 0;    ///< So many of them were made before it was opened last.
+    std::size_t outdated = 0;    ///< So many of them were made before its pieces changed last.
     std::optional<BuildDone> done;
     std::vector<Instead> instead; ///< Oldest first.
     /// Those that say something of it as it is now.
