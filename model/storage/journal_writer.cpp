@@ -98,17 +98,11 @@ void JournalWriter::learn(const std::string &part)
         }
     } else {
         auto query = m_connection.run(sql::SelectBalancesOfPart, {text(part)});
-        while (query.next()) {
-            const auto condition = parsePieceCondition(query.value(3).toString().toStdString());
-            m_ledger.carryOver({part, query.value(1).toString().toStdString(),
-                                query.value(2).toString().toStdString(),
-                                condition.value_or(PieceCondition::NotToBeUsed)},
-                               {query.value(4).toLongLong(), query.value(5).toLongLong()});
-        }
+        while (query.next())
+            carryBalance(query, m_ledger);
     }
     for (auto query = m_connection.run(sql::SelectClaimsOfPart, {text(part)}); query.next();)
-        m_ledger.carryOver(ClaimKey{part, query.value(1).toString().toStdString()},
-                           Claim{query.value(2).toLongLong(), query.value(3).toLongLong()});
+        carryClaim(query, m_ledger);
 }
 
 void JournalWriter::learnReversed(const MovementId &reversed)

@@ -36,18 +36,10 @@ void fold(const ShopConnection &connection, Ledger &ledger)
 /// Of a moving average the balances say enough, and nobody waits for a long journal.
 void carryOver(const ShopConnection &connection, Ledger &ledger)
 {
-    for (auto query = connection.run(sql::SelectBalances); query.next();) {
-        const auto condition = parsePieceCondition(query.value(3).toString().toStdString());
-        ledger.carryOver({query.value(0).toString().toStdString(),
-                          query.value(1).toString().toStdString(),
-                          query.value(2).toString().toStdString(),
-                          condition.value_or(PieceCondition::NotToBeUsed)},
-                         {query.value(4).toLongLong(), query.value(5).toLongLong()});
-    }
+    for (auto query = connection.run(sql::SelectBalances); query.next();)
+        carryBalance(query, ledger);
     for (auto query = connection.run(sql::SelectClaims); query.next();)
-        ledger.carryOver(ClaimKey{query.value(0).toString().toStdString(),
-                                  query.value(1).toString().toStdString()},
-                         Claim{query.value(2).toLongLong(), query.value(3).toLongLong()});
+        carryClaim(query, ledger);
     for (auto query = connection.run(sql::SelectTakenBack); query.next();)
         ledger.knowTakenBack(idOf(query.value(0)));
 }

@@ -145,6 +145,21 @@ RecordRow recordRow(const QSqlQuery &query)
     return row;
 }
 
+void carryBalance(const QSqlQuery &query, Ledger &ledger)
+{
+    const auto word = [&query](int column) { return query.value(column).toString().toStdString(); };
+    ledger.carryOver(BalanceKey{word(0), word(1), word(2),
+                                parsePieceCondition(word(3)).value_or(PieceCondition::NotToBeUsed)},
+                     Balance{query.value(4).toLongLong(), query.value(5).toLongLong()});
+}
+
+void carryClaim(const QSqlQuery &query, Ledger &ledger)
+{
+    ledger.carryOver(
+        ClaimKey{query.value(0).toString().toStdString(), query.value(1).toString().toStdString()},
+        Claim{query.value(2).toLongLong(), query.value(3).toLongLong()});
+}
+
 QVariantList valuesOf(const JournalRow &row)
 {
     const auto &movement = row.movement;

@@ -46,6 +46,9 @@ struct RecordRow : ChainPlace {
 [[nodiscard]] JournalRow journalRow(const QSqlQuery &query);
 [[nodiscard]] BoxCheck boxCheckRow(const QSqlQuery &query);
 [[nodiscard]] RecordRow recordRow(const QSqlQuery &query);
+/// The balance or claim that stands there becomes known to the ledger.
+void carryBalance(const QSqlQuery &query, Ledger &ledger);
+void carryClaim(const QSqlQuery &query, Ledger &ledger);
 [[nodiscard]] QVariantList valuesOf(const JournalRow &row);
 [[nodiscard]] QVariantList valuesOf(const RecordRow &row);
 /// Of a balance, bound by part, place, lot, condition.
