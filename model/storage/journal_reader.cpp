@@ -38,6 +38,14 @@ Record recordIn(const ShopConnection &connection, const MovementId &id)
     return recordRow(query).record;
 }
 
+std::optional<std::string> newestDocument(const ShopConnection &connection, const std::string &name)
+{
+    auto query = connection.run(sql::SelectNewestDocument, {text(name)});
+    if (!query.next())
+        return std::nullopt;
+    return query.value(1).toString().toStdString();
+}
+
 Bars barsIn(const ShopConnection &connection, const std::string &part)
 {
     LotBook lots;
@@ -51,8 +59,8 @@ Bars barsIn(const ShopConnection &connection, const std::string &part)
         return {};
     std::vector<Due> due;
     const std::string plans = "builds.toml";
-    if (auto query = connection.run(sql::SelectNewestDocument, {text(plans)}); query.next()) {
-        const auto builds = readBuilds(query.value(1).toString().toStdString(), plans);
+    if (const auto newest = newestDocument(connection, plans)) {
+        const auto builds = readBuilds(*newest, plans);
         for (const BuildPlan &plan : builds ? *builds : std::vector<BuildPlan>())
             due.push_back({plan.id, plan.car, plan.by});
     }

@@ -16,6 +16,10 @@ void readJournal(const ShopConnection &connection,
 /// Throws StorageFailure where there is none.
 [[nodiscard]] Record recordIn(const ShopConnection &connection, const MovementId &id);
 
+/// The newest version of a document; nothing where there is none.
+[[nodiscard]] std::optional<std::string> newestDocument(const ShopConnection &connection,
+                                                        const std::string &name);
+
 /// The lots of a part that each build may not use, by the newest plans of builds. Throws
 /// StorageFailure.
 [[nodiscard]] Bars barsIn(const ShopConnection &connection, const std::string &part);

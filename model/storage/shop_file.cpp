@@ -100,6 +100,19 @@ Result<void> ShopFile::putDocument(const std::string &name, const std::string &c
     });
 }
 
+Result<void> ShopFile::changeDocument(const std::string &name, const DocumentChange &change,
+                                      const std::string &who, std::int64_t now)
+{
+    return guarded([&] {
+        m_connection->wholly([&] {
+            const auto content = change(newestDocument(*m_connection, name));
+            if (!content)
+                throw StorageFailure{content.error()};
+            writeDocument(*m_connection, name, *content, {who, now});
+        });
+    });
+}
+
 Result<std::vector<Appended>> ShopFile::append(const std::vector<Movement> &movements)
 {
     return append(Action{{}, movements});

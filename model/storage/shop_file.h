@@ -68,6 +68,10 @@ struct Counted {
     std::optional<MovementId> difference; ///< The movement that makes the journal agree.
 };
 
+/// What becomes of the newest version of a document; of nothing where there is none. It may be
+/// asked several times before it counts, each time of what is the newest by then.
+using DocumentChange = std::function<Result<std::string>(const std::optional<std::string> &newest)>;
+
 /// What `verify` found. `whole` is true only where `problems` is empty.
 struct Verification {
     bool whole = false;
@@ -107,6 +111,11 @@ public:
     /// full.
     [[nodiscard]] Result<void> putDocument(const std::string &name, const std::string &text,
                                            const std::string &who, std::int64_t now);
+    /// The same of a text that is made out of the newest version, in one transaction, so that
+    /// whoever else changes the document at that moment loses nothing. Problem: also the change's
+    /// own; then nothing is written.
+    [[nodiscard]] Result<void> changeDocument(const std::string &name, const DocumentChange &change,
+                                              const std::string &who, std::int64_t now);
 
     [[nodiscard]] Result<std::vector<Place>> places() const; ///< Nearest first.
     /// What lies where and what builds are promised: the fold of the whole journal; of a shop that

@@ -50,18 +50,10 @@ Result<WorkedOut> workOutIn(const std::shared_ptr<const Workshop> &workshop, con
     return out;
 }
 
-/// The newest builds of the file with this one changed: another seat may have changed the others.
-Result<void> keepIn(const std::filesystem::path &path, const BuildPlan &plan)
+/// The builds with this one changed, or added.
+Result<std::string> withBuild(const std::optional<std::string> &newest, const BuildPlan &plan)
 {
-    auto file = ShopFile::open(path, OpenMode::ReadWrite);
-    if (!file)
-        return tl::unexpected(file.error());
-    const auto documents = file->documents();
-    if (!documents)
-        return tl::unexpected(documents.error());
-    const auto text = documents->find(BuildsDocument);
-    auto builds =
-        readBuilds(text == documents->end() ? std::string() : text->second, BuildsDocument);
+    auto builds = readBuilds(newest.value_or(std::string()), BuildsDocument);
     if (!builds)
         return tl::unexpected(builds.error());
     const auto found =
@@ -71,7 +63,19 @@ Result<void> keepIn(const std::filesystem::path &path, const BuildPlan &plan)
         builds->push_back(plan);
     else
         *found = plan;
-    return file->putDocument(BuildsDocument, writeBuilds(*builds), AtTheDesk, nowMilliseconds());
+    return writeBuilds(*builds);
+}
+
+/// Changes this one build of those that the file has by then: another seat may change the others.
+Result<void> keepIn(const std::filesystem::path &path, const BuildPlan &plan)
+{
+    auto file = ShopFile::open(path, OpenMode::ReadWrite);
+    if (!file)
+        return tl::unexpected(file.error());
+    return file->changeDocument(
+        BuildsDocument,
+        [&plan](const std::optional<std::string> &newest) { return withBuild(newest, plan); },
+        AtTheDesk, nowMilliseconds());
 }
 
 std::string placeTitle(const Workshop &workshop, const std::string &id)
