@@ -6,6 +6,7 @@
 #include "model/storage/shop_sql.h"
 
 #include <tuple>
+#include <utility>
 
 namespace flarestock {
 
@@ -35,6 +36,15 @@ bool sameRecord(Record a, Record b)
     throw StorageFailure{{std::string(what) + id.text(),
                           "stands in the journal already and says something else",
                           "Give this one an id of its own."}};
+}
+
+std::vector<QByteArray> headsIn(const ShopConnection &connection)
+{
+    std::vector<QByteArray> heads;
+    connection.runAgain(sql::SelectReplicas, {}, [&heads](const QSqlQuery &row) {
+        heads.push_back(row.value(4).toByteArray());
+    });
+    return heads;
 }
 
 QVariant number(std::int64_t number)
@@ -70,18 +80,33 @@ Costing costingIn(const ShopConnection &connection)
     return *costing;
 }
 
-JournalWriter::JournalWriter(ShopConnection &connection, Promised promised)
-    : m_connection(connection), m_promised(promised),
-      m_ledger(placesIn(connection), costingIn(connection)), m_end(connection.chainEnd())
+JournalWriter::JournalWriter(ShopConnection &connection, Promised promised, LearntParts *learnt)
+    : m_connection(connection), m_promised(promised), m_before(learnt), m_ledger(begun()),
+      m_end(connection.chainEnd())
 {
+}
+
+Ledger JournalWriter::begun()
+{
+    auto places = placesIn(m_connection);
+    if (m_before && m_before->ledger) {
+        LearntParts before = std::exchange(*m_before, {});
+        // Places are only added.
+        if (before.ledger->places().size() == places.size() &&
+            before.heads == headsIn(m_connection)) {
+            m_learnt = std::move(before.parts);
+            return std::move(*before.ledger);
+        }
+    }
+    return Ledger(std::move(places), costingIn(m_connection));
 }
 
 std::optional<Movement> JournalWriter::standing(const MovementId &id) const
 {
-    auto query = m_connection.run(sql::SelectMovement, {idBytes(id)});
-    if (!query.next())
-        return {};
-    return journalRow(query).movement;
+    std::optional<Movement> found;
+    m_connection.runAgain(sql::SelectMovement, {idBytes(id)},
+                          [&](const QSqlQuery &row) { found = journalRow(row).movement; });
+    return found;
 }
 
 /// Of a moving average the balances say enough; first in, first out wants the part's history.
@@ -97,12 +122,11 @@ void JournalWriter::learn(const std::string &part)
                 refuse(movement, *refusal);
         }
     } else {
-        auto query = m_connection.run(sql::SelectBalancesOfPart, {text(part)});
-        while (query.next())
-            carryBalance(query, m_ledger);
+        m_connection.runAgain(sql::SelectBalancesOfPart, {text(part)},
+                              [this](const QSqlQuery &row) { carryBalance(row, m_ledger); });
     }
-    for (auto query = m_connection.run(sql::SelectClaimsOfPart, {text(part)}); query.next();)
-        carryClaim(query, m_ledger);
+    m_connection.runAgain(sql::SelectClaimsOfPart, {text(part)},
+                          [this](const QSqlQuery &row) { carryClaim(row, m_ledger); });
 }
 
 void JournalWriter::learnReversed(const MovementId &reversed)
@@ -113,27 +137,27 @@ void JournalWriter::learnReversed(const MovementId &reversed)
         m_ledger.know(*past, m_connection.one(sql::SelectReversal, {idBytes(reversed)}).isValid());
 }
 
-void JournalWriter::keep(const BalanceKey &key)
+void JournalWriter::write(const BalanceKey &key) const
 {
     const auto balance = m_ledger.balance(key);
     auto values = keyValues(key);
     if (balance.isNothing()) {
-        m_connection.run(sql::DropBalance, values);
+        m_connection.runAgain(sql::DropBalance, values);
         return;
     }
     values << (isStock(m_ledger.place(key.place)->kind) ? 1 : 0) << number(balance.quantity)
            << number(balance.value);
-    m_connection.run(sql::PutBalance, values);
+    m_connection.runAgain(sql::PutBalance, values);
 }
 
-void JournalWriter::keep(const ClaimKey &key)
+void JournalWriter::write(const ClaimKey &key) const
 {
     const auto claim = m_ledger.claim(key);
     if (claim.isNothing())
-        m_connection.run(sql::DropClaim, {text(key.part), text(key.build)});
+        m_connection.runAgain(sql::DropClaim, {text(key.part), text(key.build)});
     else
-        m_connection.run(sql::PutClaim, {text(key.part), text(key.build), number(claim.promised),
-                                         number(claim.issued)});
+        m_connection.runAgain(sql::PutClaim, {text(key.part), text(key.build),
+                                              number(claim.promised), number(claim.issued)});
 }
 
 void JournalWriter::refuse(const Movement &movement, Refusal refusal)
@@ -202,11 +226,11 @@ Appended JournalWriter::append(Movement movement)
     m_benchChange += m_ledger.benchValue() - bench;
     JournalRow row{{}, movement};
     chain(row, canonicalBytes(movement));
-    m_connection.run(sql::InsertMovement, valuesOf(row));
-    keep(source(movement));
-    keep(target(movement));
+    m_connection.runAgain(sql::InsertMovement, valuesOf(row));
+    m_balances.insert(source(movement));
+    m_balances.insert(target(movement));
     if (const auto issued = issuedBy(movement))
-        keep(issued->claim);
+        m_claims.insert(issued->claim);
     return {movement.id, false};
 }
 
@@ -227,13 +251,16 @@ void JournalWriter::applyPromise(const Record &record)
     if (!m_ledger.canBeKept(*promise, barsIn(m_connection, promise->part)))
         refuse("asks for more than it may use: the rest is another car's, or past its day by then");
     static_cast<void>(m_ledger.apply(*promise));
-    keep(ClaimKey{promise->part, promise->build});
+    m_claims.insert(ClaimKey{promise->part, promise->build});
 }
 
 Appended JournalWriter::append(const Record &record)
 {
-    if (auto query = m_connection.run(sql::SelectRecord, {idBytes(record.id)}); query.next()) {
-        if (!sameRecord(recordRow(query).record, record))
+    std::optional<Record> before;
+    m_connection.runAgain(sql::SelectRecord, {idBytes(record.id)},
+                          [&](const QSqlQuery &row) { before = recordRow(row).record; });
+    if (before) {
+        if (!sameRecord(*before, record))
             throwOtherUnder("record ", record.id);
         return {record.id, true};
     }
@@ -241,7 +268,7 @@ Appended JournalWriter::append(const Record &record)
         applyPromise(record);
     RecordRow row{{}, record};
     chain(row, canonicalBytes(record));
-    m_connection.run(sql::InsertRecord, valuesOf(row));
+    m_connection.runAgain(sql::InsertRecord, valuesOf(row));
     return {record.id, false};
 }
 
@@ -250,8 +277,14 @@ void JournalWriter::finish()
     if (m_benchChange != 0)
         throw StorageFailure{{"the action", "leaves value at the bench",
                               "What comes off the bench has to be worth what went onto it."}};
+    for (const BalanceKey &key : m_balances)
+        write(key);
+    for (const ClaimKey &key : m_claims)
+        write(key);
     m_connection.run(sql::UpdateReplica, {number(m_end.entries), number(m_end.lamport), m_end.head,
                                           number(m_end.replica)});
+    if (m_before && m_ledger.costing() == Costing::FirstInFirstOut)
+        *m_before = {std::move(m_ledger), std::move(m_learnt), headsIn(m_connection)};
 }
 
 } // namespace flarestock

@@ -11,10 +11,21 @@
 
 namespace flarestock {
 
+/// What one writer has learnt, for the next: the fold of whole parts, as long as every chain of the
+/// journal ends where that writer left it. Where one does not, somebody else has written, or what
+/// was written did not stay, and everything is learnt anew.
+struct LearntParts {
+    std::optional<Ledger> ledger;
+    std::set<std::string> parts;
+    std::vector<QByteArray> heads; ///< Of all chains, by the numbers of their replicas.
+};
+
 class JournalWriter {
 public:
-    /// Throws StorageFailure where the shop has no replica to write as.
-    explicit JournalWriter(ShopConnection &connection, Promised promised = Promised::Stays);
+    /// `learnt`, where there is one, is used and brought up to date. Throws StorageFailure where
+    /// the shop has no replica to write as.
+    explicit JournalWriter(ShopConnection &connection, Promised promised = Promised::Stays,
+                           LearntParts *learnt = nullptr);
 
     /// One movement. Throws StorageFailure: refused, or its id stands there for something else.
     [[nodiscard]] Appended append(Movement movement);
@@ -24,16 +35,17 @@ public:
     [[nodiscard]] Balance balance(const BalanceKey &key);
     /// The ledger as far as it is known here: of that part all of it.
     [[nodiscard]] const Ledger &knowing(const std::string &part);
-    /// Writes the head of the chain; once, behind the last append(). Throws StorageFailure where
-    /// value was left at the bench.
+    /// Writes what the balances and claims have become, each once, and the head of the chain; once,
+    /// behind the last append(). Throws StorageFailure where value was left at the bench.
     void finish();
 
 private:
     [[nodiscard]] std::optional<Movement> standing(const MovementId &id) const;
+    [[nodiscard]] Ledger begun();
     void learn(const std::string &part);
     void learnReversed(const MovementId &reversed);
-    void keep(const BalanceKey &key);
-    void keep(const ClaimKey &key);
+    void write(const BalanceKey &key) const;
+    void write(const ClaimKey &key) const;
     void chain(ChainPlace &place, const std::vector<std::uint8_t> &bytes);
     void applyPromise(const Record &record);
     void throwIfPromised(const Movement &movement) const;
@@ -41,8 +53,11 @@ private:
 
     ShopConnection &m_connection;
     Promised m_promised;
-    Ledger m_ledger; ///< Only of the parts in m_learnt.
+    LearntParts *m_before;
     std::set<std::string> m_learnt;
+    Ledger m_ledger;                 ///< Only of the parts in m_learnt.
+    std::set<BalanceKey> m_balances; ///< Those that have changed.
+    std::set<ClaimKey> m_claims;
     std::int64_t m_benchChange = 0;
     ChainEnd m_end;
 };

@@ -36,6 +36,7 @@ ShopConnection::~ShopConnection()
 
 void ShopConnection::close() noexcept
 {
+    m_prepared.clear();
     m_database.close();
     m_database = {};
     QSqlDatabase::removeDatabase(m_connection);
@@ -71,6 +72,31 @@ void ShopConnection::runEach(std::string_view sql,
         if (const bool done = query.exec(); !done)
             fail(query.lastError());
     }
+}
+
+void ShopConnection::runAgain(std::string_view sql, const QVariantList &values,
+                              const std::function<void(const QSqlQuery &query)> &row) const
+{
+    // Out of the others while it runs, so that what a row brings about may run it as well.
+    auto known = m_prepared.extract(std::string(sql));
+    if (known.empty()) {
+        QSqlQuery made(m_database);
+        made.setForwardOnly(m_rows == Rows::OneByOne);
+        if (!made.prepare(sqlText(sql)))
+            fail(made.lastError());
+        std::map<std::string, QSqlQuery> one;
+        one.emplace(sql, std::move(made));
+        known = one.extract(one.begin());
+    }
+    QSqlQuery &query = known.mapped();
+    for (qsizetype at = 0; at < values.size(); ++at)
+        query.bindValue(static_cast<int>(at), values.at(at));
+    if (const bool done = query.exec(); !done)
+        fail(query.lastError());
+    while (row && query.next())
+        row(query);
+    query.finish(); // A statement that is not at its end holds on to its moment.
+    m_prepared.insert(std::move(known));
 }
 
 QVariant ShopConnection::one(std::string_view sql, const QVariantList &values) const

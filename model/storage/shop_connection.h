@@ -16,6 +16,7 @@
 
 #include <filesystem>
 #include <functional>
+#include <map>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -42,6 +43,10 @@ public:
     /// Runs a statement for each list of values, until `next` has none.
     void runEach(std::string_view sql,
                  const std::function<std::optional<QVariantList>()> &next) const;
+    /// Runs a statement that is run often: it stays prepared for the next time. `row`, where there
+    /// is one, is shown every row. Throws StorageFailure.
+    void runAgain(std::string_view sql, const QVariantList &values,
+                  const std::function<void(const QSqlQuery &query)> &row = {}) const;
     /// The first column of the first row; invalid where there is none.
     [[nodiscard]] QVariant one(std::string_view sql, const QVariantList &values = {}) const;
 
@@ -83,6 +88,7 @@ private:
     Rows m_rows;
     QString m_connection; ///< Qt's name of it.
     QSqlDatabase m_database;
+    mutable std::map<std::string, QSqlQuery> m_prepared; ///< Those not running.
 };
 
 } // namespace flarestock

@@ -25,6 +25,7 @@
 namespace flarestock {
 
 class ShopConnection;
+struct LearntParts;
 
 enum class OpenMode : std::uint8_t { ReadWrite, ReadOnly };
 
@@ -88,7 +89,8 @@ public:
     [[nodiscard]] static Result<ShopFile> create(const std::filesystem::path &path,
                                                  const NewShop &shop);
     /// Problem: not there, not a shop file, of a newer program, damaged, locked; the file is
-    /// unchanged.
+    /// unchanged. What takes the longer the longer the journal is comes before the first writing:
+    /// that of a file that is damaged in its middle is refused then.
     [[nodiscard]] static Result<ShopFile> open(const std::filesystem::path &path, OpenMode mode);
     /// The same checks, the whole chain, every balance against the fold, and SQLite's own check.
     /// Never writes. Problem: cannot be read as a shop file at all.
@@ -165,6 +167,7 @@ private:
     std::filesystem::path m_path;
     std::unique_ptr<ShopConnection> m_connection;
     ShopSettings m_settings;
+    std::unique_ptr<LearntParts> m_learnt; ///< By those who write here; none of a server.
 };
 
 } // namespace flarestock

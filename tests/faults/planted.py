@@ -16,7 +16,7 @@ FAULTS = {
         "shop_file.cpp",
         """            m_connection->wholly([&] {
                 done.clear();
-                JournalWriter writer(*m_connection, action.promised);
+                JournalWriter writer(*m_connection, action.promised, m_learnt.get());
                 for (const auto &record : action.records)
                     done.push_back(writer.append(record));
                 for (const auto &movement : action.movements)
@@ -83,12 +83,13 @@ FAULTS = {
         "chainHash(row, bytes, replica.reached, replica.id).isEmpty())"),
     "damage_not_looked_for": (
         "file/opened_file.cpp",
-        "        checkQuickly(*connection);\n",
-        "        if (mode == OpenMode::ReadOnly)\n            checkQuickly(*connection);\n"),
+        "        connection->writeOnlyAfter(checkQuickly);\n",
+        "        if (mode == OpenMode::ReadOnly)\n"
+        "            connection->writeOnlyAfter(checkQuickly);\n"),
     "logs_not_held_back": (
         "file/opened_file.cpp",
-        "        checkQuickly(*connection);\n",
-        "        looking.reset();\n        checkQuickly(*connection);\n"),
+        "        connection->writeOnlyAfter(checkQuickly);\n",
+        "        looking.reset();\n        connection->writeOnlyAfter(checkQuickly);\n"),
     "read_committed": (
         "server/server_connection.cpp",
         "BEGIN ISOLATION LEVEL SERIALIZABLE",

@@ -7,6 +7,7 @@
 
 #include <QSqlDatabase>
 #include <QSqlQuery>
+#include <QProcess>
 #include <QTest>
 
 #include <csignal>
@@ -26,6 +27,8 @@ private Q_SLOTS:
     void doesNotOverwriteAFile();
     void noticesBitFlips();
     void noticesTruncation();
+    void writesNothingIntoDamage_data();
+    void writesNothingIntoDamage();
     void keepsWhatWasAcknowledgedWhenKilled();
 };
 
@@ -135,6 +138,46 @@ void WrongFilesAreRefusedTest::noticesTruncation()
                    good.left(static_cast<qsizetype>(share * double(good.size()))));
         QVERIFY(!ShopFile::open(folder.file("cut"), OpenMode::ReadWrite));
     }
+}
+
+void WrongFilesAreRefusedTest::writesNothingIntoDamage_data()
+{
+    QTest::addColumn<QByteArray>("sql");
+    // Both as another program may do it, which knows nothing of what it leaves behind.
+    QTest::newRow("an index that lacks a row") << QByteArray(
+        "PRAGMA writable_schema = ON; CREATE TABLE other (id BLOB PRIMARY KEY, part TEXT);"
+        "UPDATE sqlite_schema SET rootpage = (SELECT rootpage FROM sqlite_schema WHERE name = "
+        "'sqlite_autoindex_other_1') WHERE name = 'movement_part'");
+    QTest::newRow("a journal without its last entry")
+        << QByteArray("DROP TRIGGER movement_remains; DELETE FROM movement WHERE sequence = 3");
+}
+
+void WrongFilesAreRefusedTest::writesNothingIntoDamage()
+{
+    QFETCH(QByteArray, sql);
+    const Folder folder;
+    {
+        auto shop = ShopFile::create(folder.file(), smallShop());
+        QVERIFY(shop->append({move(2, 1, "A1", "car-1"), move(3, 1, "A1", "car-1")}));
+    }
+    QProcess::execute(QStringLiteral("sqlite3"),
+                      {QString::fromStdString(folder.file().string()), QString::fromUtf8(sql)});
+    const auto before = bytesOf(folder.file());
+    {
+        // What it holds is seen; nothing is written, however often it is tried and opened.
+        auto shop = ShopFile::open(folder.file(), OpenMode::ReadWrite);
+        QVERIFY2(shop, shop ? "" : shop.error().sentence().c_str());
+        QVERIFY(!shop->ledger()->balances().empty());
+        auto second = ShopFile::open(folder.file(), OpenMode::ReadWrite);
+        for (auto *each : {&shop, &second, &shop}) {
+            const auto written = (*each)->append({move(4, 1, "A1", "car-1")});
+            QVERIFY(!written);
+            QVERIFY2(written.error().sentence().find("is damaged") != std::string::npos,
+                     written.error().sentence().c_str());
+            QVERIFY(!(*each)->putDocument("a.csv", "part\n", "test", 1));
+        }
+    }
+    QCOMPARE(bytesOf(folder.file()), before);
 }
 
 void WrongFilesAreRefusedTest::keepsWhatWasAcknowledgedWhenKilled()

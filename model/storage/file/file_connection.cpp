@@ -166,6 +166,7 @@ void FileConnection::applySettings()
 void FileConnection::wholly(const std::function<void()> &action)
 {
     throwIfStopped();
+    throwIfDamaged();
     run("BEGIN IMMEDIATE");
     m_writes = true;
     try {
@@ -223,6 +224,19 @@ void FileConnection::examine(const std::function<void(const std::string &)> &wro
 void FileConnection::copyTo(const std::filesystem::path &file) const
 {
     makeBackup(*this, file);
+}
+
+void FileConnection::writeOnlyAfter(std::function<void(const FileConnection &)> check)
+{
+    m_check = std::move(check);
+}
+
+void FileConnection::throwIfDamaged()
+{
+    if (!m_check || !m_openHere || m_openHere->isChecked())
+        return;
+    m_check(*this);
+    m_openHere->setChecked();
 }
 
 void FileConnection::keepUntilWritten(std::unique_ptr<FileConnection> looking)

@@ -25,7 +25,7 @@ public:
     FileConnection(const std::filesystem::path &path, Use use);
     ~FileConnection() override;
 
-    /// By BEGIN IMMEDIATE.
+    /// By BEGIN IMMEDIATE. Throws also where the file is damaged; see writeOnlyAfter().
     void wholly(const std::function<void()> &action) override;
     void atOneMoment(const std::function<void()> &look) const override;
     [[nodiscard]] ChainEnd chainEnd() override; ///< The newest chain of the file.
@@ -37,6 +37,11 @@ public:
     [[nodiscard]] const std::filesystem::path &path() const noexcept { return m_path; }
     /// SQLite's own, for what Qt does not reach; never closed through it.
     [[nodiscard]] sqlite3 *handle() const;
+
+    /// `check`, which throws where the file is damaged, runs before the first writing, or at
+    /// throwIfDamaged(); not where it went well before, and the file has been open here since.
+    void writeOnlyAfter(std::function<void(const FileConnection &)> check);
+    void throwIfDamaged();
 
     /// Another connection to the same file, which is kept until this one has written something.
     void keepUntilWritten(std::unique_ptr<FileConnection> looking);
@@ -58,6 +63,7 @@ private:
     bool m_stopped = false;
     bool m_writes = false; ///< Is inside wholly().
     std::int64_t m_dataVersion = -1;
+    std::function<void(const FileConnection &)> m_check;
     std::shared_ptr<const void> m_behind;
     std::optional<OpenHere> m_openHere; ///< Not while it is made: then nobody knows its name.
     std::unique_ptr<FileConnection> m_looking; ///< Closed behind this one.

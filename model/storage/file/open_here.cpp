@@ -4,20 +4,24 @@
 
 #include "model/storage/file/file_header.h"
 
+#include <map>
 #include <mutex>
 #include <optional>
-#include <set>
 #include <sys/stat.h>
 
 namespace flarestock {
 
 namespace {
 
-/// The files that this process has open, each as often as it is open; the lock guards the set and
-/// the look at a header.
+struct Opened {
+    int times = 0; ///< As often as it is open.
+    bool isChecked = false;
+};
+
+/// The files that this process has open; the lock guards them and the look at a header.
 struct OpenFiles {
     std::mutex lock;
-    std::multiset<OpenHere::File> files;
+    std::map<OpenHere::File, Opened> files;
 };
 
 OpenFiles &openFiles()
@@ -45,13 +49,27 @@ OpenHere::OpenHere(const std::filesystem::path &path)
         file = fileAt(path);
     }
     m_file = file.value_or(File{});
-    openFiles().files.insert(m_file);
+    ++openFiles().files[m_file].times;
 }
 
 OpenHere::~OpenHere()
 {
     const std::lock_guard guard(openFiles().lock);
-    openFiles().files.erase(openFiles().files.find(m_file));
+    const auto file = openFiles().files.find(m_file);
+    if (--file->second.times == 0)
+        openFiles().files.erase(file);
+}
+
+bool OpenHere::isChecked() const
+{
+    const std::lock_guard guard(openFiles().lock);
+    return openFiles().files.at(m_file).isChecked;
+}
+
+void OpenHere::setChecked()
+{
+    const std::lock_guard guard(openFiles().lock);
+    openFiles().files.at(m_file).isChecked = true;
 }
 
 } // namespace flarestock

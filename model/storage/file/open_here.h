@@ -20,6 +20,10 @@ public:
     OpenHere(const OpenHere &) = delete;
     OpenHere &operator=(const OpenHere &) = delete;
 
+    /// Whether a check has found the file in order since it is open here, whoever asked for it.
+    [[nodiscard]] bool isChecked() const;
+    void setChecked();
+
     using File = std::pair<std::uint64_t, std::uint64_t>; ///< Device and inode.
 
 private:

@@ -80,7 +80,7 @@ std::unique_ptr<FileConnection> openFile(const std::filesystem::path &path, Open
     } else {
         connection = std::make_unique<FileConnection>(path, FileConnection::Use::Write);
         throwUnlessMarked(*connection);
-        checkQuickly(*connection);
+        connection->writeOnlyAfter(checkQuickly);
         migrate(*connection);
     }
     if (versionOf(*connection) != SchemaVersion) {

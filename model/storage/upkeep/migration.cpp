@@ -86,6 +86,7 @@ void migrate(FileConnection &connection)
 {
     if (versionOf(connection) == SchemaVersion)
         return;
+    connection.throwIfDamaged();
     makeCopy(connection, copyName(connection));
     step(connection);
 }
