@@ -7,8 +7,11 @@
 #include "app/desk/shop/desk.h"
 #include "app/workshop/workshop.h"
 
+#include <QSemaphore>
 #include <QTemporaryDir>
 #include <QTest>
+
+#include <atomic>
 
 using namespace flarestock;
 
@@ -29,6 +32,16 @@ bool changed(const QString &file, const std::function<void(std::vector<BuildPlan
     return shop->putDocument(BuildsDocument, writeBuilds(*builds), "other", 1).has_value();
 }
 
+/// Another seat plans one more build.
+bool plannedElsewhere(const QString &file)
+{
+    return changed(file, [](std::vector<BuildPlan> &builds) {
+        BuildPlan another = builds.front();
+        another.id = "another-seat";
+        builds.push_back(another);
+    });
+}
+
 } // namespace
 
 class OthersAreSeen : public QObject {
@@ -38,6 +51,7 @@ private Q_SLOTS:
     void aNewBuildIsInTheList();
     void aChangedPlanIsOnTheBench();
     void whatWasDoneHereCanStillBeTakenBack();
+    void whatWasReadBeforeADeedDoesNotHideIt();
 
 private:
     QTemporaryDir m_folder;
@@ -59,11 +73,7 @@ void OthersAreSeen::init()
 void OthersAreSeen::aNewBuildIsInTheList()
 {
     const int before = m_desk->builds()->count();
-    QVERIFY(changed(m_file, [](std::vector<BuildPlan> &builds) {
-        BuildPlan another = builds.front();
-        another.id = "another-seat";
-        builds.push_back(another);
-    }));
+    QVERIFY(plannedElsewhere(m_file));
     QTRY_COMPARE_WITH_TIMEOUT(m_desk->builds()->count(), before + 1, 20'000);
     QCOMPARE(m_desk->build()->plan().id, std::string("coupe-fuel"));
 }
@@ -85,15 +95,46 @@ void OthersAreSeen::whatWasDoneHereCanStillBeTakenBack()
     QVERIFY(m_desk->build()->answer(QStringLiteral("power"), QStringLiteral("610 hp")));
     m_desk->keepNow();
     const int before = m_desk->builds()->count();
-    QVERIFY(changed(m_file, [](std::vector<BuildPlan> &builds) {
-        BuildPlan another = builds.front();
-        another.id = "another-seat";
-        builds.push_back(another);
-    }));
+    QVERIFY(plannedElsewhere(m_file));
     QTRY_COMPARE_WITH_TIMEOUT(m_desk->builds()->count(), before + 1, 20'000);
     QTest::qWait(1500); // Also what the desk itself has written was heard of by now.
     QVERIFY(m_desk->build()->canTakeBack());
     QVERIFY(m_desk->build()->plan().answers.contains("power"));
+}
+
+/// A reading that began before something was written here ends after it.
+void OthersAreSeen::whatWasReadBeforeADeedDoesNotHideIt()
+{
+    std::atomic<int> readings = 0;
+    QSemaphore mayEnd;
+    m_desk->setDeeds({[&readings, &mayEnd](const std::string &file) {
+                          auto shop = openShopFile(file);
+                          ++readings;
+                          mayEnd.acquire();
+                          return shop;
+                      },
+                      makeDemoFile});
+    QVERIFY(plannedElsewhere(m_file));
+    QTRY_COMPARE_WITH_TIMEOUT(readings.load(), 1, 20'000);
+    m_desk->setWho(QStringLiteral("Kim"));
+    m_desk->handing()->reserve();
+    QTRY_VERIFY_WITH_TIMEOUT(!m_desk->handing()->isBusy(), 20'000);
+    QVERIFY(m_desk->build()->answer(QStringLiteral("power"), QStringLiteral("610 hp")));
+    m_desk->keepNow();
+    QVERIFY(m_desk->handing()->picks()->count() > 0);
+    int fewestPicks = m_desk->handing()->picks()->count();
+    bool isAnswered = true;
+    connect(m_desk->handing(), &HandingOut::changed, m_desk.get(),
+            [this, &fewestPicks, &isAnswered] {
+                fewestPicks = std::min(fewestPicks, m_desk->handing()->picks()->count());
+                isAnswered = isAnswered && m_desk->build()->plan().answers.contains("power");
+            });
+    mayEnd.release(1000);
+    QTRY_VERIFY_WITH_TIMEOUT(readings > 1, 20'000);
+    QTest::qWait(500);
+    QVERIFY(fewestPicks > 0);
+    QVERIFY(isAnswered);
+    m_desk.reset(); // Its reading ends before what it calls.
 }
 
 QTEST_MAIN(OthersAreSeen)

@@ -279,6 +279,7 @@ void Desk::keepNow()
         say(tr("not kept: %1").arg(said(kept.error().sentence())));
         return;
     }
+    ++m_written;
     for (BuildPlan &plan : m_shop.builds) {
         if (plan.id == m_build.plan().id)
             plan = m_build.plan();

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 //
-// Desk: the shop that is open and the build on the bench; the one object from which all screens
+// Desk: the shop that is open and the build on the desk; the one object from which all screens
 // start. There is one in a program; main() makes it and hands it to QML.
 
 #pragma once
@@ -69,7 +69,7 @@ public:
     /// Takes back the last one, whichever it was.
     Q_INVOKABLE void takeBack();
 
-    /// A planned build by its id, or a template by "template|id". Whether it is on the bench now.
+    /// A planned build by its id, or a template by "template|id". Whether it is on the desk now.
     Q_INVOKABLE bool openBuild(const QString &key);
     Q_INVOKABLE bool openShop(const QUrl &file);
     /// Makes the demo shop in the person's documents and opens it.
@@ -107,7 +107,7 @@ private:
     QString m_kept;
     QString m_problem;
     QTimer m_keepSoon;
-    bool m_isToKeep = false;            ///< The plan on the bench is not in the file yet.
+    bool m_isToKeep = false;            ///< The plan on the desk is not in the file yet.
     std::vector<BuildPlan> m_keptSince; ///< While something was being written.
     Rows m_builds;
     BuildDesk m_build;
@@ -116,6 +116,7 @@ private:
     QString m_who;
     QTimer m_readSoon;
     Errand m_reading;                 ///< What others wrote.
+    int m_written = 0;                ///< How often something was written from here.
     std::shared_ptr<void> m_watching; ///< For who writes.
     std::vector<Step> m_order;        ///< Which kind of step came when, the last one at the end.
 };

@@ -19,9 +19,10 @@ bool samePlan(const BuildPlan &one, const BuildPlan &other)
 
 } // namespace
 
-/// The shop with what was written into it; the build on the bench stays there.
+/// The shop with what was written into it; the build on the desk stays there.
 void Desk::takeIn(const Wrote &wrote, const QString &sentence, bool isBack)
 {
+    ++m_written;
     become(wrote.shop);
     const auto last = std::find(m_order.rbegin(), m_order.rend(), Step::Shop);
     const auto &records = wrote.action.records;
@@ -45,30 +46,31 @@ bool Desk::isWriting() const
     return m_handing.isBusy() || m_isToKeep;
 }
 
-/// Away from the window; what is being written here meanwhile may not be in it, so it is waited
-/// for.
+/// Away from the window. What was written here meanwhile may not be in what was read, so that it is
+/// read once more.
 void Desk::readAgain()
 {
     if (!m_deeds.open || !m_hasShop)
         return;
     if (isWriting() || m_reading.isUnderWay())
         return m_readSoon.start();
-    m_reading.run([this, open = m_deeds.open, file = m_shop.file]() -> Errand::Back {
-        const auto read = std::make_shared<Result<ShopOnDesk>>(open(file));
-        return [this, read, file] {
-            if (file != m_shop.file)
-                return; // Another shop was opened meanwhile.
-            if (isWriting())
-                m_readSoon.start();
-            else if (*read)
-                takeInOthers(std::move(**read));
-            else
-                refuse(read->error());
-        };
-    });
+    m_reading.run(
+        [this, open = m_deeds.open, file = m_shop.file, written = m_written]() -> Errand::Back {
+            const auto read = std::make_shared<Result<ShopOnDesk>>(open(file));
+            return [this, read, file, written] {
+                if (file != m_shop.file)
+                    return; // Another shop was opened meanwhile.
+                if (isWriting() || written != m_written)
+                    m_readSoon.start();
+                else if (*read)
+                    takeInOthers(std::move(**read));
+                else
+                    refuse(read->error());
+            };
+        });
 }
 
-/// A plan that another seat has changed is put on the bench as it is now; otherwise the build stays
+/// A plan that another seat has changed is put on the desk as it is now; otherwise the build stays
 /// there, with what can be taken back.
 void Desk::takeInOthers(ShopOnDesk shop)
 {
