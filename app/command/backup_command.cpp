@@ -4,7 +4,7 @@
 
 #include "app/command/command.h"
 
-#include "app/workshop/demo_shop.h"
+#include "app/workshop/clock.h"
 #include "model/storage/server/server_address.h"
 #include "model/storage/upkeep/kept_backups.h"
 

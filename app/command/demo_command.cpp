@@ -4,6 +4,7 @@
 
 #include "app/command/command.h"
 
+#include "app/workshop/clock.h"
 #include "app/workshop/demo_shop.h"
 
 #include <CLI/CLI.hpp>

@@ -4,7 +4,7 @@
 
 #include "app/command/command.h"
 
-#include "app/workshop/demo_shop.h"
+#include "app/workshop/clock.h"
 #include "model/storage/moving.h"
 #include "model/storage/server/server_setup.h"
 

@@ -2,7 +2,7 @@
 
 #include "app/command/shop_options.h"
 
-#include "app/workshop/demo_shop.h"
+#include "app/workshop/clock.h"
 
 #include <CLI/CLI.hpp>
 #include <QDateTime>

@@ -2,7 +2,7 @@
 
 #include "app/stockroom/deed.h"
 
-#include "app/workshop/demo_shop.h"
+#include "app/workshop/clock.h"
 
 namespace flarestock {
 

@@ -2,7 +2,7 @@
 
 #include "app/stockroom/handing_out.h"
 
-#include "app/workshop/demo_shop.h"
+#include "app/workshop/clock.h"
 #include "model/fluids/measure.h"
 
 namespace flarestock {

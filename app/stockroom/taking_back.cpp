@@ -2,7 +2,7 @@
 
 #include "app/stockroom/taking_back.h"
 
-#include "app/workshop/demo_shop.h"
+#include "app/workshop/clock.h"
 #include "model/journal/notes/build_log.h"
 
 namespace flarestock {

@@ -2,12 +2,11 @@
 
 #include "app/workshop/demo_shop.h"
 
+#include "app/workshop/clock.h"
 #include "model/exchange/shop_toml.h"
 
-#include <QDateTime>
 #include <QDirIterator>
 #include <QFile>
-#include <QRandomGenerator>
 
 #include <algorithm>
 
@@ -55,19 +54,6 @@ Result<Movement> openingOf(const OpeningStock &row, const Catalogue &catalogue,
 }
 
 } // namespace
-
-std::int64_t nowMilliseconds()
-{
-    return QDateTime::currentMSecsSinceEpoch();
-}
-
-MovementId freshId()
-{
-    std::array<std::uint8_t, 10> random{};
-    for (auto &byte : random)
-        byte = static_cast<std::uint8_t>(QRandomGenerator::system()->bounded(256));
-    return MovementId::make(nowMilliseconds(), random);
-}
 
 TextFiles demoDocuments()
 {

@@ -18,9 +18,4 @@ namespace flarestock {
 /// Problem: as ShopFile::create().
 [[nodiscard]] Result<ShopFile> makeDemoShop(const std::filesystem::path &path, std::int64_t now);
 
-/// Milliseconds since 1970, UTC, by this computer's clock.
-[[nodiscard]] std::int64_t nowMilliseconds();
-/// A fresh id by clock and system randomness.
-[[nodiscard]] MovementId freshId();
-
 } // namespace flarestock

@@ -5,7 +5,7 @@
 #include "app/command/stock/stock_lists.h"
 #include "app/command/text_table.h"
 #include "app/stockroom/asked.h"
-#include "app/workshop/demo_shop.h"
+#include "app/workshop/clock.h"
 
 #include <CLI/CLI.hpp>
 

@@ -4,7 +4,7 @@
 
 #include "app/desk/words/spoken.h"
 #include "app/stockroom/taking_back.h"
-#include "app/workshop/demo_shop.h"
+#include "app/workshop/clock.h"
 
 #include <algorithm>
 

@@ -5,6 +5,7 @@
 
 #include "app/desk/launch/open_shop.h"
 #include "app/desk/shop/shop_on_desk.h"
+#include "app/workshop/clock.h"
 #include "app/workshop/demo_shop.h"
 #include "model/storage/server/server_address.h"
 #include "model/storage/shop_watch.h"
@@ -148,8 +149,9 @@ ShopOnDesk shopOf(const std::shared_ptr<const Workshop> &workshop)
     };
     if (isServer(workshop->path))
         return shop; // Whoever keeps the server keeps its backups and says who may write.
-    shop.backups = backupsOf(workshop->path);
     shop.readOnly = isReadOnly(workshop->path);
+    if (!shop.readOnly)
+        shop.backups = backupsOf(workshop->path);
     return shop;
 }
 

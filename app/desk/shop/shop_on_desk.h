@@ -41,7 +41,7 @@ struct ShopOnDesk {
     /// into the shop, this desk too. Empty: nobody does.
     std::function<std::shared_ptr<void>(std::function<void()> changed)> watch;
     WriteShop write; ///< Empty: nothing can be written.
-    /// The backups beside its file; each may be called from any thread.
+    /// The backups beside its file, where it can be written; each may be called from any thread.
     struct Backups {
         /// When the newest was taken, milliseconds since 1970, UTC; nothing where there is none.
         std::function<std::optional<std::int64_t>()> newest;
