@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 //
-// Every colour, size and duration of the screens, light and dark. Paper and ink of a bench ledger,
+// Every colour, size and duration of the screens, light and dark. Paper and ink of a shop ledger,
 // the grey of hose, one accent.
 
 pragma Singleton

@@ -37,6 +37,7 @@ struct Finding {
     std::string source; ///< Never empty.
     std::string remedy; ///< What to do, as a sentence.
     Picks mend; ///< Picks that would do it (an empty part number lets a pick go); may be empty.
+    bool isShortage = false; ///< About pieces that are not on the shelf.
 
     friend bool operator==(const Finding &, const Finding &) = default;
 };

@@ -54,7 +54,7 @@ Item {
 
         x: 22
         y: 7
-        text: root.refused ? qsTr("%1: not understood").arg(root.title) : root.title
+        text: root.refused ? qsTr("%1: not accepted").arg(root.title) : root.title
         small: true
         color: root.refused ? Theme.stop : Theme.quiet
     }

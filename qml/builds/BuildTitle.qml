@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 //
-// Which build is on the bench, whose, by when and after which template; and the two questions.
+// Which build is on the desk, whose, by when and after which template; and the two questions.
 
 import QtQuick
 import QtQuick.Layouts

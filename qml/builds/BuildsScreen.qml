@@ -105,11 +105,11 @@ FocusScope {
 
                     anchors.fill: parent
                     map: root.build.map
-                    stop: root.build.opened.stop
+                    spot: root.build.opened.spot
                     room: (root.roomy ? board.mapRoom : board.height) - keyHeight - 8
                     showsKey: root.wide && (!root.roomy
                                             || map.height + keyHeight + 8 <= board.mapRoom)
-                    onOpened: stop => root.build.openStop(stop)
+                    onOpened: spot => root.build.openSpot(spot)
                     onEntered: panel.enter()
                 }
             }

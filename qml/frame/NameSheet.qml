@@ -6,7 +6,7 @@ import QtQuick
 import QtQuick.Layouts
 import Flarestock.Screens
 
-BenchSheet {
+WorkSheet {
     id: root
 
     required property string who

@@ -9,7 +9,7 @@ import QtQuick
 import QtQuick.Layouts
 import Flarestock.Screens
 
-BenchSheet {
+WorkSheet {
     id: root
 
     required property string newestTest

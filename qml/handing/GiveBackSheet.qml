@@ -10,7 +10,7 @@ import QtQuick.Layouts
 import Flarestock.Desk
 import Flarestock.Screens
 
-BenchSheet {
+WorkSheet {
     id: root
 
     required property Rows inCar

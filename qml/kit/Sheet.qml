@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 //
-// A sheet of paper on the bench: the ground of one part of a screen.
+// A sheet of paper: the ground of one part of a screen.
 
 import QtQuick
 import Flarestock.Screens

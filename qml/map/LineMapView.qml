@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
 // The line map: plates, runs and marks where the view model puts them. One stop for Tab; the arrow
-// keys walk from stop to stop and open each, Enter goes on into what is open.
+// keys walk from spot to spot and open each, Enter goes on into what is open.
 
 pragma ComponentBehavior: Bound
 
@@ -14,21 +14,21 @@ FocusScope {
     id: root
 
     required property LineMap map
-    required property string stop
+    required property string spot
     property bool showsKey: true
     property real room: 0 // The height that the map should not exceed.
 
     readonly property real keyHeight: key.implicitHeight + 12
     readonly property real wantedHeight: map.height + (showsKey ? keyHeight : 0)
 
-    signal opened(string stop)
+    signal opened(string spot)
     signal entered()
 
     function walk(way: int) {
-        root.opened(map.step(root.stop, way));
+        root.opened(map.step(root.spot, way));
     }
     function reveal() {
-        const box = map.place(root.stop);
+        const box = map.place(root.spot);
         if (box.height <= 0)
             return;
         if (box.y - 20 < flick.contentY)
@@ -37,7 +37,7 @@ FocusScope {
             flick.contentY = box.y + box.height + 20 - flick.height;
     }
 
-    onStopChanged: reveal()
+    onSpotChanged: reveal()
 
     Binding {
         target: root.map
@@ -90,7 +90,7 @@ FocusScope {
                 pipe: Theme.pipe
                 rim: Theme.surface
                 arrow: Theme.pipeArrow
-                openedRun: root.stop.startsWith("run|") ? root.stop.slice(4) : ""
+                openedRun: root.spot.startsWith("run|") ? root.spot.slice(4) : ""
                 openedInk: Theme.accent
             }
             Repeater {
@@ -115,7 +115,7 @@ FocusScope {
 
                     x: atX
                     y: atY
-                    opened: root.stop === "run|" + key
+                    opened: root.spot === "run|" + key
                     onPressed: root.opened("run|" + key)
                 }
             }
@@ -133,7 +133,7 @@ FocusScope {
                     y: atY
                     width: wide
                     height: high
-                    opened: root.stop === "station|" + station
+                    opened: root.spot === "station|" + station
                     onPressed: root.opened("station|" + station)
                 }
             }
@@ -147,7 +147,7 @@ FocusScope {
 
                     x: atX - width / 2
                     y: atY - height / 2
-                    opened: root.stop === "joint|" + key
+                    opened: root.spot === "joint|" + key
                     onPressed: root.opened("joint|" + key)
                 }
             }
@@ -157,9 +157,9 @@ FocusScope {
                 cursorShape: root.map.near(mouseX, mouseY) ? Qt.PointingHandCursor : Qt.ArrowCursor
                 onClicked: mouse => {
                     flick.forceActiveFocus(Qt.MouseFocusReason);
-                    const stop = root.map.near(mouse.x, mouse.y);
-                    if (stop !== "")
-                        root.opened(stop);
+                    const spot = root.map.near(mouse.x, mouse.y);
+                    if (spot !== "")
+                        root.opened(spot);
                 }
             }
         }

@@ -1,4 +1,7 @@
 // SPDX-License-Identifier: MIT
+//
+// A plan that is changed on the desk is in the shop file soon, and there when it is opened again;
+// where it cannot be kept, the desk says so.
 
 #include "app/desk/launch/open_shop.h"
 #include "app/desk/shop/desk.h"

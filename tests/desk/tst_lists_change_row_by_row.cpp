@@ -1,4 +1,7 @@
 // SPDX-License-Identifier: MIT
+//
+// Rows become other rows by the fewest changes, so that a screen keeps its place: whatever they
+// were, they end at the new ones, and say only what changed.
 
 #include "app/desk/rows/rows.h"
 

@@ -1,4 +1,7 @@
 // SPDX-License-Identifier: MIT
+//
+// The line map at every width: nothing lies on anything else, lines meet their plates, a stroke is
+// as thick as its bore.
 
 #include "app/desk/launch/open_shop.h"
 #include "app/desk/map/map_layout.h"

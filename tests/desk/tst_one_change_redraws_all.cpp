@@ -1,4 +1,7 @@
 // SPDX-License-Identifier: MIT
+//
+// One answer, pick or step back reaches bill, map, findings and total together; a refused one
+// changes nothing and says why.
 
 #include "app/desk/build/build_desk.h"
 #include "bench_shop.h"
@@ -67,14 +70,14 @@ void OneChangeRedrawsAll::everyListKeepsTheRulesOfAModel()
     m_desk->find(QStringLiteral("-6"));
     QVERIFY(m_desk->found()->count() > 0);
     m_desk->setByKind(true);
-    QString stop = m_desk->map()->step({}, LineMap::First);
-    int stops = 0;
-    for (QString next; next != stop; ++stops) {
-        m_desk->openStop(stop);
-        next = stop;
-        stop = m_desk->map()->step(stop, LineMap::On);
+    QString spot = m_desk->map()->step({}, LineMap::First);
+    int spots = 0;
+    for (QString next; next != spot; ++spots) {
+        m_desk->openSpot(spot);
+        next = spot;
+        spot = m_desk->map()->step(spot, LineMap::On);
     }
-    QCOMPARE(stops, 6 + 13 + 6); // Stations, joints and runs of the bench build.
+    QCOMPARE(spots, 6 + 13 + 6); // Stations, joints and runs of the bench build.
     m_desk->map()->setWidth(540);
     m_desk->takeBack();
     m_desk->close();
@@ -183,7 +186,7 @@ void OneChangeRedrawsAll::aRunOpensWithItsOtherLines()
 {
     m_desk->openAt(QStringLiteral("suction"));
     const Opened &opened = *m_desk->opened();
-    QCOMPARE(opened.stop(), QStringLiteral("run|suction"));
+    QCOMPARE(opened.spot(), QStringLiteral("run|suction"));
     QCOMPARE(opened.title(), QStringLiteral("line, pre-filter to pump"));
     QCOMPARE(m_desk->opened()->pieces()->count(), 3); // An end, the hose, an end.
     QCOMPARE(cell(m_desk->opened()->pieces(), "line", "title"), QStringLiteral("HO-8"));

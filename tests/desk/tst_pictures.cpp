@@ -1,4 +1,7 @@
 // SPDX-License-Identifier: MIT
+//
+// Pictures of the screens, light and dark, at every size that is promised; no word is cut short in
+// any of them.
 
 #include "app/desk/launch/open_shop.h"
 #include "app/desk/launch/picture.h"

@@ -1,4 +1,7 @@
 // SPDX-License-Identifier: MIT
+//
+// Everything of the Builds screen by keyboard alone, and every control has a name for who cannot
+// see.
 
 #include "app/desk/launch/picture.h"
 #include "app/desk/launch/screens.h"
@@ -173,22 +176,22 @@ void ScreenByKeyboard::arrowsWalkTheMapAndOpen()
 {
     item("lineMap")->forceActiveFocus();
     key(Qt::Key_Home);
-    QCOMPARE(m_desk->build()->opened()->stop(), QStringLiteral("station|cell"));
+    QCOMPARE(m_desk->build()->opened()->spot(), QStringLiteral("station|cell"));
     key(Qt::Key_Right);
-    QCOMPARE(m_desk->build()->opened()->stop(), QStringLiteral("joint|plug:cell.vent"));
+    QCOMPARE(m_desk->build()->opened()->spot(), QStringLiteral("joint|plug:cell.vent"));
     key(Qt::Key_Right);
-    QCOMPARE(m_desk->build()->opened()->stop(), QStringLiteral("joint|supply.start"));
+    QCOMPARE(m_desk->build()->opened()->spot(), QStringLiteral("joint|supply.start"));
     key(Qt::Key_Right);
-    QCOMPARE(m_desk->build()->opened()->stop(), QStringLiteral("run|supply"));
+    QCOMPARE(m_desk->build()->opened()->spot(), QStringLiteral("run|supply"));
     key(Qt::Key_Right);
-    QCOMPARE(m_desk->build()->opened()->stop(), QStringLiteral("joint|supply.end"));
+    QCOMPARE(m_desk->build()->opened()->spot(), QStringLiteral("joint|supply.end"));
     for (int back = 0; back < 4; ++back)
         key(Qt::Key_Left);
-    QCOMPARE(m_desk->build()->opened()->stop(), QStringLiteral("station|cell"));
+    QCOMPARE(m_desk->build()->opened()->spot(), QStringLiteral("station|cell"));
     key(Qt::Key_Down);
-    QVERIFY(m_desk->build()->opened()->stop() != QStringLiteral("station|cell"));
+    QVERIFY(m_desk->build()->opened()->spot() != QStringLiteral("station|cell"));
     key(Qt::Key_End);
-    QCOMPARE(m_desk->build()->opened()->stop(), QStringLiteral("joint|return.end"));
+    QCOMPARE(m_desk->build()->opened()->spot(), QStringLiteral("joint|return.end"));
 }
 
 void ScreenByKeyboard::enterGoesFromTheMapToAWay()
@@ -296,7 +299,7 @@ void ScreenByKeyboard::findOpensWhatIsFound()
     QCOMPARE(focusName(), QStringLiteral("findField"));
     type("-8 orb");
     key(Qt::Key_Return);
-    QCOMPARE(m_desk->build()->opened()->stop(), QStringLiteral("station|pump"));
+    QCOMPARE(m_desk->build()->opened()->spot(), QStringLiteral("station|pump"));
     type("ho-6");
     key(Qt::Key_Return);
     QCOMPARE(focusName(), QStringLiteral("billEntry"));
@@ -326,11 +329,11 @@ void ScreenByKeyboard::touchFindsTheMarkNearIt()
     const QQuickItem *map = item("lineMap");
     const QPointF beside = map->mapToScene(mark.center() + QPointF(14, -14));
     QTest::mouseClick(m_window, Qt::LeftButton, Qt::NoModifier, beside.toPoint());
-    QCOMPARE(m_desk->build()->opened()->stop(), QStringLiteral("joint|bridge.start"));
+    QCOMPARE(m_desk->build()->opened()->spot(), QStringLiteral("joint|bridge.start"));
     const QRectF run = m_desk->build()->map()->place(QStringLiteral("run|bridge"));
     const QPointF under = map->mapToScene(run.center() + QPointF(-18, 16));
     QTest::mouseClick(m_window, Qt::LeftButton, Qt::NoModifier, under.toPoint());
-    QCOMPARE(m_desk->build()->opened()->stop(), QStringLiteral("run|bridge"));
+    QCOMPARE(m_desk->build()->opened()->spot(), QStringLiteral("run|bridge"));
 }
 
 void ScreenByKeyboard::nothingIsWarnedAbout()

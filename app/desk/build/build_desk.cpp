@@ -31,12 +31,12 @@ Result<void> BuildDesk::open(const BuildPlan &plan, const QString &carTitle, Wor
     m_worked = std::move(*worked);
     m_steps.clear();
     m_refused.clear();
-    m_lastStep = tr("%1 is on the bench.").arg(title());
+    m_lastStep = tr("%1 is open.").arg(title());
     find({});
     m_weighing.stop();
     m_opened.show({}, {});
     show();
-    openStop(worstStop());
+    openSpot(worstSpot());
     return {};
 }
 

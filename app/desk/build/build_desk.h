@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 //
-// BuildDesk: one build on the bench. It holds the plan (answers, picks, preference), works it out
+// BuildDesk: one build on the desk. It holds the plan (answers, picks, preference), works it out
 // anew at every change and brings all lists to the new state at once. Every change is one step that
 // can be taken back, with a sentence that says what it did.
 //
@@ -50,7 +50,7 @@ class BuildDesk : public QObject {
 public:
     explicit BuildDesk(QObject *parent = nullptr);
 
-    /// Puts a build on the bench. Problem: the plan cannot be worked out; the one before stays.
+    /// Puts a build on the desk. Problem: the plan cannot be worked out; the one before stays.
     [[nodiscard]] Result<void> open(const BuildPlan &plan, const QString &carTitle,
                                     WorkOut workOut);
     void close();
@@ -109,8 +109,8 @@ public:
     /// Does what the finding's button says.
     Q_INVOKABLE bool mend(int finding);
     Q_INVOKABLE void takeBack();
-    /// Opens a stop of the map, or whatever a finding's or bill line's `where` names.
-    Q_INVOKABLE void openStop(const QString &stop);
+    /// Opens a spot of the map, or whatever a finding's or bill line's `where` names.
+    Q_INVOKABLE void openSpot(const QString &spot);
     Q_INVOKABLE void openAt(const QString &id);
     Q_INVOKABLE void find(const QString &typed);
 
@@ -129,12 +129,12 @@ private:
     [[nodiscard]] bool take(BuildPlan plan, const QString &what);
     [[nodiscard]] const Question *question(const QString &id) const;
     [[nodiscard]] QString nameOf(const std::string &slot) const;
-    [[nodiscard]] QString worstStop() const;
+    [[nodiscard]] QString worstSpot() const;
     void refuse(const QString &question, const QString &typed, const Problem &problem);
     void show();
     void refreshOpened();
-    [[nodiscard]] bool isStop(const QString &stop) const;
-    [[nodiscard]] Detail detailOf(const QString &stop) const;
+    [[nodiscard]] bool isSpot(const QString &spot) const;
+    [[nodiscard]] Detail detailOf(const QString &spot) const;
 
     WorkOut m_workOut;
     BuildPlan m_plan;

@@ -7,6 +7,7 @@
 #include "app/desk/build/find_rows.h"
 #include "app/desk/build/finding_rows.h"
 #include "app/desk/words/spoken.h"
+#include "app/desk/words/standing.h"
 
 #include <algorithm>
 
@@ -15,6 +16,13 @@ namespace flarestock {
 namespace {
 
 constexpr int FoundMost = 12;
+
+int openJoints(const Expansion &expansion)
+{
+    return static_cast<int>(
+        std::count_if(expansion.joints.begin(), expansion.joints.end(),
+                      [](const PlacedJoint &joint) { return standing(joint) == Standing::Open; }));
+}
 
 } // namespace
 
@@ -46,7 +54,7 @@ QString BuildDesk::about() const
 
 bool BuildDesk::isEverythingHere() const
 {
-    return isOpen() && m_worked.bill->complete;
+    return isOpen() && m_worked.bill->complete && openJoints(*m_worked.expansion) == 0;
 }
 
 QString BuildDesk::everythingHere() const
@@ -54,9 +62,7 @@ QString BuildDesk::everythingHere() const
     if (!isOpen())
         return {};
     const int all = static_cast<int>(m_worked.bill->lines.size());
-    const int open = static_cast<int>(
-        std::count_if(m_worked.expansion->joints.begin(), m_worked.expansion->joints.end(),
-                      [](const PlacedJoint &joint) { return !joint.way; }));
+    const int open = openJoints(*m_worked.expansion);
     const int lacking = shortLines(*m_worked.bill);
     if (lacking == 0)
         return open == 0 ? tr("all %1 lines are here").arg(all)
@@ -118,7 +124,7 @@ QString BuildDesk::answerProblem() const
     return m_refused.isEmpty() ? QString() : m_refused.first().problem;
 }
 
-QString BuildDesk::worstStop() const
+QString BuildDesk::worstSpot() const
 {
     const PlacedJoint *worst = nullptr;
     for (const PlacedJoint &joint : m_worked.expansion->joints) {
@@ -128,10 +134,10 @@ QString BuildDesk::worstStop() const
     return worst == nullptr ? QString() : QString(QStringLiteral("joint|") + said(worst->id));
 }
 
-bool BuildDesk::isStop(const QString &stop) const
+bool BuildDesk::isSpot(const QString &spot) const
 {
-    const QString kind = stop.section(u'|', 0, 0);
-    const std::string id = stop.section(u'|', 1).toStdString();
+    const QString kind = spot.section(u'|', 0, 0);
+    const std::string id = spot.section(u'|', 1).toStdString();
     if (kind == QStringLiteral("joint"))
         return m_worked.expansion->joint(id) != nullptr;
     if (kind == QStringLiteral("station"))
@@ -140,24 +146,24 @@ bool BuildDesk::isStop(const QString &stop) const
     return kind == QStringLiteral("run") && run != nullptr && run->joints.size() > 1;
 }
 
-/// `stop` is one of this build (isStop()).
-Detail BuildDesk::detailOf(const QString &stop) const
+/// `spot` is one of this build (isSpot()).
+Detail BuildDesk::detailOf(const QString &spot) const
 {
-    const std::string id = stop.section(u'|', 1).toStdString();
-    if (stop.startsWith(QStringLiteral("joint|")))
+    const std::string id = spot.section(u'|', 1).toStdString();
+    if (spot.startsWith(QStringLiteral("joint|")))
         return jointDetail(m_worked, *m_worked.expansion->joint(id), m_units);
-    if (stop.startsWith(QStringLiteral("station|")))
+    if (spot.startsWith(QStringLiteral("station|")))
         return stationDetail(m_worked, *m_worked.expansion->station(id), m_units);
     return runDetail(m_worked, *m_worked.expansion->run(id), m_units);
 }
 
-void BuildDesk::openStop(const QString &stop)
+void BuildDesk::openSpot(const QString &spot)
 {
-    if (!isOpen() || !isStop(stop))
+    if (!isOpen() || !isSpot(spot))
         return;
-    m_opened.show(stop, detailOf(stop));
+    m_opened.show(spot, detailOf(spot));
     m_weighing.stop();
-    if (!stop.startsWith(QStringLiteral("joint|"))) // A way of a joint knows what it costs itself.
+    if (!spot.startsWith(QStringLiteral("joint|"))) // A way of a joint knows what it costs itself.
         m_weighing.begin(m_workOut, m_plan, m_worked);
 }
 
@@ -166,20 +172,20 @@ void BuildDesk::openAt(const QString &id)
     if (!isOpen() || id.isEmpty())
         return;
     for (const char *kind : {"joint|", "station|", "run|"}) {
-        const QString stop = QString(QString::fromLatin1(kind) + id);
-        if (isStop(stop))
-            return openStop(stop);
+        const QString spot = QString(QString::fromLatin1(kind) + id);
+        if (isSpot(spot))
+            return openSpot(spot);
     }
     const PlacedRun *run = m_worked.expansion->run(id.toStdString());
     if (run != nullptr && !run->joints.empty()) // Without a line: its one joint.
-        openStop(QString(QStringLiteral("joint|") + said(run->joints.front())));
+        openSpot(QString(QStringLiteral("joint|") + said(run->joints.front())));
 }
 
 void BuildDesk::refreshOpened()
 {
-    const QString stop = m_opened.stop();
-    if (!stop.isEmpty())
-        openStop(isStop(stop) ? stop : worstStop());
+    const QString spot = m_opened.spot();
+    if (!spot.isEmpty())
+        openSpot(isSpot(spot) ? spot : worstSpot());
 }
 
 void BuildDesk::find(const QString &typed)

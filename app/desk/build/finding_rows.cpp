@@ -25,6 +25,8 @@ QString mendOf(const Finding &finding)
     const std::string &number = finding.mend.begin()->second;
     if (number.empty())
         return FindingWords::tr("let the pick go");
+    if (number == "direct")
+        return FindingWords::tr("join directly");
     return FindingWords::tr("use %1").arg(said(number));
 }
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 //
-// HandingOut: what a hand does with the pieces of the build on the bench: reserve, pick, issue,
+// HandingOut: what a hand does with the pieces of the build on the desk: reserve, pick, issue,
 // give back, call it done. Each is one action in the shop, written away from the window, said in a
 // sentence, and can be taken back. It is signed with the name of who is at the desk; where nobody
 // has said that yet, the deed waits until somebody has.
@@ -38,7 +38,7 @@ public:
 
     /// How the shop is written; whether it can be.
     void setShop(const WriteShop &write, bool readOnly);
-    /// The build on the bench as it stands now.
+    /// The build on the desk as it stands now.
     void show(const WorkedOut &worked, const BuildPlan &plan, Units units);
     /// Whose name stands below what is done. What waited for it is done now.
     void setWho(const QString &who);

@@ -36,14 +36,14 @@ bool isOneColour(const QImage &image)
     return true;
 }
 
-/// Opens each stop of the map, the groupings and a search, as hands would.
+/// Opens each spot of the map, the groupings and a search, as hands would.
 void walkThrough(BuildDesk &build)
 {
-    QString stop = build.map()->step({}, LineMap::First);
-    for (QString before; stop != before; stop = build.map()->step(stop, LineMap::On)) {
-        build.openStop(stop);
-        before = stop;
-        if (build.map()->step(stop, LineMap::On) == stop)
+    QString spot = build.map()->step({}, LineMap::First);
+    for (QString before; spot != before; spot = build.map()->step(spot, LineMap::On)) {
+        build.openSpot(spot);
+        before = spot;
+        if (build.map()->step(spot, LineMap::On) == spot)
             break;
     }
     build.setByKind(true);

@@ -85,7 +85,7 @@ void LineMap::layOut()
     space.width = m_width;
     space.height = m_room;
     m_layout = layoutMap(expansion, space);
-    findStops();
+    findSpots();
     m_plates.become(plateRows(m_layout, m_worked, m_units));
     m_marks.become(markRows(m_layout, expansion, m_found));
     m_runs.become(runRows(m_layout, expansion, m_units));
@@ -93,16 +93,16 @@ void LineMap::layOut()
     Q_EMIT drawn();
 }
 
-void LineMap::addStop(const QString &kind, const std::string &id, const QRectF &box)
+void LineMap::addSpot(const QString &kind, const std::string &id, const QRectF &box)
 {
-    m_stops.push_back({QString(kind + u'|' + said(id)), box});
+    m_spots.push_back({QString(kind + u'|' + said(id)), box});
 }
 
 void LineMap::addMark(const std::string &joint)
 {
     for (const MapMark &mark : m_layout.marks) {
         if (mark.joint == joint)
-            addStop(QStringLiteral("joint"), joint,
+            addSpot(QStringLiteral("joint"), joint,
                     QRectF(mark.at.x() - MarkRadius, mark.at.y() - MarkRadius, 2 * MarkRadius,
                            2 * MarkRadius));
     }
@@ -114,7 +114,7 @@ void LineMap::addRun(const PlacedRun &run, bool leadsBack)
     addMark(run.joints.front());
     for (const MapStroke &stroke : m_layout.strokes) {
         if (stroke.run == run.id && !stroke.direct)
-            addStop(QStringLiteral("run"), run.id,
+            addSpot(QStringLiteral("run"), run.id,
                     QRectF(stroke.label.x() - RunReach, stroke.label.y() - RunReach, 2 * RunReach,
                            2 * RunReach));
     }
@@ -122,7 +122,7 @@ void LineMap::addRun(const PlacedRun &run, bool leadsBack)
         addMark(run.joints.back());
 }
 
-void LineMap::findStops()
+void LineMap::findSpots()
 {
     const Expansion &expansion = *m_worked.expansion;
     std::map<std::string, std::size_t> order;
@@ -131,14 +131,14 @@ void LineMap::findStops()
     const auto leadsBack = [&order](const PlacedRun &run) {
         return order[run.to] <= order[run.from];
     };
-    m_stops.clear();
+    m_spots.clear();
     for (const PlacedStation &station : expansion.stations) {
         for (const PlacedRun &run : expansion.runs) {
             if (run.to == station.id && run.joints.size() > 1 && !leadsBack(run))
                 addMark(run.joints.back());
         }
         if (const MapPlate *plate = m_layout.plate(station.id))
-            addStop(QStringLiteral("station"), station.id, plate->box);
+            addSpot(QStringLiteral("station"), station.id, plate->box);
         for (const PlacedJoint &joint : expansion.joints) {
             if (joint.station == station.id && expansion.run(joint.run) == nullptr)
                 addMark(joint.id);
@@ -195,40 +195,40 @@ QString LineMap::near(double x, double y) const
 
 QString LineMap::step(const QString &from, Way way) const
 {
-    if (m_stops.empty())
+    if (m_spots.empty())
         return {};
-    const auto at = std::find_if(m_stops.begin(), m_stops.end(),
-                                 [&from](const Stop &stop) { return stop.name == from; });
-    if (at == m_stops.end() || way == First)
-        return m_stops.front().name;
+    const auto at = std::find_if(m_spots.begin(), m_spots.end(),
+                                 [&from](const Spot &spot) { return spot.name == from; });
+    if (at == m_spots.end() || way == First)
+        return m_spots.front().name;
     if (way == Last)
-        return m_stops.back().name;
+        return m_spots.back().name;
     if (way == Back)
-        return at == m_stops.begin() ? from : std::prev(at)->name;
+        return at == m_spots.begin() ? from : std::prev(at)->name;
     if (way == On)
-        return std::next(at) == m_stops.end() ? from : std::next(at)->name;
+        return std::next(at) == m_spots.end() ? from : std::next(at)->name;
     const double sense = way == Down ? 1 : -1;
     const QPointF here = at->box.center();
-    const Stop *best = nullptr;
+    const Spot *best = nullptr;
     double least = 0;
-    for (const Stop &stop : m_stops) {
-        const QPointF step = stop.box.center() - here;
+    for (const Spot &spot : m_spots) {
+        const QPointF step = spot.box.center() - here;
         if (step.y() * sense < 20)
             continue;
         const double cost = std::abs(step.x()) + 4 * std::abs(step.y());
         if (best == nullptr || cost < least) {
-            best = &stop;
+            best = &spot;
             least = cost;
         }
     }
     return best == nullptr ? from : best->name;
 }
 
-QRectF LineMap::place(const QString &stop) const
+QRectF LineMap::place(const QString &spot) const
 {
-    const auto at = std::find_if(m_stops.begin(), m_stops.end(),
-                                 [&stop](const Stop &other) { return other.name == stop; });
-    return at == m_stops.end() ? QRectF() : at->box;
+    const auto at = std::find_if(m_spots.begin(), m_spots.end(),
+                                 [&spot](const Spot &other) { return other.name == spot; });
+    return at == m_spots.end() ? QRectF() : at->box;
 }
 
 } // namespace flarestock

@@ -3,7 +3,7 @@
 // LineMap: the line map as QML sees it. It lays the build out for the width that the screen gives
 // it, and knows which mark or plate lies near a finger and which one an arrow key leads to.
 //
-// A stop is a place on the map that can be opened, written "joint|supply.start", "station|pump" or
+// A spot is a place on the map that can be opened, written "joint|supply.start", "station|pump" or
 // "run|supply".
 
 #pragma once
@@ -54,21 +54,21 @@ public:
     /// Joints, by id, that are marked as what was looked for.
     void setFound(std::set<QString> joints);
 
-    /// The stop under or near a point; empty where none is within a finger's width. A mark comes
+    /// The spot under or near a point; empty where none is within a finger's width. A mark comes
     /// before its plate, a plate before a run.
     Q_INVOKABLE QString near(double x, double y) const;
-    /// The stop that a key leads to. From no stop or an unknown one: the first.
+    /// The spot that a key leads to. From no spot or an unknown one: the first.
     Q_INVOKABLE QString step(const QString &from, flarestock::LineMap::Way way) const;
-    /// Where a stop lies; an empty rectangle where it is not on the map.
-    Q_INVOKABLE QRectF place(const QString &stop) const;
+    /// Where a spot lies; an empty rectangle where it is not on the map.
+    Q_INVOKABLE QRectF place(const QString &spot) const;
 
 Q_SIGNALS:
     void drawn();
 
 private:
     void layOut();
-    void findStops();
-    void addStop(const QString &kind, const std::string &id, const QRectF &box);
+    void findSpots();
+    void addSpot(const QString &kind, const std::string &id, const QRectF &box);
     void addMark(const std::string &joint);
     void addRun(const PlacedRun &run, bool leadsBack);
     [[nodiscard]] QString nearestMark(const QPointF &touch, double reach) const;
@@ -80,11 +80,11 @@ private:
     MapLayout m_layout;
     double m_width = 960;
     double m_room = 0;
-    struct Stop {
+    struct Spot {
         QString name;
         QRectF box;
     };
-    std::vector<Stop> m_stops; ///< In flow order.
+    std::vector<Spot> m_spots; ///< In flow order.
     Rows m_plates;
     Rows m_marks;
     Rows m_runs;

@@ -4,9 +4,9 @@
 
 namespace flarestock {
 
-void Opened::show(const QString &stop, Detail detail)
+void Opened::show(const QString &spot, Detail detail)
 {
-    m_stop = stop;
+    m_spot = spot;
     m_pieces.become(std::move(detail.pieces));
     m_ways.become(detail.ways);
     m_detail = std::move(detail);

@@ -23,7 +23,7 @@ class Opened : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the desk")
-    Q_PROPERTY(QString stop READ stop NOTIFY changed)
+    Q_PROPERTY(QString spot READ spot NOTIFY changed)
     Q_PROPERTY(QString title READ title NOTIFY changed)
     Q_PROPERTY(QString subtitle READ subtitle NOTIFY changed)
     Q_PROPERTY(QString standing READ standing NOTIFY changed)
@@ -44,7 +44,7 @@ public:
     {
     }
 
-    [[nodiscard]] QString stop() const { return m_stop; }
+    [[nodiscard]] QString spot() const { return m_spot; }
     [[nodiscard]] QString title() const { return m_detail.title; }
     [[nodiscard]] QString subtitle() const { return m_detail.subtitle; }
     [[nodiscard]] QString standing() const { return m_detail.standing; }
@@ -60,8 +60,8 @@ public:
     [[nodiscard]] Rows *pieces() { return &m_pieces; }
     [[nodiscard]] Rows *ways() { return &m_ways; }
 
-    /// `stop` as LineMap names it; empty closes.
-    void show(const QString &stop, Detail detail);
+    /// `spot` as LineMap names it; empty closes.
+    void show(const QString &spot, Detail detail);
     /// Adds to a way what picking it would bring. The way is there (asserted).
     void weigh(int way, const Weighed &weighed);
 
@@ -69,7 +69,7 @@ Q_SIGNALS:
     void changed();
 
 private:
-    QString m_stop;
+    QString m_spot;
     Detail m_detail;
     Rows m_pieces;
     Rows m_ways;

@@ -30,7 +30,7 @@ namespace flarestock {
 /// Every digit of the number, whole part grouped in threes.
 [[nodiscard]] QString saidNumber(const Decimal &number, const QLocale &locale = QLocale());
 [[nodiscard]] QString saidMoney(const Money &money, const QLocale &locale = QLocale());
-/// "5 ft 6 in", "3": as the bench says it.
+/// "5 ft 6 in", "3": as the shop says it.
 [[nodiscard]] QString saidQuantity(const Quantity &quantity, const QLocale &locale = QLocale());
 /// "Sat 12 Dec 2026" of an ISO date; the text itself where it is none.
 [[nodiscard]] QString saidDate(std::string_view iso, const QLocale &locale = QLocale());

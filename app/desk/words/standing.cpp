@@ -4,6 +4,8 @@
 
 #include "app/desk/words/spoken.h"
 
+#include <algorithm>
+
 namespace flarestock {
 
 namespace {
@@ -28,11 +30,18 @@ Standing::Mark markOf(Verdict verdict, bool takesAids)
     return takesAids ? Standing::Needs : Standing::Made;
 }
 
+/// A ring, washer or sealant that it needs and that the catalogue does not have.
+bool lacksAid(const Way &way)
+{
+    return std::any_of(way.aids.begin(), way.aids.end(),
+                       [](const WayAid &aid) { return aid.part == nullptr; });
+}
+
 } // namespace
 
 Standing::Mark standing(const PlacedJoint &joint)
 {
-    if (!joint.way)
+    if (!joint.way || lacksAid(*joint.way))
         return Standing::Open;
     return markOf(joint.way->verdict(), !joint.way->aids.empty());
 }
@@ -44,7 +53,7 @@ Standing::Mark standing(const Link &link)
 
 Standing::Mark standing(const Finding &finding)
 {
-    if (finding.matter == Matter::Stock)
+    if (finding.isShortage)
         return Standing::Short;
     switch (finding.severity) {
     case Severity::Stop:
@@ -100,6 +109,8 @@ QString saidStanding(const PlacedJoint &joint)
 {
     if (!joint.way)
         return Standing::tr("open: nothing in the catalogue closes it");
+    if (lacksAid(*joint.way))
+        return Standing::tr("open: the catalogue lacks what it needs beside it");
     if (standing(joint) == Standing::Needs)
         return Standing::tr("closed with a ring, washer or sealant");
     return saidVerdict(joint.way->verdict());

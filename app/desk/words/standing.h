@@ -23,7 +23,7 @@ public:
         Needs,   ///< Holds with a ring, washer or sealant, which the bill has: a ring round a dot.
         Caution, ///< Made to fit, with something to know: a triangle.
         Trap,    ///< Screws together but leaks, jams or goes in loose: a square with a cross.
-        Open,    ///< Nothing closes it: a diamond whose halves do not meet.
+        Open,    ///< Nothing closes it, or an aid is wanting: a diamond whose halves do not meet.
         Note,    ///< Something to know: a page with lines.
         Short,   ///< Not on the shelf: a broken circle.
     };

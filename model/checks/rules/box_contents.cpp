@@ -31,7 +31,8 @@ void boxContents(const BuildUnderCheck &build, Findings &found)
              .source = "the shop's record of opened boxes",
              .remedy = spare ? "Take it from the loose stock."
                              : "Order it, or claim it from the supplier.",
-             .mend = {}});
+             .mend = {},
+             .isShortage = true});
     }
 }
 

@@ -32,12 +32,14 @@ void shortLines(const BuildUnderCheck &build, Findings &found)
     found.push_back({.severity = Severity::Note,
                      .matter = Matter::Stock,
                      .about = std::to_string(numbers.size()) + " of " +
-                              std::to_string(lines.size()) + " lines are short",
+                              std::to_string(lines.size()) +
+                              (numbers.size() == 1 ? " lines is short" : " lines are short"),
                      .where = {},
                      .text = "Not enough of it is free: " + named + ".",
                      .source = "the shop's stock",
                      .remedy = "Order them, or choose another way where there is one.",
-                     .mend = {}});
+                     .mend = {},
+                     .isShortage = true});
 }
 
 void lowLevels(const BuildUnderCheck &build, Findings &found)
