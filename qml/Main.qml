@@ -6,7 +6,6 @@ pragma ComponentBehavior: Bound
 
 import QtQuick
 import QtQuick.Controls
-import QtQuick.Dialogs
 import QtQuick.Layouts
 import Flarestock.Desk
 import Flarestock.Screens
@@ -15,6 +14,7 @@ ApplicationWindow {
     id: root
 
     property string notice: ""
+    property bool leaving: false
 
     readonly property BuildDesk build: Desk.build
     readonly property bool hasBuild: build.isOpen
@@ -46,12 +46,22 @@ ApplicationWindow {
         toolTipBase: Theme.surface
         toolTipText: Theme.ink
     }
-    onClosing: Desk.keepNow()
+    onClosing: close => {
+        Desk.keepNow();
+        close.accepted = root.leaving || !Desk.backups.due;
+        if (!close.accepted)
+            shopSheets.askBeforeLeaving();
+    }
     onHasBuildChanged: focusScreen()
     Component.onCompleted: focusScreen()
 
     function focusScreen() {
         (hasBuild ? screen : empty).forceActiveFocus(Qt.OtherFocusReason);
+    }
+
+    function leave() {
+        leaving = true;
+        close();
     }
 
     function askArea(area: int) {
@@ -95,6 +105,11 @@ ApplicationWindow {
         onActivated: chooser.open()
     }
     Shortcut {
+        sequences: [StandardKey.Open] // qmllint disable unqualified
+        enabled: Desk.hasShop
+        onActivated: shopSheets.openOther()
+    }
+    Shortcut {
         sequence: "Ctrl+Z"
         enabled: Desk.canTakeBack
         onActivated: Desk.takeBack()
@@ -125,6 +140,7 @@ ApplicationWindow {
                 backingUp: Desk.backups.busy
                 Layout.fillWidth: true
                 onBackupAsked: Desk.backups.now()
+                onOtherShopAsked: shopSheets.openOther()
                 onSought: typed => root.build.find(typed)
                 onChosen: (kind, target) => {
                     if (kind === "line" || kind === "shelf")
@@ -150,10 +166,12 @@ ApplicationWindow {
 
                 visible: !root.build.isOpen
                 problem: Desk.problem
+                opening: Desk.server.busy ? Desk.server.address : ""
                 Layout.fillWidth: true
                 Layout.fillHeight: true
                 onMakeDemo: Desk.makeDemo()
-                onOpenFile: fileDialog.open()
+                onOpenFile: shopSheets.openFile()
+                onOpenServer: shopSheets.openServer()
             }
             BottomLine {
                 sentence: root.notice || Desk.problem || Desk.handing.problem || root.build.lastStep
@@ -191,12 +209,9 @@ ApplicationWindow {
             nameSheet.open();
         }
     }
-    FileDialog {
-        id: fileDialog
+    ShopSheets {
+        id: shopSheets
 
-        objectName: "fileDialog"
-        title: qsTr("Open a shop file")
-        nameFilters: [qsTr("Shop files (*.flarestock)"), qsTr("All files (*)")]
-        onAccepted: Desk.openShop(selectedFile)
+        onLeave: root.leave()
     }
 }

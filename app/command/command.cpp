@@ -50,8 +50,8 @@ std::string commandReadIn(const CLI::App &app)
     return name;
 }
 
-/// A server's password is read from where they say, else asked on the terminal; only where a server
-/// wants one.
+/// A server's password is read from where they say, else from the keyring, else asked on the
+/// terminal; only where a server wants one.
 void addPasswordOptions(CLI::App &app)
 {
     takePasswordsFrom(-1);

@@ -9,6 +9,7 @@
 #include "app/desk/launch/self_test.h"
 #include "app/desk/launch/server_password.h"
 #include "app/desk/launch/settings.h"
+#include "model/storage/server/server_address.h"
 
 #include <QDir>
 #include <QFile>
@@ -54,6 +55,35 @@ bool putShopOnDesk(Desk &desk, const DeskOptions &options, const QString &folder
     return !last.isEmpty() && QFile::exists(last) && desk.openShopFile(last);
 }
 
+/// The address of the server that a person's screens begin with; empty where it is a file.
+QString serverToOpen(const DeskOptions &options)
+{
+    const QString shop = options.shop.isEmpty() ? lastShop() : options.shop;
+    return options.isSeen() && isServer(shop.toStdString()) ? shop : QString();
+}
+
+/// Opens it beside the window, and then the build that the options name.
+void openAtServer(Desk &desk, const QString &address, const DeskOptions &options)
+{
+    if (!options.build.isEmpty())
+        QObject::connect(
+            desk.server(), &AtServer::opened, &desk,
+            [&desk, build = options.build] { desk.openBuild(build); }, Qt::SingleShotConnection);
+    desk.server()->open(address, {}, options.keepPassword);
+}
+
+/// What the person has chosen is there the next time.
+void rememberChoices(const Desk &desk, const Look &look)
+{
+    QObject::connect(&look, &Look::darkChanged, &look, [&look] { rememberDark(look.isDark()); });
+    QObject::connect(&look, &Look::inInchesChanged, &look,
+                     [&look] { rememberInches(look.inInches()); });
+    QObject::connect(&desk, &Desk::whoChanged, &desk, [&desk] { rememberWho(desk.who()); });
+    QObject::connect(&desk, &Desk::shopChanged, &desk, [&desk] { rememberShop(desk.shopPath()); });
+    if (desk.hasShop())
+        rememberShop(desk.shopPath());
+}
+
 int test(std::unique_ptr<Screens> screens, Desk &desk, Look &look)
 {
     QStringList wrong = selfTest(*screens, desk, look);
@@ -73,10 +103,11 @@ int runDesk(QGuiApplication &application, const DeskOptions &options)
     const QTemporaryDir folder;
     Look look(nullptr);
     Desk desk(nullptr);
-    desk.setDeeds({openShopFile, makeDemoFile});
+    desk.setDeeds({openShopFile, makeDemoFile, {useServerPassword, openShopFile, keepPasswordOf}});
     takeServerPasswords(options);
-    const bool opened = putShopOnDesk(desk, options, folder.path());
-    if (!opened && (!options.shop.isEmpty() || !options.isSeen())) {
+    const QString server = serverToOpen(options);
+    const bool opened = server.isEmpty() && putShopOnDesk(desk, options, folder.path());
+    if (!opened && server.isEmpty() && (!options.shop.isEmpty() || !options.isSeen())) {
         std::fprintf(stderr, "%s\n", qPrintable(desk.problem()));
         return InputProblem;
     }
@@ -99,14 +130,10 @@ int runDesk(QGuiApplication &application, const DeskOptions &options)
         const auto written = writePicture(*screens->window(), options.size, options.screenshot);
         return written ? Done : refuse(written.error());
     }
-    QObject::connect(&look, &Look::darkChanged, &look, [&look] { rememberDark(look.isDark()); });
-    QObject::connect(&look, &Look::inInchesChanged, &look,
-                     [&look] { rememberInches(look.inInches()); });
     desk.setWho(lastWho());
-    QObject::connect(&desk, &Desk::whoChanged, &desk, [&desk] { rememberWho(desk.who()); });
-    QObject::connect(&desk, &Desk::shopChanged, &desk, [&desk] { rememberShop(desk.shopPath()); });
-    if (opened)
-        rememberShop(desk.shopPath());
+    rememberChoices(desk, look);
+    if (!server.isEmpty())
+        openAtServer(desk, server, options);
     return application.exec();
 }
 

@@ -2,6 +2,7 @@
 
 #include "app/workshop/password_source.h"
 
+#include "app/workshop/keyring.h"
 #include "model/storage/server/password.h"
 
 #include <cerrno>
@@ -90,8 +91,10 @@ std::optional<std::string> askedOnTerminal(const std::string &question)
 void takePasswordsFrom(int descriptor)
 {
     askForPasswordsBy([descriptor](const ServerAddress &address) {
-        return descriptor >= 0 ? lineFrom(descriptor)
-                               : askedOnTerminal("password of " + address.text() + ": ");
+        if (descriptor >= 0)
+            return lineFrom(descriptor);
+        auto kept = passwordInKeyring(address.text());
+        return kept ? kept : askedOnTerminal("password of " + address.text() + ": ");
     });
 }
 

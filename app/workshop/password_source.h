@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
 // Password source: where the password comes from that a server wants: a stream that a script names,
-// else the terminal, which does not show it. It is written nowhere.
+// else the desktop's keyring, else the terminal, which does not show it.
 
 #pragma once
 
@@ -17,7 +17,7 @@ namespace flarestock {
 [[nodiscard]] std::optional<std::string> askedOnTerminal(const std::string &question);
 
 /// From now on servers' passwords come from the descriptor, or where it is less than 0 from the
-/// terminal.
+/// keyring or the terminal.
 void takePasswordsFrom(int descriptor);
 
 } // namespace flarestock

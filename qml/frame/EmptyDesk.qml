@@ -10,9 +10,11 @@ FocusScope {
     id: root
 
     property string problem: ""
+    property string opening: "" // The address of a server that has not answered yet.
 
     signal makeDemo()
     signal openFile()
+    signal openServer()
 
     ColumnLayout {
         anchors.centerIn: parent
@@ -20,14 +22,16 @@ FocusScope {
         spacing: Theme.wideGap
 
         Words {
-            text: qsTr("No shop is on the desk yet")
+            text: root.opening === "" ? qsTr("No shop is on the desk yet")
+                                      : qsTr("Opening %1 …").arg(root.opening)
+            elide: Text.ElideMiddle
             font.pixelSize: Theme.titleText
             strong: true
             Layout.fillWidth: true
         }
         Words {
-            text: qsTr("A shop is one file: its catalogue, its shelves and bins, its system "
-                       + "templates and its builds.")
+            text: qsTr("A shop is one file, or a database on a server: its catalogue, its shelves "
+                       + "and bins, its system templates and its builds.")
             wrapMode: Text.WordWrap
             Layout.fillWidth: true
         }
@@ -45,8 +49,9 @@ FocusScope {
             wrapMode: Text.WordWrap
             Layout.fillWidth: true
         }
-        RowLayout {
+        Flow {
             spacing: Theme.gap
+            Layout.fillWidth: true
 
             DeskButton {
                 objectName: "makeDemo"
@@ -58,6 +63,11 @@ FocusScope {
                 objectName: "openFile"
                 text: qsTr("Open a shop file…")
                 onClicked: root.openFile()
+            }
+            DeskButton {
+                objectName: "openServer"
+                text: qsTr("Open a shop on a server…")
+                onClicked: root.openServer()
             }
         }
     }

@@ -22,6 +22,7 @@ Rectangle {
     signal sought(string typed)
     signal chosen(string kind, string target)
     signal backupAsked()
+    signal otherShopAsked()
 
     implicitHeight: 52
     color: Theme.window
@@ -83,6 +84,15 @@ Rectangle {
             quiet: !root.backupDue
             enabled: !root.backingUp
             onClicked: root.backupAsked()
+        }
+        DeskButton {
+            objectName: "otherShop"
+            visible: root.shopFile !== ""
+            text: qsTr("Other shop…")
+            Accessible.description: qsTr("Ctrl+O")
+            small: true
+            padding: 10
+            onClicked: root.otherShopAsked()
         }
     }
     Rectangle {

@@ -8,8 +8,8 @@
 #include "app/desk/shop/desk.h"
 #include "app/desk/shop/look.h"
 #include "seen.h"
+#include "sheet_pictures.h"
 
-#include <QDir>
 #include <QTemporaryDir>
 #include <QTest>
 
@@ -59,8 +59,7 @@ private:
         type(QString::fromLatin1(text));
     }
     void awaitWritten() { QTRY_VERIFY_WITH_TIMEOUT(!m_desk->handing()->isBusy(), 20000); }
-    /// A picture, light and dark, large and small; the small one without a cut word.
-    void picture(const char *name);
+    void picture(const char *name) { pictureOfSheet(*m_window, *m_look, name); }
 
     QTemporaryDir m_folder;
     std::unique_ptr<Look> m_look;
@@ -84,31 +83,6 @@ void HandingOutByKeyboard::initTestCase()
     m_window = m_screens->window();
     m_window->requestActivate();
     QVERIFY(QTest::qWaitForWindowActive(m_window));
-    (void)pictureOf(*m_window, QSize(1440, 900));
-}
-
-void HandingOutByKeyboard::picture(const char *name)
-{
-    QDir().mkpath(QStringLiteral(FLARESTOCK_BINARY_DIR "/pictures"));
-    for (const bool dark : {false, true}) {
-        m_look->setDark(dark);
-        const QSize size = dark ? QSize(1024, 640) : QSize(1440, 900);
-        const QImage image = pictureOf(*m_window, size);
-        QVERIFY(image.save(QStringLiteral(FLARESTOCK_BINARY_DIR "/pictures/%1-%2.png")
-                               .arg(QString::fromLatin1(name), dark ? QStringLiteral("dark-small")
-                                                                    : QStringLiteral("light"))));
-        for (const QQuickItem *one : allSeen(*m_window)) {
-            bool ofScreen = false; // What lies under the sheet has a test of its own.
-            for (const QQuickItem *above = one; above != nullptr; above = above->parentItem())
-                ofScreen = ofScreen || above->objectName() == QStringLiteral("billList") ||
-                           above->objectName() == QStringLiteral("findingList") ||
-                           above->objectName() == QStringLiteral("lineMap");
-            if (!ofScreen)
-                QVERIFY2(!one->property("truncated").toBool(),
-                         qPrintable(one->property("text").toString()));
-        }
-    }
-    m_look->setDark(false);
     (void)pictureOf(*m_window, QSize(1440, 900));
 }
 

@@ -4,10 +4,7 @@
 
 #include "app/desk/words/spoken.h"
 
-#include <QDir>
-#include <QFile>
 #include <QJSEngine>
-#include <QStandardPaths>
 #include <QTime>
 
 #include <algorithm>
@@ -84,6 +81,7 @@ void Desk::listen()
         Q_EMIT stepsChanged();
     });
     connect(&m_backups, &BackingUp::told, &m_build, &BuildDesk::tell);
+    connect(&m_server, &AtServer::opened, this, &Desk::showFromServer);
     connect(&m_handing, &HandingOut::changed, this, &Desk::stepsChanged);
     connect(&m_handing, &HandingOut::wrote, this,
             [this](const std::shared_ptr<const Wrote> &wrote, const QString &sentence,
@@ -226,46 +224,6 @@ void Desk::keepLater()
     say(tr("writing to the file"));
     m_isToKeep = true;
     m_keepSoon.start();
-}
-
-bool Desk::openWith(const OpenShop &deed, const QString &file)
-{
-    if (!deed)
-        return false;
-    if (m_handing.isBusy() || m_backups.isBusy()) {
-        refuse({m_shop.file, "is being written just now", "Try again."});
-        return false;
-    }
-    auto shop = deed(file.toStdString());
-    if (!shop) {
-        refuse(shop.error());
-        return false;
-    }
-    show(std::move(*shop));
-    return true;
-}
-
-bool Desk::openShopFile(const QString &file)
-{
-    return openWith(m_deeds.open, file);
-}
-
-bool Desk::openShop(const QUrl &file)
-{
-    return openShopFile(file.toLocalFile());
-}
-
-bool Desk::makeDemoIn(const QString &file)
-{
-    return openWith(m_deeds.makeDemo, file);
-}
-
-bool Desk::makeDemo()
-{
-    const QString folder = QStandardPaths::writableLocation(QStandardPaths::AppDataLocation);
-    QDir().mkpath(folder);
-    const QString file = QDir(folder).filePath(QStringLiteral("demo-shop.flarestock"));
-    return QFile::exists(file) ? openShopFile(file) : makeDemoIn(file);
 }
 
 void Desk::keepNow()

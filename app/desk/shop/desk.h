@@ -7,6 +7,7 @@
 
 #include "app/desk/build/build_desk.h"
 #include "app/desk/handing/handing_out.h"
+#include "app/desk/shop/at_server.h"
 #include "app/desk/shop/backing_up.h"
 #include "app/desk/shop/shop_on_desk.h"
 
@@ -33,10 +34,12 @@ class Desk : public QObject {
     Q_PROPERTY(flarestock::BuildDesk *build READ build CONSTANT)
     Q_PROPERTY(flarestock::HandingOut *handing READ handing CONSTANT)
     Q_PROPERTY(flarestock::BackingUp *backups READ backups CONSTANT)
+    Q_PROPERTY(flarestock::AtServer *server READ server CONSTANT)
 public:
     struct Deeds {
         OpenShop open;
         OpenShop makeDemo;
+        AtServer::Deeds atServer = {}; ///< Empty: shops are files.
     };
 
     /// Not default-constructible: QML would otherwise make a second, empty desk of its own.
@@ -45,7 +48,7 @@ public:
     /// The desk that exists (asserted: main() or the test has made it).
     static Desk *create(QQmlEngine *engine, QJSEngine *);
 
-    void setDeeds(Deeds deeds) { m_deeds = std::move(deeds); }
+    void setDeeds(Deeds deeds);
     /// Puts a shop on the desk, with its first build. Problem: none of it can be worked out.
     void show(ShopOnDesk shop);
 
@@ -61,6 +64,7 @@ public:
     [[nodiscard]] BuildDesk *build() { return &m_build; }
     [[nodiscard]] HandingOut *handing() { return &m_handing; }
     [[nodiscard]] BackingUp *backups() { return &m_backups; }
+    [[nodiscard]] AtServer *server() { return &m_server; }
     /// Whose name stands below what is done here; empty where nobody has said.
     [[nodiscard]] QString who() const { return m_who; }
     void setWho(const QString &who);
@@ -97,6 +101,8 @@ private:
     void takeInOthers(ShopOnDesk shop);
     void keepLater();
     void showHanding();
+    [[nodiscard]] bool isBeingWritten();
+    void showFromServer(const ShopOnDesk &shop, const QString &says);
     [[nodiscard]] bool openWith(const OpenShop &deed, const QString &file);
     void refuse(const Problem &problem);
     void say(const QString &kept);
@@ -113,6 +119,7 @@ private:
     BuildDesk m_build;
     HandingOut m_handing;
     BackingUp m_backups;
+    AtServer m_server;
     QString m_who;
     QTimer m_readSoon;
     Errand m_reading;                 ///< What others wrote.

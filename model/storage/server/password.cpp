@@ -43,6 +43,12 @@ std::optional<std::string> passwordFor(const ServerAddress &address)
     return given;
 }
 
+void usePassword(const ServerAddress &address, const std::string &password)
+{
+    const std::lock_guard guard(passwords().lock);
+    passwords().known.insert_or_assign(address.text(), password);
+}
+
 void forgetPassword(const ServerAddress &address)
 {
     const std::lock_guard guard(passwords().lock);

@@ -20,6 +20,8 @@ using AskPassword = std::function<std::optional<std::string>(const ServerAddress
 void askForPasswordsBy(AskPassword ask);
 /// The one that was given before, or asked for now.
 [[nodiscard]] std::optional<std::string> passwordFor(const ServerAddress &address);
+/// Instead of asking.
+void usePassword(const ServerAddress &address, const std::string &password);
 /// The server did not take it: it is asked for again.
 void forgetPassword(const ServerAddress &address);
 

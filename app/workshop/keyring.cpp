@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 
-#include "app/desk/launch/keyring.h"
+#include "app/workshop/keyring.h"
 
 #include <QEventLoop>
 #include <qt6keychain/keychain.h>

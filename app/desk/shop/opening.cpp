@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: MIT
+//
+// How a shop comes onto the desk: from a file, from a server, or as the demo shop made anew.
+
+#include "app/desk/shop/desk.h"
+
+#include <QDir>
+#include <QFile>
+#include <QStandardPaths>
+
+namespace flarestock {
+
+void Desk::setDeeds(Deeds deeds)
+{
+    m_deeds = std::move(deeds);
+    m_server.setDeeds(m_deeds.atServer);
+}
+
+/// Says so, too.
+bool Desk::isBeingWritten()
+{
+    if (!m_handing.isBusy() && !m_backups.isBusy())
+        return false;
+    refuse({m_shop.file, "is being written just now", "Try again."});
+    return true;
+}
+
+bool Desk::openWith(const OpenShop &deed, const QString &file)
+{
+    if (!deed || isBeingWritten())
+        return false;
+    auto shop = deed(file.toStdString());
+    if (!shop) {
+        refuse(shop.error());
+        return false;
+    }
+    show(std::move(*shop));
+    return true;
+}
+
+bool Desk::openShopFile(const QString &file)
+{
+    return openWith(m_deeds.open, file);
+}
+
+bool Desk::openShop(const QUrl &file)
+{
+    return openShopFile(file.toLocalFile());
+}
+
+bool Desk::makeDemoIn(const QString &file)
+{
+    return openWith(m_deeds.makeDemo, file);
+}
+
+bool Desk::makeDemo()
+{
+    const QString folder = QStandardPaths::writableLocation(QStandardPaths::AppDataLocation);
+    QDir().mkpath(folder);
+    const QString file = QDir(folder).filePath(QStringLiteral("demo-shop.flarestock"));
+    return QFile::exists(file) ? openShopFile(file) : makeDemoIn(file);
+}
+
+/// `says`: what else there is to say.
+void Desk::showFromServer(const ShopOnDesk &shop, const QString &says)
+{
+    if (isBeingWritten())
+        return;
+    show(shop);
+    if (!says.isEmpty())
+        m_build.tell(says);
+}
+
+} // namespace flarestock

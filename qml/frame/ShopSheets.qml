@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: MIT
+//
+// The sheets about the shop as a whole: another one, one on a server, a backup before
+// the desk goes.
+
+import QtQuick
+import QtQuick.Dialogs
+import Flarestock.Desk
+import Flarestock.Screens
+
+Item {
+    id: root
+
+    signal leave()
+
+    function openOther() {
+        shopSheet.open();
+    }
+    function openFile() {
+        fileDialog.open();
+    }
+    function openServer() {
+        serverSheet.open();
+    }
+    function askBeforeLeaving() {
+        leaveSheet.problem = "";
+        leaveSheet.open();
+    }
+
+    ShopSheet {
+        id: shopSheet
+
+        onOpenFile: fileDialog.open()
+        onOpenServer: serverSheet.open()
+        onMakeDemo: Desk.makeDemo()
+    }
+    ServerSheet {
+        id: serverSheet
+
+        address: Desk.server.address
+        problem: Desk.server.problem
+        busy: Desk.server.busy
+        onAsked: (address, password, keep) => Desk.server.open(address, password, keep)
+    }
+    Connections {
+        target: Desk.server
+
+        function onChanged() {
+            if (Desk.server.problem !== "")
+                serverSheet.open();
+        }
+        function onOpened() {
+            serverSheet.close();
+        }
+    }
+    LeavingSheet {
+        id: leaveSheet
+
+        newest: Desk.backups.newest
+        busy: Desk.backups.busy
+        onBackUp: Desk.backups.now()
+        onLeave: root.leave()
+    }
+    Connections {
+        target: Desk.backups
+
+        function onTold(sentence: string) {
+            if (!leaveSheet.opened)
+                return;
+            if (!Desk.backups.due)
+                root.leave();
+            else
+                leaveSheet.problem = sentence;
+        }
+    }
+    FileDialog {
+        id: fileDialog
+
+        objectName: "fileDialog"
+        title: qsTr("Open a shop file")
+        nameFilters: [qsTr("Shop files (*.flarestock)"), qsTr("All files (*)")]
+        onAccepted: Desk.openShop(selectedFile)
+    }
+}
