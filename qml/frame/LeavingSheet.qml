@@ -17,8 +17,8 @@ WorkSheet {
 
     title: qsTr("Back up before you go?")
     about: root.busy ? qsTr("Backing up; the desk closes when the copy is proved whole.")
-                     : qsTr("This shop: %1. A copy beside its file is proved whole when it is made; the "
-                            + "last ten and one a month are kept.").arg(root.newest)
+                     : qsTr("This shop: %1. A copy beside its file is proved whole when it is "
+                            + "made; the last ten and one a month are kept.").arg(root.newest)
     widest: 560
     onOpened: first.forceActiveFocus()
 
