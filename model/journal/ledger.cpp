@@ -112,14 +112,16 @@ void Ledger::knowTakenBack(const MovementId &past)
 
 void Ledger::know(const Movement &past, bool reversed)
 {
+    // Ids grow with time, so that most are the last.
     m_past.insert_or_assign(
-        past.id, Past{source(past), past.quantity, past.value, reversed, target(past), {}});
+        m_past.end(), past.id,
+        Past{source(past), past.quantity, past.value, reversed, target(past), {}});
 }
 
 void Ledger::carryOver(const BalanceKey &key, const Balance &balance)
 {
     if (!balance.isNothing())
-        m_balances.try_emplace(key, balance);
+        m_balances.try_emplace(m_balances.end(), key, balance); // They come in order.
 }
 
 std::optional<Refusal> Ledger::reversalRefusal(const Movement &movement) const
@@ -209,7 +211,8 @@ std::optional<Refusal> Ledger::apply(const Movement &movement)
     if (movement.reverses)
         m_past[*movement.reverses].reversed = true;
     know(movement, false);
-    m_past[movement.id].layers = layers;
+    if (!layers.empty())
+        m_past[movement.id].layers = layers;
     return std::nullopt;
 }
 

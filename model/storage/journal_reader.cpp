@@ -12,7 +12,6 @@ void readJournal(const ShopConnection &connection,
                  const std::function<void(const JournalRow &)> &onMovement,
                  const std::function<void(const RecordRow &)> &onRecord)
 {
-    auto movements = connection.run(sql::SelectMovements);
     auto records = connection.run(sql::SelectRecords);
     const auto nextRecord = [&records]() -> std::optional<RecordRow> {
         if (!records.next())
@@ -20,12 +19,12 @@ void readJournal(const ShopConnection &connection,
         return recordRow(records);
     };
     auto record = nextRecord();
-    while (movements.next()) {
-        const auto row = journalRow(movements);
+    connection.eachRow(sql::SelectMovements, [&](const StoredRow &stored) {
+        const auto row = journalRow(stored);
         for (; record && isBefore(*record, row); record = nextRecord())
             onRecord(*record);
         onMovement(row);
-    }
+    });
     for (; record; record = nextRecord())
         onRecord(*record);
 }

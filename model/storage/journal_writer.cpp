@@ -122,8 +122,9 @@ void JournalWriter::learn(const std::string &part)
                 refuse(movement, *refusal);
         }
     } else {
-        m_connection.runAgain(sql::SelectBalancesOfPart, {text(part)},
-                              [this](const QSqlQuery &row) { carryBalance(row, m_ledger); });
+        m_connection.runAgain(
+            sql::SelectBalancesOfPart, {text(part)},
+            [this](const QSqlQuery &row) { carryBalance(QueryRow(row), m_ledger); });
     }
     m_connection.runAgain(sql::SelectClaimsOfPart, {text(part)},
                           [this](const QSqlQuery &row) { carryClaim(row, m_ledger); });

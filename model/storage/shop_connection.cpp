@@ -99,6 +99,33 @@ void ShopConnection::runAgain(std::string_view sql, const QVariantList &values,
     m_prepared.insert(std::move(known));
 }
 
+std::int64_t QueryRow::number(int column) const
+{
+    return m_query.value(column).toLongLong();
+}
+
+std::string QueryRow::text(int column) const
+{
+    return m_query.value(column).toString().toStdString();
+}
+
+QByteArray QueryRow::bytes(int column) const
+{
+    return m_query.value(column).toByteArray();
+}
+
+bool QueryRow::isNull(int column) const
+{
+    return m_query.value(column).isNull();
+}
+
+void ShopConnection::eachRow(std::string_view sql,
+                             const std::function<void(const StoredRow &row)> &row) const
+{
+    for (auto query = run(sql); query.next();)
+        row(QueryRow(query));
+}
+
 QVariant ShopConnection::one(std::string_view sql, const QVariantList &values) const
 {
     auto query = run(sql, values);

@@ -32,6 +32,29 @@ struct ChainEnd {
     QByteArray head;
 };
 
+/// A row as a statement shows it, until it shows the next one. Columns count from 0.
+class StoredRow {
+public:
+    virtual ~StoredRow() = default;
+    [[nodiscard]] virtual std::int64_t number(int column) const = 0;
+    [[nodiscard]] virtual std::string text(int column) const = 0;
+    [[nodiscard]] virtual QByteArray bytes(int column) const = 0;
+    [[nodiscard]] virtual bool isNull(int column) const = 0;
+};
+
+/// The one on which a query stands.
+class QueryRow final : public StoredRow {
+public:
+    explicit QueryRow(const QSqlQuery &query) : m_query(query) {}
+    [[nodiscard]] std::int64_t number(int column) const override;
+    [[nodiscard]] std::string text(int column) const override;
+    [[nodiscard]] QByteArray bytes(int column) const override;
+    [[nodiscard]] bool isNull(int column) const override;
+
+private:
+    const QSqlQuery &m_query;
+};
+
 class ShopConnection {
 public:
     virtual ~ShopConnection();
@@ -47,6 +70,10 @@ public:
     /// is one, is shown every row. Throws StorageFailure.
     void runAgain(std::string_view sql, const QVariantList &values,
                   const std::function<void(const QSqlQuery &query)> &row = {}) const;
+    /// Shows every row of a statement that reads much; `row` runs no other on this connection
+    /// that writes. Throws StorageFailure.
+    virtual void eachRow(std::string_view sql,
+                         const std::function<void(const StoredRow &row)> &row) const;
     /// The first column of the first row; invalid where there is none.
     [[nodiscard]] QVariant one(std::string_view sql, const QVariantList &values = {}) const;
 

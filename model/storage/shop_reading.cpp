@@ -36,12 +36,12 @@ void fold(const ShopConnection &connection, Ledger &ledger)
 /// Of a moving average the balances say enough, and nobody waits for a long journal.
 void carryOver(const ShopConnection &connection, Ledger &ledger)
 {
-    for (auto query = connection.run(sql::SelectBalances); query.next();)
-        carryBalance(query, ledger);
+    connection.eachRow(sql::SelectBalances,
+                       [&ledger](const StoredRow &row) { carryBalance(row, ledger); });
     for (auto query = connection.run(sql::SelectClaims); query.next();)
         carryClaim(query, ledger);
     for (auto query = connection.run(sql::SelectTakenBack); query.next();)
-        ledger.knowTakenBack(idOf(query.value(0)));
+        ledger.knowTakenBack(idOf(query.value(0).toByteArray()));
 }
 
 } // namespace

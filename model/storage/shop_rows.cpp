@@ -29,6 +29,14 @@ PieceCondition conditionOf(const std::string &spelt)
     return *condition;
 }
 
+Deed deedOf(const std::string &spelt)
+{
+    const auto deed = parseDeed(spelt);
+    if (!deed || text(*deed) != spelt)
+        notOurs("an unknown deed");
+    return *deed;
+}
+
 void readPlace(const QSqlQuery &query, ChainPlace &place)
 {
     place.replica = query.value(0).toLongLong();
@@ -39,9 +47,8 @@ void readPlace(const QSqlQuery &query, ChainPlace &place)
 
 } // namespace
 
-MovementId idOf(const QVariant &value)
+MovementId idOf(const QByteArray &bytes)
 {
-    const auto bytes = value.toByteArray();
     if (bytes.size() != 16)
         notOurs("a damaged id");
     std::array<std::uint8_t, 16> id{};
@@ -73,12 +80,10 @@ std::string withoutMark(const std::string &text)
 
 BoxCheck boxCheckRow(const QSqlQuery &query)
 {
-    return {idOf(query.value(1)),
-            query.value(2).toString().toStdString(),
-            query.value(3).toString().toStdString(),
-            missingOf(query.value(4).toString().toStdString()),
-            query.value(5).toString().toStdString(),
-            query.value(6).toLongLong()};
+    return {
+        idOf(query.value(1).toByteArray()),      query.value(2).toString().toStdString(),
+        query.value(3).toString().toStdString(), missingOf(query.value(4).toString().toStdString()),
+        query.value(5).toString().toStdString(), query.value(6).toLongLong()};
 }
 
 QByteArray idBytes(const MovementId &id)
@@ -87,40 +92,42 @@ QByteArray idBytes(const MovementId &id)
             static_cast<qsizetype>(id.bytes().size())};
 }
 
+JournalRow journalRow(const StoredRow &stored)
+{
+    JournalRow row;
+    row.replica = stored.number(0);
+    row.sequence = stored.number(1);
+    row.lamport = stored.number(2);
+    row.hash = stored.bytes(3);
+    auto &movement = row.movement;
+    movement.id = idOf(stored.bytes(4));
+    movement.part = stored.text(5);
+    movement.quantity = stored.number(6);
+    movement.value = stored.number(7);
+    movement.from = stored.text(8);
+    movement.to = stored.text(9);
+    movement.lot = stored.text(10);
+    movement.condition = conditionOf(stored.text(11));
+    movement.who = stored.text(12);
+    movement.why = stored.text(13);
+    movement.document = stored.text(14);
+    if (!stored.isNull(15))
+        movement.reverses = idOf(stored.bytes(15));
+    movement.at = stored.number(16);
+    movement.deed = deedOf(stored.text(17));
+    if (!stored.isNull(18))
+        movement.newLot = stored.text(18);
+    if (!stored.isNull(19))
+        movement.newCondition = conditionOf(stored.text(19));
+    if (!stored.isNull(20))
+        movement.action = idOf(stored.bytes(20));
+    movement.until = stored.text(21);
+    return row;
+}
+
 JournalRow journalRow(const QSqlQuery &query)
 {
-    const auto string = [&query](int column) {
-        return query.value(column).toString().toStdString();
-    };
-    JournalRow row;
-    readPlace(query, row);
-    auto &movement = row.movement;
-    movement.id = idOf(query.value(4));
-    movement.part = string(5);
-    movement.quantity = query.value(6).toLongLong();
-    movement.value = query.value(7).toLongLong();
-    movement.from = string(8);
-    movement.to = string(9);
-    movement.lot = string(10);
-    movement.condition = conditionOf(string(11));
-    movement.who = string(12);
-    movement.why = string(13);
-    movement.document = string(14);
-    if (!query.value(15).isNull())
-        movement.reverses = idOf(query.value(15));
-    movement.at = query.value(16).toLongLong();
-    const auto deed = parseDeed(string(17));
-    if (!deed || text(*deed) != string(17))
-        notOurs("an unknown deed");
-    movement.deed = *deed;
-    if (!query.value(18).isNull())
-        movement.newLot = string(18);
-    if (!query.value(19).isNull())
-        movement.newCondition = conditionOf(string(19));
-    if (!query.value(20).isNull())
-        movement.action = idOf(query.value(20));
-    movement.until = string(21);
-    return row;
+    return journalRow(QueryRow(query));
 }
 
 RecordRow recordRow(const QSqlQuery &query)
@@ -128,7 +135,7 @@ RecordRow recordRow(const QSqlQuery &query)
     RecordRow row;
     readPlace(query, row);
     auto &record = row.record;
-    record.id = idOf(query.value(4));
+    record.id = idOf(query.value(4).toByteArray());
     const auto kind = parseRecordKind(query.value(5).toString().toStdString());
     if (!kind)
         notOurs("a record of an unknown kind");
@@ -145,12 +152,12 @@ RecordRow recordRow(const QSqlQuery &query)
     return row;
 }
 
-void carryBalance(const QSqlQuery &query, Ledger &ledger)
+void carryBalance(const StoredRow &stored, Ledger &ledger)
 {
-    const auto word = [&query](int column) { return query.value(column).toString().toStdString(); };
-    ledger.carryOver(BalanceKey{word(0), word(1), word(2),
-                                parsePieceCondition(word(3)).value_or(PieceCondition::NotToBeUsed)},
-                     Balance{query.value(4).toLongLong(), query.value(5).toLongLong()});
+    ledger.carryOver(
+        BalanceKey{stored.text(0), stored.text(1), stored.text(2),
+                   parsePieceCondition(stored.text(3)).value_or(PieceCondition::NotToBeUsed)},
+        Balance{stored.number(4), stored.number(5)});
 }
 
 void carryClaim(const QSqlQuery &query, Ledger &ledger)

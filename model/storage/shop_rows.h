@@ -40,14 +40,15 @@ struct RecordRow : ChainPlace {
 [[nodiscard]] std::string withoutMark(const std::string &text);
 [[nodiscard]] QByteArray idBytes(const MovementId &id);
 /// Back from a column. Throws StorageFailure where it is none.
-[[nodiscard]] MovementId idOf(const QVariant &value);
+[[nodiscard]] MovementId idOf(const QByteArray &bytes);
 
 /// The row that stands there. Throws StorageFailure where it cannot be one of ours.
+[[nodiscard]] JournalRow journalRow(const StoredRow &stored);
 [[nodiscard]] JournalRow journalRow(const QSqlQuery &query);
 [[nodiscard]] BoxCheck boxCheckRow(const QSqlQuery &query);
 [[nodiscard]] RecordRow recordRow(const QSqlQuery &query);
 /// The balance or claim that stands there becomes known to the ledger.
-void carryBalance(const QSqlQuery &query, Ledger &ledger);
+void carryBalance(const StoredRow &stored, Ledger &ledger);
 void carryClaim(const QSqlQuery &query, Ledger &ledger);
 [[nodiscard]] QVariantList valuesOf(const JournalRow &row);
 [[nodiscard]] QVariantList valuesOf(const RecordRow &row);

@@ -27,6 +27,8 @@ public:
 
     /// By BEGIN IMMEDIATE. Throws also where the file is damaged; see writeOnlyAfter().
     void wholly(const std::function<void()> &action) override;
+    void eachRow(std::string_view sql,
+                 const std::function<void(const StoredRow &row)> &row) const override;
     void atOneMoment(const std::function<void()> &look) const override;
     [[nodiscard]] ChainEnd chainEnd() override; ///< The newest chain of the file.
     [[nodiscard]] std::int64_t nextLamport(std::int64_t last) override { return last + 1; }
