@@ -1,14 +1,15 @@
 // SPDX-License-Identifier: MIT
 //
 // Shop watch: says that somebody has written into a shop, this program through another connection
-// or another seat, within half a second: a file is asked, a server says it by itself. It needs the
+// or another seat, within half a second: a file is asked, a server says it by itself. It looks from
+// a thread of its own, so that a server that does not answer holds up nobody, and speaks by the
 // event loop of the thread that it was made in.
 //
 //   const ShopWatch watch(path, [this] { readAgain(); });
 
 #pragma once
 
-#include <QTimer>
+#include <QThread>
 
 #include <filesystem>
 #include <functional>
@@ -16,27 +17,25 @@
 
 namespace flarestock {
 
-class ShopConnection;
-
 class ShopWatch {
 public:
     /// A shop that cannot be opened now is tried again, and so is one that no longer answers; then
-    /// `changed` is called, because nobody knows what was missed.
+    /// `changed` is called, because nobody knows what was missed. Whatever is written once this has
+    /// returned is told.
     ShopWatch(std::filesystem::path shop, std::function<void()> changed);
+    /// From now on `changed` is not called.
     ~ShopWatch();
     ShopWatch(const ShopWatch &) = delete;
     ShopWatch &operator=(const ShopWatch &) = delete;
 
-    [[nodiscard]] bool isWatching() const noexcept { return m_connection != nullptr; }
+    [[nodiscard]] bool isWatching() const;
 
 private:
-    void open();
-    void look();
+    class Look;
+    struct Ear;
 
-    std::filesystem::path m_shop;
-    std::function<void()> m_changed;
-    std::unique_ptr<ShopConnection> m_connection;
-    QTimer m_timer;
+    std::shared_ptr<Ear> m_ear;
+    std::unique_ptr<QThread> m_thread;
 };
 
 } // namespace flarestock

@@ -14,6 +14,7 @@
 #include "model/storage/shop_watch.h"
 
 #include <QCoreApplication>
+#include <QTimer>
 
 #include <iostream>
 #include <unistd.h>
