@@ -2,21 +2,40 @@
 
 #include "app/stockroom/cutting.h"
 
-#include "model/parts/cutting.h"
-
 #include <algorithm>
 
 namespace flarestock {
 
 namespace {
 
-/// What a cut takes off a piece: its kerf too, unless the piece is used up to its end.
-std::int64_t takenOff(std::int64_t piece, std::int64_t length, std::int64_t kerf) noexcept
+std::vector<Decimal> lengthsOf(const std::map<BalanceKey, std::int64_t> &pieces)
 {
-    return std::min(piece, length + kerf);
+    std::vector<Decimal> lengths;
+    lengths.reserve(pieces.size());
+    for (const auto &[key, length] : pieces)
+        lengths.push_back(Decimal(length));
+    return lengths;
 }
 
 } // namespace
+
+NamedPieces::NamedPieces(const std::map<BalanceKey, std::int64_t> &pieces, const CutLoss &loss)
+    : m_pieces(lengthsOf(pieces), Decimal(loss.kerf))
+{
+    for (const auto &[key, length] : pieces)
+        m_names.push_back(key);
+}
+
+std::optional<CutFrom> NamedPieces::cut(std::int64_t length)
+{
+    const auto piece = m_pieces.cutOff(Decimal(length));
+    return piece ? std::optional(CutFrom{m_names[*piece], length}) : std::nullopt;
+}
+
+std::int64_t NamedPieces::longest() const
+{
+    return m_pieces.longest().toInt64().value_or(0);
+}
 
 CutLoss usualCutLoss() noexcept
 {
@@ -27,24 +46,17 @@ Result<std::vector<CutFrom>> cuttingPlan(const Part &part, std::vector<std::int6
                                          const std::map<BalanceKey, std::int64_t> &pieces,
                                          const CutLoss &loss)
 {
-    auto left = pieces;
+    NamedPieces left(pieces, loss);
     std::sort(lengths.begin(), lengths.end(), std::greater<>());
     std::vector<CutFrom> plan;
     for (const std::int64_t length : lengths) {
-        auto best = left.end();
-        std::int64_t longest = 0;
-        for (auto at = left.begin(); at != left.end(); ++at) {
-            longest = std::max(longest, at->second);
-            if (at->second >= length && (best == left.end() || at->second < best->second))
-                best = at;
-        }
-        if (best == left.end())
+        const auto cut = left.cut(length);
+        if (!cut)
             return problem(part.number,
                            "has no piece of " + spoken(length, part) +
-                               "; the longest that is left has " + spoken(longest, part),
+                               "; the longest that is left has " + spoken(left.longest(), part),
                            "Get more, or cut another piece first.");
-        plan.push_back({best->first, length});
-        best->second -= takenOff(best->second, length, loss.kerf);
+        plan.push_back(*cut);
     }
     return plan;
 }
@@ -60,9 +72,9 @@ std::vector<Movement> cutMovements(const std::vector<CutFrom> &cuts,
         movement.document = action.document;
         movements.push_back(std::move(movement));
         std::int64_t &left = pieces[cut.piece];
-        const std::int64_t off = takenOff(left, cut.length, action.loss.kerf);
-        left -= off;
-        waste[cut.piece] += off - cut.length;
+        const std::int64_t rest = leftBehind(left, cut.length, action.loss.kerf);
+        waste[cut.piece] += left - cut.length - rest;
+        left = rest;
     }
     for (auto &[piece, lost] : waste) {
         const std::int64_t rest = pieces[piece];

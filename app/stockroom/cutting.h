@@ -6,6 +6,7 @@
 #pragma once
 
 #include "app/stockroom/deed.h"
+#include "model/parts/cutting.h"
 
 namespace flarestock {
 
@@ -22,9 +23,20 @@ struct CutFrom {
     std::int64_t length = 0;
 };
 
-/// As model/parts/cutting.h has it: the longest length first, each from the shortest piece that
-/// still holds it, and of pieces that are as short from the first by place and name. Problem: a
-/// length that no piece holds; says how long the longest is.
+/// CutPieces by their names, in the order of places and names.
+class NamedPieces {
+public:
+    NamedPieces(const std::map<BalanceKey, std::int64_t> &pieces, const CutLoss &loss);
+    /// Which piece a length is cut off; nothing where none holds it.
+    [[nodiscard]] std::optional<CutFrom> cut(std::int64_t length);
+    [[nodiscard]] std::int64_t longest() const; ///< Zero where there is none.
+
+private:
+    std::vector<BalanceKey> m_names;
+    CutPieces m_pieces;
+};
+
+/// The longest length first. Problem: a length that no piece holds; says how long the longest is.
 [[nodiscard]] Result<std::vector<CutFrom>>
 cuttingPlan(const Part &part, std::vector<std::int64_t> lengths,
             const std::map<BalanceKey, std::int64_t> &pieces, const CutLoss &loss);

@@ -64,9 +64,9 @@ void pickPieces(std::pair<const Part *, std::int64_t> outstanding,
 
 /// Of what is cut: as many of the build's lengths, the longest first, as are outstanding.
 void pickLengths(const BillLine &line, std::int64_t outstanding,
-                 std::map<BalanceKey, std::int64_t> pieces, PickList &list)
+                 const std::map<BalanceKey, std::int64_t> &pieces, PickList &list)
 {
-    const CutLoss loss = usualCutLoss();
+    NamedPieces left(pieces, usualCutLoss());
     std::map<BalanceKey, Pick> picks;
     std::int64_t lacking = 0;
     for (const Quantity &cut : line.cuts) {
@@ -74,18 +74,16 @@ void pickLengths(const BillLine &line, std::int64_t outstanding,
         if (!length || *length > outstanding)
             continue;
         outstanding -= *length;
-        const auto plan = cuttingPlan(*line.part, {*length}, pieces, loss);
-        if (!plan) {
+        const auto from = left.cut(*length);
+        if (!from) {
             lacking += *length;
             continue;
         }
-        const BalanceKey &piece = plan->front().piece;
-        Pick &pick = picks[piece];
+        Pick &pick = picks[from->piece];
         pick.part = line.part;
-        pick.key = piece;
+        pick.key = from->piece;
         pick.quantity += *length;
         pick.lengths.push_back(*length);
-        pieces[piece] -= std::min(pieces[piece], *length + loss.kerf);
     }
     for (auto &[key, pick] : picks)
         list.picks.push_back(std::move(pick));

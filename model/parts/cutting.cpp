@@ -26,15 +26,32 @@ CutPieces::CutPieces(const FreeStock &stock, Unit unit)
       m_cutBefore(inUnit(stock.cutBefore.value_or(Quantity{Decimal(), unit}), unit))
 {
     for (const Quantity &piece : stock.pieces)
-        m_shortestFirst.push_back(inUnit(piece, unit));
+        add(inUnit(piece, unit));
     if (stock.pieces.empty() && !stock.cutBefore && stock.free.amount.sign() > 0)
-        m_shortestFirst.push_back(inUnit(stock.free, unit));
+        add(inUnit(stock.free, unit));
     std::sort(m_shortestFirst.begin(), m_shortestFirst.end());
+}
+
+CutPieces::CutPieces(const std::vector<Decimal> &pieces, Decimal kerf) : m_kerf(std::move(kerf))
+{
+    for (const Decimal &piece : pieces)
+        add(piece);
+    std::sort(m_shortestFirst.begin(), m_shortestFirst.end());
+}
+
+void CutPieces::add(Decimal length)
+{
+    m_shortestFirst.push_back({std::move(length), m_shortestFirst.size()});
+}
+
+Decimal CutPieces::longest() const
+{
+    return m_shortestFirst.empty() ? Decimal() : m_shortestFirst.back().left;
 }
 
 bool CutPieces::holds(const Decimal &length) const
 {
-    return m_cutBefore >= length || (!m_shortestFirst.empty() && m_shortestFirst.back() >= length);
+    return m_cutBefore >= length || (!m_shortestFirst.empty() && longest() >= length);
 }
 
 bool CutPieces::cut(const Decimal &length)
@@ -43,13 +60,20 @@ bool CutPieces::cut(const Decimal &length)
         m_cutBefore -= length;
         return true;
     }
-    const auto piece = std::lower_bound(m_shortestFirst.begin(), m_shortestFirst.end(), length);
+    return cutOff(length).has_value();
+}
+
+std::optional<std::size_t> CutPieces::cutOff(const Decimal &length)
+{
+    const auto piece =
+        std::lower_bound(m_shortestFirst.begin(), m_shortestFirst.end(), Piece{length, 0});
     if (piece == m_shortestFirst.end())
-        return false;
-    *piece = std::max(Decimal(), *piece - length - m_kerf);
+        return std::nullopt;
+    const std::size_t index = piece->index;
+    piece->left = leftBehind(piece->left, length, m_kerf);
     // The rest moves to its place among the shorter ones.
     std::rotate(std::lower_bound(m_shortestFirst.begin(), piece, *piece), piece, piece + 1);
-    return true;
+    return index;
 }
 
 Decimal cuttable(std::vector<Quantity> cuts, const FreeStock &stock)

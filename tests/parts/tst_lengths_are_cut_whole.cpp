@@ -49,6 +49,7 @@ private Q_SLOTS:
     void millimetresAndInches();
     void whatWasCutBeforeCostsNoKerf();
     void whatNobodyMeasuredIsOnePiece();
+    void itIsSaidWhichPiece();
 };
 
 void LengthsAreCutWhole::noneIsJoined()
@@ -105,6 +106,20 @@ void LengthsAreCutWhole::whatNobodyMeasuredIsOnePiece()
     FreeStock stock;
     stock.free = {Decimal(100), Unit::Inch};
     QCOMPARE(cutFrom({"60", "30"}, stock), std::string("90"));
+}
+
+void LengthsAreCutWhole::itIsSaidWhichPiece()
+{
+    // Kerf 1. Of the two of 10 the first; then its rest of 1 gives 1, and the other one 8.
+    CutPieces pieces({Decimal(20), Decimal(10), Decimal(10), Decimal(30)}, Decimal(1));
+    QCOMPARE(pieces.cutOff(Decimal(8)).value(), std::size_t{1});
+    QCOMPARE(pieces.cutOff(Decimal(1)).value(), std::size_t{1});
+    QCOMPARE(pieces.cutOff(Decimal(8)).value(), std::size_t{2});
+    QCOMPARE(pieces.longest(), Decimal(30));
+    QCOMPARE(pieces.cutOff(Decimal(25)).value(), std::size_t{3});
+    QCOMPARE(pieces.longest(), Decimal(20));
+    QVERIFY(!pieces.cutOff(Decimal(21)));
+    QCOMPARE(CutPieces().longest(), Decimal());
 }
 
 QTEST_APPLESS_MAIN(LengthsAreCutWhole)
