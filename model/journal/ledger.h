@@ -137,8 +137,9 @@ public:
     /// Whether a promise that apply() would take can be kept out of lots that its build may use,
     /// and those of the other builds as well as they could be before.
     [[nodiscard]] bool canBeKept(const Promise &promise, const Bars &bars) const;
-    /// What the movement would take of stock that other builds are promised; zero where nothing.
-    [[nodiscard]] std::int64_t takesPromised(const Movement &movement) const;
+    /// By how much less other builds could be served of what they are promised, out of lots that
+    /// they may use, after the movement; zero where it takes nothing from them.
+    [[nodiscard]] std::int64_t takesPromised(const Movement &movement, const Bars &bars) const;
     /// The sum of values at the bench: zero after every whole action.
     [[nodiscard]] std::int64_t benchValue() const noexcept { return m_benchValue; }
 

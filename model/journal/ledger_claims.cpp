@@ -63,23 +63,6 @@ std::int64_t Ledger::outstanding(std::string_view part, std::string_view but) co
     return sum;
 }
 
-std::int64_t Ledger::takesPromised(const Movement &movement) const
-{
-    const Place *from = place(movement.from);
-    const Place *to = place(movement.to);
-    const auto usableAt = [](const Place *where, PieceCondition condition) {
-        return where && isStock(where->kind) && isFree(condition);
-    };
-    const auto there = target(movement);
-    if (!usableAt(from, movement.condition) || usableAt(to, there.condition))
-        return 0;
-    const std::string_view own =
-        movement.deed == Deed::Issue ? std::string_view(movement.document) : std::string_view();
-    const std::int64_t promised = outstanding(movement.part, own);
-    const std::int64_t left = usable(movement.part) - movement.quantity;
-    return std::clamp<std::int64_t>(promised - left, 0, std::max<std::int64_t>(promised, 0));
-}
-
 void Ledger::claimIssued(const Movement &movement)
 {
     const auto issued = issuedBy(movement);

@@ -129,6 +129,7 @@ std::vector<AtHand> Ledger::atHand(std::string_view part, bool longestFirst) con
         return longestFirst ? a.second.quantity > b.second.quantity : a.first < b.first;
     });
     std::vector<AtHand> sorted;
+    sorted.reserve(all.size());
     for (auto &[place, one] : all)
         sorted.push_back(std::move(one));
     return sorted;
@@ -166,6 +167,24 @@ bool Ledger::canBeKept(const Promise &promise, const Bars &bars) const
     const auto before = sumOf(served(all, atHand(promise.part, false), bars));
     all.push_back({promise.build, more});
     return sumOf(served(all, atHand(promise.part, false), bars)) == before + more;
+}
+
+std::int64_t Ledger::takesPromised(const Movement &movement, const Bars &bars) const
+{
+    const bool own = movement.deed == Deed::Issue;
+    const auto all = wanted(movement.part, own ? std::string_view(movement.document) : "");
+    if (all.empty())
+        return 0;
+    auto lying = atHand(movement.part, false);
+    const auto before = sumOf(served(all, lying, bars));
+    const BalanceKey from = source(movement);
+    for (AtHand &one : lying)
+        one.quantity -= one.key == from ? std::min(one.quantity, movement.quantity) : 0;
+    const BalanceKey to = target(movement);
+    const Place *there = place(to.place);
+    if (there && isStock(there->kind) && isFree(to.condition))
+        lying.push_back({to, movement.quantity});
+    return std::max<std::int64_t>(before - sumOf(served(all, std::move(lying), bars)), 0);
 }
 
 } // namespace flarestock

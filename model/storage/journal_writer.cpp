@@ -171,13 +171,16 @@ void JournalWriter::refuse(const Movement &movement, Refusal refusal)
 
 void JournalWriter::throwIfPromised(const Movement &movement) const
 {
-    if (m_promised == Promised::MayGo || m_ledger.takesPromised(movement) == 0)
+    if (m_promised == Promised::MayGo)
         return;
     std::string builds;
     for (const auto &[key, claim] : m_ledger.claims()) {
         if (key.part == movement.part && key.build != movement.document && claim.outstanding() > 0)
             builds += (builds.empty() ? "" : ", ") + key.build;
     }
+    if (builds.empty() ||
+        m_ledger.takesPromised(movement, barsIn(m_connection, movement.part)) == 0)
+        return;
     throw StorageFailure{
         {"movement of " + movement.part + " from " + movement.from + " to " + movement.to,
          "takes what is promised to " + builds,

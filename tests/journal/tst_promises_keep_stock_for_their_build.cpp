@@ -100,14 +100,14 @@ void PromisesTest::aMovementThatTakesPromisedStockIsKnown()
 {
     Ledger ledger = tenInBin();
     QVERIFY(!ledger.apply(promised("coupe", 8)));
-    QCOMPARE(ledger.takesPromised(moved(2, 2, "A1", "scrap")), 0);
-    QCOMPARE(ledger.takesPromised(moved(2, 5, "A1", "scrap")), 3);
-    QCOMPARE(ledger.takesPromised(moved(2, 10, "A1", "trailer-2")), 0); // It stays in the shop.
-    QCOMPARE(ledger.takesPromised(issued(2, 8, "coupe")), 0);           // Its own.
-    QCOMPARE(ledger.takesPromised(issued(2, 8, "roadster")), 6);
+    QCOMPARE(ledger.takesPromised(moved(2, 2, "A1", "scrap"), {}), 0);
+    QCOMPARE(ledger.takesPromised(moved(2, 5, "A1", "scrap"), {}), 3);
+    QCOMPARE(ledger.takesPromised(moved(2, 10, "A1", "trailer-2"), {}), 0); // It stays in the shop.
+    QCOMPARE(ledger.takesPromised(issued(2, 8, "coupe"), {}), 0);           // Its own.
+    QCOMPARE(ledger.takesPromised(issued(2, 8, "roadster"), {}), 6);
     Movement judged = moved(2, 10, "A1", "trailer-2");
     judged.newCondition = PieceCondition::ToBeChecked; // Not free any more.
-    QCOMPARE(ledger.takesPromised(judged), 8);
+    QCOMPARE(ledger.takesPromised(judged, {}), 8);
 }
 
 void PromisesTest::onlyNewAndGoodPiecesArePromised()
@@ -142,7 +142,7 @@ void PromisesTest::theirSumNeverExceedsWhatIsThere()
                 movement.deed = Deed::Return;
             }
             // As a shop file does where promises stay.
-            no = ledger.takesPromised(movement) > 0 ||
+            no = ledger.takesPromised(movement, {}) > 0 ||
                  (movement.deed == Deed::Return &&
                   quantity > ledger.claim({"AD-8-10", build}).issued) ||
                  carriedOut(ledger, movement).has_value();
