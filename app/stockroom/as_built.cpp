@@ -107,9 +107,10 @@ Result<Swap> swapAsked(const InsteadWords &asked, const Workshop &workshop)
     if (!quantity)
         return tl::unexpected(quantity.error());
     const auto issued = workshop.ledger.claim({(*planned)->number, (*plan)->id}).issued;
-    if (*quantity <= 0 || *quantity > issued)
-        return problem((*planned)->number,
-                       "was issued to " + (*plan)->id + " only as " + spoken(issued, **planned),
+    if (*quantity <= 0)
+        return problem(asked.quantity, "is not more than zero", "Say how many: 1.");
+    if (*quantity > issued)
+        return problem((*planned)->number, issuedOnly(issued, **planned, **plan),
                        "Name a piece that the build has: flarestock history --build " +
                            (*plan)->id + ".");
     if (*planned == *used)
@@ -256,7 +257,7 @@ Result<InsteadAction> builtInstead(const InsteadWords &asked, const Workshop &wo
     InsteadAction made{numbered(std::move(movements), by),
                        jointsWith(worked->expansion, workshop, {swap->planned, swap->used})};
     addRecords(*swap, workshop, by, made.action);
-    openAgain(made.action, workshop, *swap->plan, by);
+    openAgain(made.action, workshop, by);
     return made;
 }
 

@@ -3,6 +3,7 @@
 #include "app/stockroom/handing_out.h"
 
 #include "app/workshop/clock.h"
+#include "model/exact/case_fold.h"
 #include "model/fluids/measure.h"
 
 namespace flarestock {
@@ -27,6 +28,20 @@ BuildDone doneOf(const BuildPlan &plan, const By &by)
     done.why = by.why;
     done.at = by.at;
     return done;
+}
+
+void openOne(Action &action, const Workshop &workshop, const BuildPlan &plan, const By &by)
+{
+    const BuildStanding &standing = workshop.notes.build(plan.id);
+    if (action.movements.empty() || (standing.testsNow().empty() && !standing.isDone()))
+        return;
+    BuildDone opened = doneOf(plan, by);
+    opened.id =
+        idWithin(action.movements.front().id,
+                 action.movements.size() + action.records.size() + action.afterwards.size());
+    opened.open = opened.changed = true;
+    opened.why = "its pieces have changed since its leak test";
+    action.records.push_back(opened.asRecord());
 }
 
 /// A measure above zero, as it was typed for `what`.
@@ -59,6 +74,12 @@ Action promised(std::vector<Promise> promises, const By &by)
     return action;
 }
 
+std::string issuedOnly(std::int64_t issued, const Part &part, const BuildPlan &plan)
+{
+    return issued <= 0 ? "was not issued to " + plan.id
+                       : "was issued to " + plan.id + " only as " + spoken(issued, part);
+}
+
 Result<Movement> givenBack(const GiveBackWords &asked, const Workshop &workshop)
 {
     const auto plan = buildAsked(asked.build, workshop);
@@ -74,8 +95,7 @@ Result<Movement> givenBack(const GiveBackWords &asked, const Workshop &workshop)
         return tl::unexpected(key.error());
     const auto issued = workshop.ledger.claim({part.number, (*plan)->id}).issued;
     if (stock->quantity > issued)
-        return problem(part.number,
-                       "was issued to " + (*plan)->id + " only as " + spoken(issued, part),
+        return problem(part.number, issuedOnly(issued, part, **plan),
                        "Give back no more than that; for other pieces of the car use move.");
     Movement movement = movementOf(*key, stock->quantity, stock->to->id, Deed::Return);
     movement.document = (*plan)->id;
@@ -88,24 +108,28 @@ Result<Movement> givenBack(const GiveBackWords &asked, const Workshop &workshop)
     return movement;
 }
 
-void openAgain(Action &action, const Workshop &workshop, const BuildPlan &plan, const By &by)
+void openAgain(Action &action, const Workshop &workshop, const By &by)
 {
-    const BuildStanding &standing = workshop.notes.build(plan.id);
-    if (action.movements.empty() || (standing.testsNow().empty() && !standing.isDone()))
-        return;
-    BuildDone opened = doneOf(plan, by);
-    opened.id =
-        idWithin(action.movements.front().id, action.movements.size() + action.records.size());
-    opened.open = opened.changed = true;
-    opened.why = "its pieces have changed since its leak test";
-    action.records.push_back(opened.asRecord());
+    std::set<const BuildPlan *> builds;
+    for (const Movement &movement : action.movements) {
+        const BuildPlan *plan = workshop.build(movement.document);
+        if (plan && builds.insert(plan).second)
+            openOne(action, workshop, *plan, by);
+    }
+}
+
+Action changed(std::vector<Movement> movements, const Workshop &workshop, const By &by)
+{
+    Action action = numbered(std::move(movements), by);
+    openAgain(action, workshop, by);
+    return action;
 }
 
 Action changed(std::vector<Movement> movements, const Workshop &workshop, const BuildPlan &plan,
                const By &by)
 {
     Action action = numbered(std::move(movements), by);
-    openAgain(action, workshop, plan, by);
+    openOne(action, workshop, plan, by);
     return action;
 }
 
@@ -117,6 +141,9 @@ Result<LeakTest> leakTestOf(const LeakTestWords &asked, const Workshop &workshop
     const auto pressure = measured(asked.pressure, "the test pressure", Dimension::Pressure);
     if (!pressure)
         return tl::unexpected(pressure.error());
+    if (trimmed(asked.medium).empty())
+        return problem("a leak test", "does not say what it was made with",
+                       "Write it: air, nitrogen, water, the fluid itself.");
     const auto held = measured(asked.held, "how long it was held", Dimension::Time);
     if (!held)
         return tl::unexpected(held.error());

@@ -23,14 +23,19 @@ struct GiveBackWords {
     std::string condition; ///< As it is in the car, where that leaves several.
     std::string now;       ///< What it is from now on.
 };
+/// "was issued to coupe-fuel only as 2", "was not issued to coupe-fuel".
+[[nodiscard]] std::string issuedOnly(std::int64_t issued, const Part &part, const BuildPlan &plan);
 /// The movement from the build's car. Problem: no such build, part, place or piece; more than was
 /// issued to the build.
 [[nodiscard]] Result<Movement> givenBack(const GiveBackWords &asked, const Workshop &workshop);
 
-/// Where a leak test of the build stands, or it is done, it is open again with this action, which
-/// changes its pieces: a test says nothing of pieces that came after it.
-void openAgain(Action &action, const Workshop &workshop, const BuildPlan &plan, const By &by);
+/// Every build that the movements of the action name is open again with it, where a leak test of it
+/// stands or it is done: a test says nothing of pieces that came or went after it.
+void openAgain(Action &action, const Workshop &workshop, const By &by);
 /// Movements of pieces to or from a build as one action, with openAgain().
+[[nodiscard]] Action changed(std::vector<Movement> movements, const Workshop &workshop,
+                             const By &by);
+/// The same of one build, whose plan may be newer than the one in the shop.
 [[nodiscard]] Action changed(std::vector<Movement> movements, const Workshop &workshop,
                              const BuildPlan &plan, const By &by);
 

@@ -23,15 +23,17 @@ std::string listed(const std::vector<std::string_view> &words)
 
 Result<const PlacedJoint *> jointAsked(const std::string &typed, const Expansion &expansion)
 {
-    std::vector<std::string_view> ids;
+    std::vector<std::string_view> places;
+    std::vector<std::string_view> words; // Their ids too.
     for (const PlacedJoint &joint : expansion.joints) {
         if (sameFolded(joint.id, typed) || sameFolded(joint.at, typed))
             return &joint;
-        ids.push_back(joint.id);
+        places.push_back(joint.at);
+        words.insert(words.end(), {joint.at, joint.id});
     }
-    const std::string_view near = nearestWord(typed, ids);
+    const std::string_view near = nearestWord(typed, words);
     return problem(typed, "is no joint of this build",
-                   near.empty() ? "Joints are: " + listed(ids) + "."
+                   near.empty() ? "Joints are: " + listed(places) + "."
                                 : "Perhaps " + std::string(near) + " is meant.");
 }
 
@@ -157,7 +159,7 @@ Result<RenewedAction> openedJoint(const std::string &build, const std::string &t
         movement.why = by.why.empty() ? "joint opened: " + (*joint)->at : by.why;
     }
     if (!movements.empty())
-        made.action = changed(std::move(movements), workshop, **plan, by);
+        made.action = changed(std::move(movements), workshop, by);
     return made;
 }
 

@@ -2,6 +2,7 @@
 
 #include "app/stockroom/taking_back.h"
 
+#include "app/stockroom/handing_out.h"
 #include "app/workshop/clock.h"
 #include "model/journal/notes/build_log.h"
 
@@ -23,10 +24,48 @@ Result<std::optional<Record>> opposite(const Record &past)
         auto done = BuildDone::read(past);
         if (!done)
             return tl::unexpected(done.error());
+        if (done->changed) // Its pieces are touched a second time: no test of before holds.
+            return std::optional<Record>();
         done->open = !done->open;
         return std::optional(done->asRecord());
     }
     return std::optional<Record>();
+}
+
+/// What undoes the records, the last first, as further entries of the action `id` behind `n`
+/// others.
+Result<std::vector<Record>> recordsBack(const std::vector<Record> &past, const By &by,
+                                        std::uint64_t n)
+{
+    std::vector<Record> back;
+    for (auto at = past.rbegin(); at != past.rend(); ++at) {
+        auto record = opposite(*at);
+        if (!record)
+            return tl::unexpected(record.error());
+        if (!*record)
+            continue;
+        (*record)->id = idWithin(*by.action, n++);
+        (*record)->who = by.who;
+        (*record)->at = by.at;
+        back.push_back(std::move(**record));
+    }
+    return back;
+}
+
+/// The records that were written with these movements: their ids count on from them.
+Result<std::vector<Record>> recordsWith(const std::vector<Movement> &movements,
+                                        const ShopFile &file)
+{
+    const MovementId first = movements.front().action.value_or(movements.front().id);
+    std::vector<Record> records;
+    while (true) {
+        auto record = file.recordOf(idWithin(first, movements.size() + records.size()));
+        if (!record)
+            return tl::unexpected(record.error());
+        if (!*record)
+            return records;
+        records.push_back(std::move(**record));
+    }
 }
 
 } // namespace
@@ -44,39 +83,39 @@ Result<Action> movementTakenBack(const MovementId &id, const ShopFile &file,
         if (workshop.ledger.isTakenBack(one.id))
             reversed.insert(one.id);
     }
-    auto action = takenBack(*past, reversed, by);
-    if (action)
-        action->promised = Promised::MayGo; // What was a mistake was never there to be promised.
+    By signedBy = by;
+    signedBy.action = by.action.value_or(freshId());
+    auto action = takenBack(*past, reversed, signedBy);
+    if (!action)
+        return action;
+    action->promised = Promised::MayGo; // What was a mistake was never there to be promised.
+    if (reversed.empty()) {
+        const auto records = recordsWith(*past, file);
+        if (!records)
+            return tl::unexpected(records.error());
+        // Of a promise only when its piece is back: then it asks for nothing that is not there.
+        auto back = recordsBack(*records, signedBy, action->movements.size());
+        if (!back)
+            return tl::unexpected(back.error());
+        action->afterwards = std::move(*back);
+    }
+    openAgain(*action, workshop, signedBy);
     return action;
 }
 
 Result<Action> actionTakenBack(const Action &done, const ShopFile &file, const Workshop &workshop,
                                const By &by)
 {
+    if (!done.movements.empty())
+        return movementTakenBack(done.movements.front().id, file, workshop, by);
     By signedBy = by;
     signedBy.action = by.action.value_or(freshId());
-    Action back;
-    if (!done.movements.empty()) {
-        auto moved = movementTakenBack(done.movements.front().id, file, workshop, signedBy);
-        if (!moved)
-            return moved;
-        back = std::move(*moved);
-    }
-    std::uint64_t n = back.movements.size();
-    for (auto past = done.records.rbegin(); past != done.records.rend(); ++past) {
-        auto record = opposite(*past);
-        if (!record)
-            return tl::unexpected(record.error());
-        if (!*record)
-            continue;
-        (*record)->id = idWithin(*signedBy.action, n++);
-        (*record)->who = by.who;
-        (*record)->at = by.at;
-        back.records.push_back(std::move(**record));
-    }
-    if (back.records.empty() && back.movements.empty())
+    auto records = recordsBack(done.records, signedBy, 0);
+    if (!records)
+        return tl::unexpected(records.error());
+    if (records->empty())
         return problem("that", "was written down and stays", "Write down a newer one.");
-    return back;
+    return Action{std::move(*records), {}};
 }
 
 } // namespace flarestock

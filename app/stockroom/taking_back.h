@@ -2,8 +2,8 @@
 //
 // Taking back: what undoes an action that stands in the journal. Movements go the other way; a
 // promise is let go, one that was let go is promised again; a build that was said to be done is
-// open again. What was seen (a count, a leak test) stays written down: a newer one stands in its
-// place.
+// open again, and so is one whose pieces go the other way after its leak test. What was seen (a
+// count, a leak test) stays written down: a newer one stands in its place.
 
 #pragma once
 
@@ -11,8 +11,9 @@
 
 namespace flarestock {
 
-/// What takes back a movement and all that was done together with it, as far as it was not taken
-/// back before. Problem: no such movement, nothing left to take back, the file cannot be read.
+/// What takes back a movement and all that was done together with it, its records too, as far as it
+/// was not taken back before. Problem: no such movement, nothing left to take back, the file cannot
+/// be read.
 [[nodiscard]] Result<Action> movementTakenBack(const MovementId &id, const ShopFile &file,
                                                const Workshop &workshop, const By &by);
 

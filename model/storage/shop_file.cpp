@@ -134,6 +134,8 @@ Result<std::vector<Appended>> ShopFile::append(const Action &action)
                     done.push_back(writer.append(record));
                 for (const auto &movement : action.movements)
                     done.push_back(writer.append(movement));
+                for (const auto &record : action.afterwards)
+                    done.push_back(writer.append(record));
                 writer.finish();
             });
         } catch (StorageFailure &failure) {

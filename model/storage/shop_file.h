@@ -38,11 +38,13 @@ struct ShopSettings {
 /// Whether stock that is promised to other builds may be taken, as it happens on a Friday night.
 enum class Promised : std::uint8_t { Stays, MayGo };
 
-/// What is written down together or not at all, the records first.
+/// What is written down together or not at all: records, movements, and what can only stand when
+/// the pieces lie where they went.
 struct Action {
     std::vector<Record> records;
     std::vector<Movement> movements;
     Promised promised = Promised::Stays;
+    std::vector<Record> afterwards = {};
 };
 
 /// What a shop begins with.
@@ -129,9 +131,9 @@ public:
     /// Problem: a refusal of the ledger said as a sentence, an id that was used for something else,
     /// read-only, disk full; it names the movement, which after a failing disk may be there or not.
     [[nodiscard]] Result<std::vector<Appended>> append(const std::vector<Movement> &movements);
-    /// The same for a whole action: records, then movements. Value that goes to the bench has to
-    /// come off it again. Problem: also a promise of what is not free, and a movement that takes
-    /// what other builds are promised, where that stays.
+    /// The same for a whole action, in the order in which it stands there. Value that goes to the
+    /// bench has to come off it again. Problem: also a promise of what is not free, and a movement
+    /// that takes what other builds are promised, where that stays.
     [[nodiscard]] Result<std::vector<Appended>> append(const Action &action);
     /// Writes a count down, and the difference to what the journal holds at that moment; its
     /// `expected` is set here. `difference` is the id that a movement gets. Problem: as append(),

@@ -40,8 +40,7 @@ void addGiveBackCommand(CLI::App &app, CommandOutcome &outcome)
             const auto movement = givenBack(asked->words, *shop.workshop);
             if (!movement)
                 return outcome.refuse(movement.error());
-            const auto plan = buildAsked(asked->words.build, *shop.workshop);
-            appendAction(shop, changed({*movement}, *shop.workshop, **plan, shop.by),
+            appendAction(shop, changed({*movement}, *shop.workshop, shop.by),
                          "given back: " + movement->part + " to " + movement->to);
         });
     });

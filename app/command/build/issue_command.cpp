@@ -49,6 +49,13 @@ std::string tableOf(const PickList &list)
     return said;
 }
 
+std::string toTake(const PickList &list, const BuildPlan &plan)
+{
+    if (list.picks.empty())
+        return "nothing to take for " + plan.id + ": it has all that it is promised";
+    return std::to_string(list.picks.size()) + " to take for " + plan.id;
+}
+
 QJsonObject documentOf(const PickList &list, const BuildPlan &plan)
 {
     QJsonArray picks;
@@ -130,10 +137,8 @@ void answerIssue(const IssueAsked &asked, OpenShop &shop, CommandOutcome &outcom
     if (!movements)
         return outcome.refuse(movements.error());
     if (asked.listOnly || movements->empty())
-        return asked.json ? outcome.print(document)
-                          : outcome.print(table + std::to_string(list.picks.size()) +
-                                          " to take for " + (*plan)->id);
-    appendAction(shop, changed(*movements, *shop.workshop, **plan, shop.by),
+        return asked.json ? outcome.print(document) : outcome.print(table + toTake(list, **plan));
+    appendAction(shop, changed(*movements, *shop.workshop, shop.by),
                  table + "issued to " + (*plan)->id, document);
 }
 
