@@ -3,7 +3,9 @@
 // `flarestock cut`: lengths off a piece of hose or tubing, with kerf and what is left.
 
 #include "app/command/shop_options.h"
+#include "app/stockroom/bench/lot_names.h"
 #include "app/stockroom/cutting.h"
+#include "app/workshop/made_up.h"
 
 #include <CLI/CLI.hpp>
 #include <QJsonArray>
@@ -40,14 +42,19 @@ Result<CutLoss> lossAsked(const CutAsked &asked, const Part &part)
     return loss;
 }
 
-/// All pieces of the part, or the one that is named, that somebody may cut.
+/// The piece that is named; else all that somebody may cut for that place on that day.
 std::map<BalanceKey, std::int64_t> piecesOf(const Part &part, const CutAsked &asked,
-                                            const Ledger &ledger)
+                                            const Place &to, const OpenShop &shop)
 {
+    const Ledger &ledger = shop.workshop->ledger;
+    const std::string car = to.kind == PlaceKind::Car ? to.id : std::string();
+    const auto barred = barredLots(shop.workshop->notes.lots, car, dayOf(shop.by.at));
     std::map<BalanceKey, std::int64_t> pieces;
     for (const auto &[key, held] : ledger.balancesOf(part.number)) {
         const Place *place = ledger.place(key.place);
-        const bool named = asked.lot.empty() ? isFree(key.condition) : key.lot == asked.lot;
+        const bool named = asked.lot.empty()
+                               ? isFree(key.condition) && !barred.contains({key.part, key.lot})
+                               : key.lot == asked.lot;
         if (place && isStock(place->kind) && named)
             pieces.emplace(key, held.quantity);
     }
@@ -55,8 +62,9 @@ std::map<BalanceKey, std::int64_t> piecesOf(const Part &part, const CutAsked &as
 }
 
 Result<std::vector<Movement>> cutsAsked(const CutAsked &asked, const Part &part,
-                                        const Workshop &workshop)
+                                        const OpenShop &shop)
 {
+    const Workshop &workshop = *shop.workshop;
     std::vector<std::int64_t> lengths;
     for (const std::string &typed : asked.lengths) {
         const auto length = quantityAsked(typed, part);
@@ -72,17 +80,20 @@ Result<std::vector<Movement>> cutsAsked(const CutAsked &asked, const Part &part,
     const auto to = placeAsked(asked.to, workshop.ledger);
     if (!to)
         return tl::unexpected(to.error());
+    if (!isStock((*to)->kind) && (*to)->kind != PlaceKind::Car)
+        return problem((*to)->id, "takes no cut lengths", "Name a car, shelf, bin or drawer.");
     const auto scrap = placeOfKind(PlaceKind::Scrap, workshop.ledger);
     if (!scrap)
         return tl::unexpected(scrap.error());
-    const auto pieces = piecesOf(part, asked, workshop.ledger);
+    const auto pieces = piecesOf(part, asked, **to, shop);
+    if (pieces.empty() && !asked.lot.empty())
+        return problem(part.number, "has no piece " + asked.lot + " in stock",
+                       "Look at what there is: flarestock stock --find " + part.number + ".");
     const auto plan = cuttingPlan(part, std::move(lengths), pieces, *loss);
     if (!plan)
         return tl::unexpected(plan.error());
     auto movements = cutMovements(*plan, pieces, {(*to)->id, Deed::Cut, {}, (*scrap)->id, *loss});
-    std::set<LotKey> names;
-    for (const auto &[key, held] : workshop.ledger.balancesOf(part.number))
-        names.insert({key.part, key.lot});
+    auto names = lotNames(part.number, workshop);
     for (Movement &movement :
          movements) { // A length that goes back to stock is a piece of its own.
         if (movement.deed != Deed::Cut || !isStock((*to)->kind))
@@ -103,10 +114,14 @@ void answerCut(const CutAsked &asked, OpenShop &shop, CommandOutcome &outcome)
             {(*part)->number, "is not cut from a length", "Use flarestock move."});
     if (wasDone(shop, Deed::Cut, asked.part))
         return;
-    const auto movements = cutsAsked(asked, **part, *shop.workshop);
+    const auto movements = cutsAsked(asked, **part, shop);
     if (!movements)
         return outcome.refuse(movements.error());
-    const Action action = numbered(*movements, shop.by);
+    Action action = numbered(*movements, shop.by);
+    for (const Movement &movement : action.movements) {
+        if (movement.newLot)
+            keepLotFacts(action, {{movement.part, movement.lot}, *movement.newLot}, *shop.workshop);
+    }
     std::string said = "cut: " + (*part)->number;
     QJsonArray all;
     for (const Movement &movement : action.movements) {

@@ -66,7 +66,9 @@ void answerOpen(const OpenAsked &asked, OpenShop &shop, CommandOutcome &outcome)
     for (const std::string &one : opened->missing)
         missing.append(jsonText(one));
     appendAction(
-        shop, opened->action, tableOf(*opened) + "opened: " + asked.part,
+        shop, opened->action,
+        tableOf(*opened) + "opened: " + asked.part +
+            (opened->build ? ", its contents are issued to " + opened->build->id : ""),
         {{QStringLiteral("pieces"), piecesOf(*opened)}, {QStringLiteral("missing"), missing}});
 }
 
@@ -96,6 +98,8 @@ void addOpenCommand(CLI::App &app, CommandOutcome &outcome)
         ->allow_extra_args(false);
     command->add_flag("--nothing-left", asked->nothingLeft,
                       "a pack or a kit: the box is no piece by itself");
+    command->add_option("--build", asked->build,
+                        "the build that gets the contents; the one that has the box if not said");
     addShopOptions(*command, *asked);
     command->callback([asked, &outcome] {
         withShop(*asked, OpenMode::ReadWrite, outcome,

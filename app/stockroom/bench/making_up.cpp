@@ -56,6 +56,9 @@ Result<void> addTest(const MakingWords &asked, const By &by, MadeHose &hose)
     const bool any = !asked.pressure.empty() || !asked.medium.empty() || !asked.result.empty();
     if (!any)
         return {};
+    if (asked.pressure.empty())
+        return problem("the proof test", "lacks its pressure",
+                       "Say what it was held at: --proof-pressure \"2000 psi\".");
     const auto pressure = Measure::parse(asked.pressure, Dimension::Pressure);
     if (!pressure)
         return tl::unexpected(pressure.error());

@@ -2,6 +2,8 @@
 
 #include "app/stockroom/bench/opening_box.h"
 
+#include "app/stockroom/bench/lot_names.h"
+#include "app/stockroom/handing_out.h"
 #include "model/exact/case_fold.h"
 
 #include <algorithm>
@@ -123,12 +125,11 @@ Result<Box> boxAsked(const OpeningWords &asked, const Workshop &workshop)
 }
 
 /// The name of what stood in the box from then on: its own, where it is the only one of it.
-std::string lotWithoutBox(const Box &box, const Ledger &ledger)
+std::string lotWithoutBox(const Box &box, const Workshop &workshop)
 {
+    const Ledger &ledger = workshop.ledger;
     std::int64_t ofLot = 0;
-    std::set<LotKey> names;
     for (const auto &[key, held] : ledger.balancesOf(box.part->number)) {
-        names.insert({key.part, key.lot});
         const Place *place = ledger.place(key.place);
         if (key.lot == box.key.lot && place &&
             (isStock(place->kind) || place->kind == PlaceKind::Car))
@@ -136,7 +137,8 @@ std::string lotWithoutBox(const Box &box, const Ledger &ledger)
     }
     if (!box.key.lot.empty() && ofLot == 1)
         return box.key.lot;
-    return nextPieceOf(box.part->number, box.key.lot.empty() ? "opened" : box.key.lot, names);
+    return nextPieceOf(box.part->number, box.key.lot.empty() ? "opened" : box.key.lot,
+                       lotNames(box.part->number, workshop));
 }
 
 struct Amounts {
@@ -172,7 +174,19 @@ Result<void> shareOut(std::vector<CameOff> &pieces, std::int64_t whole, const Op
     const auto costs = amountsAsked(asked.costs, workshop);
     if (!costs)
         return tl::unexpected(costs.error());
+    for (const auto *amounts : {&*prices, &*costs}) {
+        for (const auto &[number, amount] : *amounts) {
+            const bool comesOff =
+                std::any_of(pieces.begin(), pieces.end(), [&number = number](const CameOff &one) {
+                    return one.part->number == number;
+                });
+            if (!comesOff)
+                return problem(number, "does not come out of this box, and so has no cost in it",
+                               "Leave it out of --price and --cost.");
+        }
+    }
     std::vector<Sharing> sharing;
+    sharing.reserve(pieces.size());
     for (CameOff &piece : pieces)
         sharing.push_back(sharingOf(piece, {*prices, *costs}, workshop));
     const auto shares = valueShares(whole, std::move(sharing));
@@ -206,18 +220,37 @@ Record openedRecord(const Box &box, const std::string &lot, const Action &action
     return opened.asRecord();
 }
 
-/// What is known of the lot holds under its new name too.
-void copyLotFacts(const Box &box, const std::string &lot, const Workshop &workshop, Action &action)
+/// The build that has got the contents with the car where they go; nothing where none has.
+Result<const BuildPlan *> gotBy(const Box &box, const OpeningWords &asked, const Workshop &workshop)
 {
-    const auto known = workshop.notes.lots.find({box.key.part, box.key.lot});
-    if (lot == box.key.lot || known == workshop.notes.lots.end())
-        return;
-    LotFacts facts = known->second;
-    facts.id = idWithin(action.movements.front().id, action.movements.size() + 1);
-    facts.lot.lot = lot;
-    facts.who = action.movements.front().who;
-    facts.at = action.movements.front().at;
-    action.records.push_back(facts.asRecord());
+    if (!asked.build.empty()) {
+        auto plan = buildAsked(asked.build, workshop);
+        if (plan && (*plan)->car != box.to)
+            return problem((*plan)->id,
+                           "is of " + (*plan)->car + ", and the contents go to " + box.to,
+                           "Say --to " + (*plan)->car + ", or leave out --build.");
+        return plan;
+    }
+    for (const BuildPlan &plan : workshop.builds) {
+        const bool hasBox = workshop.ledger.claim({box.part->number, plan.id}).issued > 0;
+        if (hasBox && plan.car == box.key.place && plan.car == box.to)
+            return &plan;
+    }
+    return nullptr;
+}
+
+/// What comes off the bench.
+Movement offTheBench(const CameOff &piece, const Box &box, const std::string &bench,
+                     const BuildPlan *build)
+{
+    Movement movement = movementOf({piece.part->number, bench, piece.lot, box.key.condition},
+                                   piece.quantity, piece.to, Deed::Open);
+    movement.value = piece.value;
+    if (build && piece.part != box.part) {
+        movement.deed = Deed::Issue;
+        movement.document = build->id;
+    }
+    return movement;
 }
 
 } // namespace
@@ -234,26 +267,26 @@ Result<OpenedAction> openedBox(const OpeningWords &asked, const Workshop &worksh
     const auto whole = valuesOf(movements, workshop);
     if (!whole)
         return tl::unexpected(whole.error());
-    OpenedAction opened{{}, box->contents, box->missing};
+    const auto build = gotBy(*box, asked, workshop);
+    if (!build)
+        return tl::unexpected(build.error());
+    OpenedAction opened{{}, box->contents, box->missing, *build};
     std::string lot;
     if (box->partStays) {
-        lot = lotWithoutBox(*box, workshop.ledger);
+        lot = lotWithoutBox(*box, workshop);
         opened.pieces.push_back({box->part, 1, box->key.place, lot, 0, {}});
     }
     if (const auto shared = shareOut(opened.pieces, whole->front(), asked, workshop); !shared)
         return tl::unexpected(shared.error());
-    for (const CameOff &piece : opened.pieces) {
-        movements.push_back(
-            movementOf({piece.part->number, (*bench)->id, piece.lot, box->key.condition},
-                       piece.quantity, piece.to, Deed::Open));
-        movements.back().value = piece.value;
-    }
+    for (const CameOff &piece : opened.pieces)
+        movements.push_back(offTheBench(piece, *box, (*bench)->id, *build));
     opened.action = numbered(std::move(movements), by);
     opened.action.records.push_back(openedRecord(*box, lot, opened.action));
     if (box->partStays) {
-        copyLotFacts(*box, lot, workshop, opened.action);
+        keepLotFacts(opened.action, {{box->key.part, box->key.lot}, lot}, workshop);
         opened.action.promised = Promised::MayGo; // It comes back in the same action.
     }
+    openAgain(opened.action, workshop, by);
     return opened;
 }
 
