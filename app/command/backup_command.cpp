@@ -30,8 +30,9 @@ void sayBackup(const BackupAsked &asked, const std::string &path, const Verifica
             QJsonObject{{QStringLiteral("backup"), jsonText(path)},
                         {QStringLiteral("movements"), static_cast<qint64>(found.movements)},
                         {QStringLiteral("whole"), true}});
-    outcome.print("backed up to " + path + ": " + std::to_string(found.movements) +
-                  " movements, proved whole");
+    outcome.print("backed up to " + path + ": " +
+                  counted(static_cast<std::size_t>(found.movements), "movement") +
+                  ", proved whole");
 }
 
 void answerBackup(const BackupAsked &asked, CommandOutcome &outcome)

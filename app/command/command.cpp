@@ -86,6 +86,11 @@ void CommandOutcome::refuse(const Problem &problem)
     ending = Ending::InputProblem;
 }
 
+std::string counted(std::size_t count, std::string_view noun)
+{
+    return std::to_string(count) + " " + std::string(noun) + (count == 1 ? "" : "s");
+}
+
 QString jsonText(std::string_view text)
 {
     return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));

@@ -68,6 +68,8 @@ struct CommandOutcome {
 inline constexpr const char *JsonHelp = "print one JSON document";
 inline constexpr const char *ShopHelp = "the shop: a file, or postgresql://role@host/database";
 
+/// "1 line", "2 lines", "0 lines".
+[[nodiscard]] std::string counted(std::size_t count, std::string_view noun);
 [[nodiscard]] QString jsonText(std::string_view text); ///< UTF-8 to a JSON string.
 
 /// Parses the arguments (without the program's name; at least one, asserted) and does what they

@@ -35,7 +35,7 @@ void answerDemo(const DemoAsked &asked, CommandOutcome &outcome)
                         {QStringLiteral("title"), jsonText(shop->settings().title)},
                         {QStringLiteral("movements"), count}});
     outcome.print("made " + asked.to + ": " + shop->settings().title + ", " +
-                  std::to_string(count) + " movements of opening stock");
+                  counted(movements->size(), "movement") + " of opening stock");
 }
 
 } // namespace

@@ -31,7 +31,8 @@ void answerRestore(const RestoreAsked &asked, CommandOutcome &outcome)
                         {QStringLiteral("movements"), static_cast<qint64>(found->movements)},
                         {QStringLiteral("whole"), true}});
     outcome.print("made " + asked.to + " out of " + asked.backup + ": " +
-                  std::to_string(found->movements) + " movements, proved whole");
+                  counted(static_cast<std::size_t>(found->movements), "movement") +
+                  ", proved whole");
 }
 
 } // namespace

@@ -93,9 +93,9 @@ void answerMove(const MoveAsked &asked, CommandOutcome &outcome)
         return outcome.print(
             QJsonObject{{QStringLiteral("movements"), static_cast<qint64>(moved->movements)},
                         {QStringLiteral("whole"), true}});
-    outcome.print("moved to " + asked.to + ": " + std::to_string(moved->movements) +
-                  " movements, proved whole; " + asked.from +
-                  " stays as it is, write there no more");
+    outcome.print("moved to " + asked.to + ": " +
+                  counted(static_cast<std::size_t>(moved->movements), "movement") +
+                  ", proved whole; " + asked.from + " stays as it is, write there no more");
 }
 
 void addSetup(CLI::App &server, CommandOutcome &outcome)

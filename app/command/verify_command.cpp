@@ -39,7 +39,7 @@ std::string remedyWith(const std::optional<GoodBackup> &good, const std::string 
     if (!good)
         return aside + "the newest backup from elsewhere: none is whole in " + shop + ".backups.";
     return aside + "the newest good backup, " + good->backup.path.string() + ", with " +
-           std::to_string(good->found.movements) + " movements up to " +
+           counted(static_cast<std::size_t>(good->found.movements), "movement") + " up to " +
            (good->found.lastGood.empty() ? std::string("none") : good->found.lastGood) +
            ": flarestock restore.";
 }
@@ -72,8 +72,9 @@ void answerVerify(const VerifyAsked &asked, CommandOutcome &outcome)
     if (asked.json)
         return outcome.print(document(*said, good));
     if (said->whole)
-        return outcome.print(asked.file + " is whole: " + std::to_string(said->movements) +
-                             " movements, every balance is what they add up to");
+        return outcome.print(asked.file + " is whole: " +
+                             counted(static_cast<std::size_t>(said->movements), "movement") +
+                             ", every balance is what they add up to");
     for (const auto &problem : said->problems)
         outcome.print(problem);
     outcome.refuse({asked.file,

@@ -20,6 +20,9 @@ std::string remedyFor(const std::string &typed, const std::vector<std::string_vi
     return near.empty() ? std::move(otherwise) : "Perhaps " + std::string(near) + " is meant.";
 }
 
+/// More of them are no help in a sentence.
+constexpr std::size_t MostListed = 20;
+
 std::string listed(const std::vector<std::string_view> &words)
 {
     std::string all;
@@ -57,7 +60,17 @@ Result<const Place *> placeAsked(const std::string &typed, const Ledger &ledger)
         ids.push_back(place.id);
     }
     return problem(typed, "is no place of this shop",
-                   remedyFor(typed, ids, "Places are: " + listed(ids) + "."));
+                   remedyFor(typed, ids,
+                             ids.size() > MostListed ? "Look them up: flarestock place."
+                                                     : "Places are: " + listed(ids) + "."));
+}
+
+Result<const Place *> stockPlaceAsked(const std::string &typed, const Ledger &ledger)
+{
+    const auto place = placeAsked(typed, ledger);
+    if (place && !isStock((*place)->kind))
+        return problem((*place)->id, "is not where stock lies", "Name a shelf, bin or drawer.");
+    return place;
 }
 
 Result<const BuildPlan *> buildAsked(const std::string &typed, const Workshop &workshop)
@@ -67,8 +80,9 @@ Result<const BuildPlan *> buildAsked(const std::string &typed, const Workshop &w
     std::vector<std::string_view> ids;
     for (const BuildPlan &plan : workshop.builds)
         ids.push_back(plan.id);
-    return problem(typed, "is no build of this shop",
-                   remedyFor(typed, ids, "Builds are: " + listed(ids) + "."));
+    return problem(
+        typed, "is no build of this shop",
+        remedyFor(typed, ids, ids.empty() ? "It has none." : "Builds are: " + listed(ids) + "."));
 }
 
 Result<const Place *> placeOfKind(PlaceKind kind, const Ledger &ledger)

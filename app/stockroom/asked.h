@@ -14,6 +14,8 @@ namespace flarestock {
 /// Of the catalogue only: what can be bought.
 [[nodiscard]] Result<const Part *> partAsked(const std::string &typed, const Catalogue &catalogue);
 [[nodiscard]] Result<const Place *> placeAsked(const std::string &typed, const Ledger &ledger);
+/// One where stock lies. Problem: also a car, a supplier …
+[[nodiscard]] Result<const Place *> stockPlaceAsked(const std::string &typed, const Ledger &ledger);
 [[nodiscard]] Result<const BuildPlan *> buildAsked(const std::string &typed,
                                                    const Workshop &workshop);
 /// The first place of a kind; Problem where the shop has none.

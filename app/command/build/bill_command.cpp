@@ -6,6 +6,7 @@
 #include "app/command/build/bill_sheet.h"
 #include "app/command/command.h"
 #include "app/command/text_table.h"
+#include "app/stockroom/asked.h"
 #include "model/exact/case_fold.h"
 
 #include <CLI/CLI.hpp>
@@ -45,15 +46,6 @@ Result<void> readInto(std::map<std::string, std::string, std::less<>> &into,
     return {};
 }
 
-tl::unexpected<Problem> unknownBuild(const Workshop &workshop, const std::string &id)
-{
-    std::string known;
-    for (const BuildPlan &plan : workshop.builds)
-        known += (known.empty() ? "" : ", ") + plan.id;
-    return problem(id, "is no planned build of this shop",
-                   known.empty() ? "It has none." : "Builds are: " + known + ".");
-}
-
 /// The planned build, or a plan of the template alone, with what was typed on top.
 Result<BuildPlan> planOf(const BillAsked &asked, const Workshop &workshop)
 {
@@ -63,10 +55,10 @@ Result<BuildPlan> planOf(const BillAsked &asked, const Workshop &workshop)
     BuildPlan plan;
     plan.templateId = asked.form;
     if (!asked.build.empty()) {
-        const BuildPlan *planned = workshop.build(asked.build);
+        const auto planned = buildAsked(asked.build, workshop);
         if (!planned)
-            return unknownBuild(workshop, asked.build);
-        plan = *planned;
+            return tl::unexpected(planned.error());
+        plan = **planned;
     }
     if (!asked.prefer.empty())
         plan.preference = asked.prefer;

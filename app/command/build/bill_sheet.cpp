@@ -2,6 +2,7 @@
 
 #include "app/command/build/bill_sheet.h"
 
+#include "app/command/command.h"
 #include "app/command/text_table.h"
 
 namespace flarestock {
@@ -82,7 +83,7 @@ std::string supplierOf(const PricedLine &line, const Catalogue &catalogue)
         if (supplier.id == line.offer->supplier)
             return supplier.name + ", " + line.offer->priceEach(line.shortBy).text() + " " +
                    std::string(line.offer->currency.code()) + " each, " +
-                   std::to_string(line.offer->leadDays) + " days";
+                   counted(static_cast<std::size_t>(line.offer->leadDays), "day");
     return line.offer->supplier;
 }
 

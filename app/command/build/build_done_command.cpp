@@ -19,12 +19,24 @@ struct BuildDoneAsked : ShopAsked {
     bool open = false;
 };
 
+/// Nothing is written down twice.
+void sayAlready(const BuildDoneAsked &asked, const std::string &id, CommandOutcome &outcome)
+{
+    if (asked.json)
+        return outcome.print(QJsonObject{{QStringLiteral("build"), jsonText(id)},
+                                         {QStringLiteral("already"), true}});
+    outcome.print(id + (asked.open ? " is open already" : " is done already"));
+}
+
 void answerBuildDone(const BuildDoneAsked &asked, OpenShop &shop, CommandOutcome &outcome)
 {
     const auto plan = buildAsked(asked.build, *shop.workshop);
     if (!plan)
         return outcome.refuse(plan.error());
     const std::string &id = (*plan)->id;
+    const bool isDone = shop.workshop->notes.build(id).isDone();
+    if (isDone != asked.open)
+        return sayAlready(asked, id, outcome);
     if (asked.open)
         return appendAction(shop, openedAgain(**plan, shop.by), id + " is open again");
     const auto wrong =

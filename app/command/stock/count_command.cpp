@@ -26,11 +26,9 @@ Result<Count> countOf(const CountAsked &asked, const OpenShop &shop)
     const auto part = partAsked(asked.part, *shop.workshop);
     if (!part)
         return tl::unexpected(part.error());
-    const auto place = placeAsked(asked.place, shop.workshop->ledger);
+    const auto place = stockPlaceAsked(asked.place, shop.workshop->ledger);
     if (!place)
         return tl::unexpected(place.error());
-    if (!isStock((*place)->kind))
-        return problem((*place)->id, "is not where stock lies", "Count a shelf, bin or drawer.");
     const auto found = quantityAsked(asked.found, **part);
     if (!found)
         return tl::unexpected(found.error());

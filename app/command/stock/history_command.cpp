@@ -24,44 +24,80 @@ struct HistoryAsked : ShopAsked {
     std::string build;
 };
 
-Result<std::vector<Movement>> movementsAsked(const HistoryAsked &asked, const OpenShop &shop)
+/// As the shop writes part, place and build. Problem: it has no such part or place.
+Result<HistoryAsked> named(HistoryAsked asked, const Workshop &workshop)
 {
-    std::string number;
     if (!asked.part.empty()) {
-        const auto part = partAsked(asked.part, *shop.workshop);
+        const auto part = partAsked(asked.part, workshop);
         if (!part)
             return tl::unexpected(part.error());
-        number = (*part)->number;
+        asked.part = (*part)->number;
     }
+    if (!asked.place.empty()) {
+        const auto place = placeAsked(asked.place, workshop.ledger);
+        if (!place)
+            return tl::unexpected(place.error());
+        asked.place = (*place)->id;
+    }
+    if (const BuildPlan *plan = workshop.build(asked.build))
+        asked.build = plan->id; // Of one that is planned no more the journal still knows.
+    return asked;
+}
+
+/// Problem: nothing ever had that lot; a build that is none.
+Result<std::vector<Movement>> movementsAsked(const HistoryAsked &asked, const OpenShop &shop)
+{
     auto movements =
-        asked.lot.empty() ? shop.file.movements(number) : shop.file.movementsOfLot(asked.lot);
+        asked.lot.empty() ? shop.file.movements(asked.part) : shop.file.movementsOfLot(asked.lot);
     if (!movements)
         return movements;
+    if (movements->empty() && !asked.lot.empty())
+        return problem(asked.lot, "is no lot or serial of this shop",
+                       "Look up how it is written: flarestock stock --find " + asked.lot + ".");
     std::erase_if(*movements, [&](const Movement &one) {
-        const bool otherPart = !number.empty() && one.part != number;
+        const bool otherPart = !asked.part.empty() && one.part != asked.part;
         const bool otherPlace =
             !asked.place.empty() && one.from != asked.place && one.to != asked.place;
         return otherPart || otherPlace || (!asked.build.empty() && one.document != asked.build);
     });
+    if (movements->empty() && !asked.build.empty()) {
+        if (const auto plan = buildAsked(asked.build, *shop.workshop); !plan)
+            return tl::unexpected(plan.error());
+    }
     return movements;
 }
 
-/// What of it lies where now.
-QJsonArray nowOf(const HistoryAsked &asked, const Workshop &workshop)
+struct LyingNow {
+    const Part *part = nullptr;
+    BalanceKey key;
+    Balance held;
+};
+
+/// What of it lies where now; of a lot also the pieces that were cut or opened off it.
+std::vector<LyingNow> lyingNow(const HistoryAsked &asked, const Workshop &workshop)
 {
-    QJsonArray now;
+    std::vector<LyingNow> now;
     for (const auto &[key, held] : workshop.ledger.balances()) {
         const Part *part = workshop.part(key.part);
         const Place *place = workshop.ledger.place(key.place);
         const bool real =
             place && (isStock(place->kind) || place->kind == PlaceKind::Car ||
                       place->kind == PlaceKind::Borrower || place->kind == PlaceKind::Repair);
-        if (!part || !real || held.quantity == 0 ||
-            (!asked.part.empty() && part != workshop.part(asked.part)) ||
-            (!asked.lot.empty() && key.lot != asked.lot) ||
-            (!asked.place.empty() && key.place != asked.place))
-            continue;
-        now.append(QJsonObject{
+        const bool isLot =
+            asked.lot.empty() || key.lot == asked.lot || rootOf(key.lot) == asked.lot;
+        if (part && real && isLot && held.quantity != 0 &&
+            (asked.part.empty() || key.part == asked.part) &&
+            (asked.place.empty() || key.place == asked.place))
+            now.push_back({part, key, held});
+    }
+    return now;
+}
+
+QJsonArray documentOf(const std::vector<LyingNow> &now)
+{
+    QJsonArray all;
+    for (const auto &[part, key, held] : now)
+        all.append(QJsonObject{
             {QStringLiteral("part"), jsonText(key.part)},
             {QStringLiteral("place"), jsonText(key.place)},
             {QStringLiteral("lot"), key.lot.empty() ? QJsonValue() : jsonText(key.lot)},
@@ -69,8 +105,22 @@ QJsonArray nowOf(const HistoryAsked &asked, const Workshop &workshop)
             {QStringLiteral("quantity"), jsonText(amountText(held.quantity, *part))},
             {QStringLiteral("unit"), jsonText(text(part->unit))},
             {QStringLiteral("value"), jsonText(Decimal::scaled(held.value, 6).text())}});
-    }
-    return now;
+    return all;
+}
+
+std::string tableOf(const std::vector<LyingNow> &now)
+{
+    using Side = TextTable::Side;
+    TextTable table({{"lies now at", Side::Left},
+                     {"part", Side::Left},
+                     {"quantity", Side::Right},
+                     {"condition", Side::Left},
+                     {"lot", Side::Left},
+                     {"what it is", Side::Left}});
+    for (const auto &[part, key, held] : now)
+        table.add({key.place, key.part, spoken(held.quantity, *part),
+                   std::string(text(key.condition)), key.lot, part->description});
+    return table.text();
 }
 
 std::string tableOf(const std::vector<Movement> &movements, const Workshop &workshop)
@@ -97,21 +147,30 @@ std::string tableOf(const std::vector<Movement> &movements, const Workshop &work
     return table.text();
 }
 
-void answerHistory(const HistoryAsked &asked, OpenShop &shop, CommandOutcome &outcome)
+void answerHistory(const HistoryAsked &typed, OpenShop &shop, CommandOutcome &outcome)
 {
-    const auto movements = movementsAsked(asked, shop);
+    const auto asked = named(typed, *shop.workshop);
+    if (!asked)
+        return outcome.refuse(asked.error());
+    const auto movements = movementsAsked(*asked, shop);
     if (!movements)
         return outcome.refuse(movements.error());
-    if (asked.json) {
+    const auto now = lyingNow(*asked, *shop.workshop);
+    if (asked->json) {
         QJsonArray all;
         for (const Movement &one : *movements)
             all.append(movementDocument(one, *shop.workshop));
         return outcome.print(QJsonObject{{QStringLiteral("movements"), all},
-                                         {QStringLiteral("now"), nowOf(asked, *shop.workshop)}});
+                                         {QStringLiteral("now"), documentOf(now)}});
     }
     if (!movements->empty())
-        outcome.out += tableOf(*movements, *shop.workshop);
-    outcome.print(std::to_string(movements->size()) + " movements");
+        outcome.out += tableOf(*movements, *shop.workshop) + "\n";
+    const bool isOfThings = !asked->part.empty() || !asked->lot.empty() || !asked->place.empty();
+    if (isOfThings && !now.empty())
+        outcome.out += tableOf(now) + "\n";
+    else if (isOfThings)
+        outcome.print("nothing of it lies anywhere now");
+    outcome.print(counted(movements->size(), "movement"));
 }
 
 } // namespace

@@ -24,11 +24,9 @@ Result<Keeping> keepingOf(const KeepAsked &asked, const OpenShop &shop)
     const auto part = partAsked(asked.part, *shop.workshop);
     if (!part)
         return tl::unexpected(part.error());
-    const auto place = placeAsked(asked.place, shop.workshop->ledger);
+    const auto place = stockPlaceAsked(asked.place, shop.workshop->ledger);
     if (!place)
         return tl::unexpected(place.error());
-    if (!isStock((*place)->kind))
-        return problem((*place)->id, "is not where stock lies", "Name a shelf, bin or drawer.");
     const auto least = quantityAsked(asked.least, **part);
     if (!least)
         return tl::unexpected(least.error());
@@ -48,11 +46,12 @@ void answerKeep(const KeepAsked &asked, OpenShop &shop, CommandOutcome &outcome)
     if (!keeping)
         return outcome.refuse(keeping.error());
     const Part &part = *shop.workshop->part(keeping->part);
-    const std::string said = keeping->most == 0
-                                 ? keeping->part + " is kept at " + keeping->place + " no more"
-                                 : keeping->part + " is kept at " + keeping->place + ": " +
-                                       spoken(keeping->least, part) + " to " +
-                                       spoken(keeping->most, part);
+    const std::string said =
+        keeping->most == 0
+            ? keeping->part + " is kept at " + keeping->place + " no more"
+            : keeping->part + " is kept at " + keeping->place + ": " +
+                  spoken(keeping->least, part) +
+                  (keeping->most == keeping->least ? "" : " to " + spoken(keeping->most, part));
     appendAction(shop, Action{{keeping->asRecord()}, {}}, said,
                  {{QStringLiteral("part"), jsonText(keeping->part)},
                   {QStringLiteral("place"), jsonText(keeping->place)},

@@ -37,11 +37,9 @@ Result<LevelSeen> levelOf(const LevelAsked &asked, const OpenShop &shop)
     const auto name = nameAsked(asked, *shop.workshop);
     if (!name)
         return tl::unexpected(name.error());
-    const auto place = placeAsked(asked.place, shop.workshop->ledger);
+    const auto place = stockPlaceAsked(asked.place, shop.workshop->ledger);
     if (!place)
         return tl::unexpected(place.error());
-    if (!isStock((*place)->kind))
-        return problem((*place)->id, "is not where stock lies", "Name a shelf, bin or drawer.");
     const auto level = parseStockLevel(asked.level);
     if (!level)
         return tl::unexpected(level.error());

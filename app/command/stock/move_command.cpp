@@ -109,7 +109,7 @@ void addMoveCommand(CLI::App &app, CommandOutcome &outcome)
     command->add_option("--lot", asked->lot,
                         "lot, serial or piece; not needed where only one lies there");
     command->add_option("--condition", asked->condition,
-                        "new, used and good, to be checked, not to be used; likewise");
+                        "new, used and good, to be checked, not to be used");
     command->add_option("--now", asked->now,
                         "what it is from now on; from a place to itself only that changes");
     command->add_option("--until", asked->until,

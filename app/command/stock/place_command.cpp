@@ -42,7 +42,7 @@ void listPlaces(const PlaceAsked &asked, CommandOutcome &outcome)
     if (asked.json)
         return outcome.print(QJsonObject{{QStringLiteral("places"), all}});
     outcome.out += table.text();
-    outcome.print(std::to_string(places->size()) + " places");
+    outcome.print(counted(places->size(), "place"));
 }
 
 void addPlace(const PlaceAsked &asked, CommandOutcome &outcome)

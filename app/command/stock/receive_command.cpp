@@ -48,8 +48,9 @@ Result<Movement> received(const ReceiveAsked &asked, const Workshop &workshop)
 
 /// What was said of the lot besides; nothing where nothing was.
 Result<std::optional<Record>> lotSaid(const ReceiveAsked &asked, const Movement &movement,
-                                      const By &by)
+                                      const OpenShop &shop)
 {
+    const By &by = shop.by;
     if (asked.useBy.empty() && asked.owner.empty())
         return std::nullopt;
     if (asked.lot.empty())
@@ -60,7 +61,14 @@ Result<std::optional<Record>> lotSaid(const ReceiveAsked &asked, const Movement 
     facts.id = idWithin(*by.action, 1);
     facts.lot = {movement.part, asked.lot};
     facts.useBy = asked.useBy;
-    facts.owner = asked.owner;
+    if (!asked.owner.empty()) {
+        const auto car = placeAsked(asked.owner, shop.workshop->ledger);
+        if (!car)
+            return tl::unexpected(car.error());
+        if ((*car)->kind != PlaceKind::Car)
+            return problem((*car)->id, "is no car", "Name the car that alone it is for.");
+        facts.owner = (*car)->id;
+    }
     facts.who = by.who;
     facts.at = by.at;
     return facts.asRecord();
@@ -71,7 +79,7 @@ void answerReceive(const ReceiveAsked &asked, OpenShop &shop, CommandOutcome &ou
     const auto movement = received(asked, *shop.workshop);
     if (!movement)
         return outcome.refuse(movement.error());
-    const auto record = lotSaid(asked, *movement, shop.by);
+    const auto record = lotSaid(asked, *movement, shop);
     if (!record)
         return outcome.refuse(record.error());
     Action action = numbered({*movement}, shop.by);

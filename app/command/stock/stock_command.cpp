@@ -135,7 +135,7 @@ void answerStock(const ListAsked &asked, CommandOutcome &outcome)
         outcome.out += stockTable(lines);
     if (!levels.empty())
         outcome.out += levelsTable(levels);
-    outcome.print(std::to_string(lines.size() + levels.size()) + " lines");
+    outcome.print(counted(lines.size() + levels.size(), "line"));
 }
 
 } // namespace

@@ -40,8 +40,7 @@ void addTakeBackCommand(CLI::App &app, CommandOutcome &outcome)
             if (!action)
                 return outcome.refuse(action.error());
             appendAction(shop, *action,
-                         "taken back: " + std::to_string(action->movements.size()) +
-                             (action->movements.size() == 1 ? " movement" : " movements"));
+                         "taken back: " + counted(action->movements.size(), "movement"));
         });
     });
 }
