@@ -10,6 +10,9 @@
 #include <QStandardPaths>
 
 #include <cstdio>
+#include <cstdlib>
+#include <exception>
+#include <new>
 #include <unistd.h>
 
 using namespace flarestock;
@@ -56,9 +59,30 @@ CommandOutcome becomeDesk(std::vector<std::string> arguments)
     return outcome;
 }
 
-} // namespace
+/// The sentence is ready: to make one would need memory.
+[[noreturn]] void endWithoutMemory() noexcept
+{
+    constexpr std::string_view said =
+        "flarestock: the memory ran out, and what was being done is not confirmed. Close other "
+        "programs, then look with flarestock history, or say it again with the same --id.\n";
+    static_cast<void>(::write(STDERR_FILENO, said.data(), said.size()));
+    _exit(static_cast<int>(Ending::InputProblem));
+}
 
-int main(int argc, char **argv)
+/// Where it runs out in what may not throw.
+[[noreturn]] void endAtOnce()
+{
+    try {
+        if (const auto thrown = std::current_exception())
+            std::rethrow_exception(thrown);
+    } catch (const std::bad_alloc &) {
+        endWithoutMemory();
+    } catch (...) { // A bug: it may be seen as one.
+    }
+    std::abort();
+}
+
+int answer(int argc, char **argv)
 {
     const std::vector<std::string> arguments(argv + 1, argv + argc);
     const QCoreApplication application(argc, argv);
@@ -73,4 +97,16 @@ int main(int argc, char **argv)
     if (std::fflush(stdout) != 0)
         return static_cast<int>(Ending::InputProblem);
     return static_cast<int>(outcome.ending);
+}
+
+} // namespace
+
+int main(int argc, char **argv)
+{
+    std::set_terminate(endAtOnce);
+    try {
+        return answer(argc, argv);
+    } catch (const std::bad_alloc &) {
+        endWithoutMemory();
+    }
 }

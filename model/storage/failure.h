@@ -9,6 +9,7 @@
 
 #include <cstdint>
 #include <functional>
+#include <new>
 #include <type_traits>
 
 namespace flarestock {
@@ -21,7 +22,9 @@ struct StorageFailure {
     enum class Answer : std::uint8_t { Refused, InTheWay, Lost } answer = Answer::Refused;
 };
 
-/// Runs `action` and turns a StorageFailure into its Problem.
+/// Runs `action` and turns a StorageFailure into its Problem, and memory that has run out into
+/// one: a transaction is rolled back by then. (Where there is none for the sentence either,
+/// std::bad_alloc goes on to whoever began.)
 template <class Action>
 [[nodiscard]] auto guarded(Action &&action) -> Result<std::invoke_result_t<Action>>
 {
@@ -34,6 +37,10 @@ template <class Action>
         }
     } catch (StorageFailure &failure) {
         return tl::unexpected(std::move(failure.problem));
+    } catch (const std::bad_alloc &) {
+        return problem("the memory", "ran out, and what was being done is not confirmed",
+                       "Close other programs, then say it again with the same id, which counts "
+                       "once.");
     }
 }
 

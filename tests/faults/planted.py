@@ -21,6 +21,8 @@ FAULTS = {
                     done.push_back(writer.append(record));
                 for (const auto &movement : action.movements)
                     done.push_back(writer.append(movement));
+                for (const auto &record : action.afterwards)
+                    done.push_back(writer.append(record));
                 writer.finish();
             });""",
         """            for (const auto &movement : action.movements)
@@ -45,6 +47,10 @@ FAULTS = {
         "journal_writer.cpp",
         "    chain(row, canonicalBytes(movement));",
         "    m_end.lamport = movement.at - 1;\n    chain(row, canonicalBytes(movement));"),
+    "left_begun": (
+        "file/file_connection.cpp",
+        "    if (sqlite3_get_autocommit(handle) == 0)\n",
+        "    if (handle == nullptr)\n"),
     "left_to_closing": (
         "file/new_file.cpp",
         "            bringIn(connection);\n",

@@ -12,6 +12,7 @@
 #include <QUrl>
 
 #include <array>
+#include <sqlite3.h>
 #include <unistd.h>
 
 namespace flarestock {
@@ -117,6 +118,13 @@ Said wordsFor(int code)
     }
 }
 
+/// A transaction that could not be rolled back, as there was no memory for that either.
+void endWhatIsLeft(sqlite3 *handle)
+{
+    if (sqlite3_get_autocommit(handle) == 0)
+        sqlite3_exec(handle, "ROLLBACK", nullptr, nullptr, nullptr);
+}
+
 } // namespace
 
 FileConnection::FileConnection(const std::filesystem::path &path, Use use)
@@ -167,6 +175,7 @@ void FileConnection::wholly(const std::function<void()> &action)
 {
     throwIfStopped();
     throwIfDamaged();
+    endWhatIsLeft(handle());
     run("BEGIN IMMEDIATE");
     m_writes = true;
     try {
@@ -188,6 +197,7 @@ void FileConnection::atOneMoment(const std::function<void()> &look) const
 {
     if (m_writes)
         return look();
+    endWhatIsLeft(handle());
     run("BEGIN");
     try {
         look();
