@@ -227,7 +227,7 @@ void MoveCommand::refusesAndChangesNothing_data()
     row("a slip in the place", "AD-8-10|1|--from|A3|--to|trialer-2",
         "trialer-2: is no place of this shop. Perhaps trailer-2 is meant.\n");
     row("a place of elsewhere", "AD-8-10|1|--from|the moon|--to|A3",
-        "the moon: is no place of this shop. Places are: A1, A2, ");
+        "the moon: is no place of this shop. Look them up: flarestock place.\n");
     row("more than there is", "AD-8-10|3|--from|A3|--to|car-1",
         "movement of AD-8-10 from A3 to car-1: takes more than the place holds. ");
     row("to where it lies", "AD-8-10|1|--from|A3|--to|a3", "goes from a place to the same place. ");

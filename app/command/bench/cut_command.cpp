@@ -126,7 +126,8 @@ void answerCut(const CutAsked &asked, OpenShop &shop, CommandOutcome &outcome)
     QJsonArray all;
     for (const Movement &movement : action.movements) {
         said += (movement.deed == Deed::Cut ? ", " : "; to scrap ") +
-                spoken(movement.quantity, **part) + " off " + movement.lot;
+                spoken(movement.quantity, **part) + " off " + movement.lot +
+                (movement.newLot ? " as " + *movement.newLot : "");
         all.append(movementDocument(movement, *shop.workshop));
     }
     appendAction(shop, action, said, {{QStringLiteral("movements"), all}});

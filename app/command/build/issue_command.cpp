@@ -49,10 +49,18 @@ std::string tableOf(const PickList &list)
     return said;
 }
 
-std::string toTake(const PickList &list, const BuildPlan &plan)
+std::string toTake(const PickList &list, const BuildPlan &plan, const Ledger &ledger)
 {
+    const bool isPromised =
+        std::any_of(ledger.claims().begin(), ledger.claims().end(), [&plan](const auto &one) {
+            return one.first.build == plan.id && one.second.promised > 0;
+        });
+    if (list.picks.empty() && isPromised)
+        return "nothing to take for " + plan.id +
+               (list.lacking.empty() ? ": it has got what it is promised" : "");
     if (list.picks.empty())
-        return "nothing to take for " + plan.id + ": it has all that it is promised";
+        return "nothing to take for " + plan.id +
+               ": it is promised nothing; promise it first: flarestock reserve " + plan.id;
     return std::to_string(list.picks.size()) + " to take for " + plan.id;
 }
 
@@ -137,7 +145,8 @@ void answerIssue(const IssueAsked &asked, OpenShop &shop, CommandOutcome &outcom
     if (!movements)
         return outcome.refuse(movements.error());
     if (asked.listOnly || movements->empty())
-        return asked.json ? outcome.print(document) : outcome.print(table + toTake(list, **plan));
+        return asked.json ? outcome.print(document)
+                          : outcome.print(table + toTake(list, **plan, shop.workshop->ledger));
     appendAction(shop, changed(*movements, *shop.workshop, shop.by),
                  table + "issued to " + (*plan)->id, document);
 }
