@@ -115,12 +115,12 @@ void JournalWriter::learn(const std::string &part)
     if (part.empty() || !m_learnt.insert(part).second)
         return;
     if (m_ledger.costing() == Costing::FirstInFirstOut) {
-        for (auto query = m_connection.run(sql::SelectMovementsOfPart, {text(part)});
-             query.next();) {
-            const auto movement = journalRow(query).movement;
-            if (const auto refusal = m_ledger.apply(movement))
-                refuse(movement, *refusal);
-        }
+        m_connection.runAgain(sql::SelectMovementsOfPart, {text(part)},
+                              [this](const QSqlQuery &row) {
+                                  const auto movement = journalRow(row).movement;
+                                  if (const auto refusal = m_ledger.apply(movement))
+                                      refuse(movement, *refusal);
+                              });
     } else {
         m_connection.runAgain(
             sql::SelectBalancesOfPart, {text(part)},

@@ -95,6 +95,8 @@ void ShopConnection::runAgain(std::string_view sql, const QVariantList &values,
         fail(query.lastError());
     while (row && query.next())
         row(query);
+    if (query.lastError().isValid()) // A row that could not be read ends them like the last one.
+        fail(query.lastError());
     query.finish(); // A statement that is not at its end holds on to its moment.
     m_prepared.insert(std::move(known));
 }
@@ -129,7 +131,10 @@ void ShopConnection::eachRow(std::string_view sql,
 QVariant ShopConnection::one(std::string_view sql, const QVariantList &values) const
 {
     auto query = run(sql, values);
-    return query.next() ? query.value(0) : QVariant();
+    const bool found = query.next();
+    if (query.lastError().isValid())
+        fail(query.lastError());
+    return found ? query.value(0) : QVariant();
 }
 
 } // namespace flarestock

@@ -49,8 +49,14 @@ FAULTS = {
         "    m_end.lamport = movement.at - 1;\n    chain(row, canonicalBytes(movement));"),
     "left_begun": (
         "file/file_connection.cpp",
-        "    if (sqlite3_get_autocommit(handle) == 0)\n",
-        "    if (handle == nullptr)\n"),
+        "    endWhatIsLeft(handle());\n",
+        ""),
+    "rows_cut_short": (
+        "shop_connection.cpp",
+        """        row(query);
+    if (query.lastError().isValid())""",
+        """        row(query);
+    if (sql.empty())"""),
     "left_to_closing": (
         "file/new_file.cpp",
         "            bringIn(connection);\n",

@@ -3,6 +3,7 @@
 #include "model/storage/file/file_connection.h"
 
 #include "model/storage/file/examination.h"
+#include "model/storage/file/left_begun.h"
 #include "model/storage/shop_sql.h"
 #include "model/storage/upkeep/backup.h"
 #include "model/storage/upkeep/migration.h"
@@ -12,7 +13,6 @@
 #include <QUrl>
 
 #include <array>
-#include <sqlite3.h>
 #include <unistd.h>
 
 namespace flarestock {
@@ -118,13 +118,6 @@ Said wordsFor(int code)
     }
 }
 
-/// A transaction that could not be rolled back, as there was no memory for that either.
-void endWhatIsLeft(sqlite3 *handle)
-{
-    if (sqlite3_get_autocommit(handle) == 0)
-        sqlite3_exec(handle, "ROLLBACK", nullptr, nullptr, nullptr);
-}
-
 } // namespace
 
 FileConnection::FileConnection(const std::filesystem::path &path, Use use)
@@ -175,7 +168,6 @@ void FileConnection::wholly(const std::function<void()> &action)
 {
     throwIfStopped();
     throwIfDamaged();
-    endWhatIsLeft(handle());
     run("BEGIN IMMEDIATE");
     m_writes = true;
     try {
