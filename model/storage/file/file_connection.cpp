@@ -19,11 +19,6 @@ namespace flarestock {
 
 namespace {
 
-std::filesystem::path folderOf(const std::filesystem::path &path)
-{
-    return path.has_parent_path() ? path.parent_path() : std::filesystem::path(".");
-}
-
 bool mayWrite(const std::filesystem::path &path)
 {
     return ::access(path.c_str(), W_OK) == 0;
@@ -37,7 +32,7 @@ void throwUnlessMayWrite(const std::filesystem::path &path, FileConnection::Use 
         throw StorageFailure{{path.string(), "may only be read",
                               "Check who may write it, or copy it to a folder of yours."}};
     // SQLite keeps its log beside the file.
-    if (!mayWrite(folderOf(path)))
+    if (!mayWrite(path.parent_path() / "."))
         throw StorageFailure{{path.string(), "cannot be written: its folder may only be read",
                               "Check who may write there, or copy the file to a folder of yours."}};
 }
@@ -46,7 +41,7 @@ void throwUnlessMayWrite(const std::filesystem::path &path, FileConnection::Use 
 bool isImmutable(const std::filesystem::path &path, FileConnection::Use use)
 {
     std::error_code wrong;
-    return use == FileConnection::Use::Read && !mayWrite(folderOf(path)) &&
+    return use == FileConnection::Use::Read && !mayWrite(path.parent_path() / ".") &&
            !std::filesystem::exists(path.string() + "-wal", wrong);
 }
 
