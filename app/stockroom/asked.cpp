@@ -67,7 +67,7 @@ Result<const Place *> placeAsked(const std::string &typed, const Ledger &ledger)
 
 Result<const Place *> stockPlaceAsked(const std::string &typed, const Ledger &ledger)
 {
-    const auto place = placeAsked(typed, ledger);
+    auto place = placeAsked(typed, ledger);
     if (place && !isStock((*place)->kind))
         return problem((*place)->id, "is not where stock lies", "Name a shelf, bin or drawer.");
     return place;

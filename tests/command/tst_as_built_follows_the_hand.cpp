@@ -38,8 +38,7 @@ private:
     [[nodiscard]] std::string usedUp(const char *part) const
     {
         int count = 0;
-        for (const QJsonValue &one :
-             arrayOf(json({"history", part, "--place", "used-up"}), "movements"))
+        for (const auto &one : arrayOf(json({"history", part, "--place", "used-up"}), "movements"))
             count += textOf(one, "to") == "used-up" ? std::stoi(textOf(one, "quantity")) : 0;
         return std::to_string(count);
     }
@@ -77,7 +76,7 @@ void AsBuilt::anotherPieceGoesInAndTheVerdictIsSaid()
     QVERIFY2(alike.status == 0, alike.err.c_str());
     const auto joints = arrayOf(alike, "joints");
     QVERIFY(joints.size() > 2);
-    for (const QJsonValue &one : joints)
+    for (const auto &one : joints)
         QVERIFY(!one.toObject().value(QStringLiteral("worse")).toBool(true));
     // At the rail inlet a union was planned, which leaks; the adapter that belongs there does not.
     QCOMPARE(run({"receive", "AD-6-6", "1", "--from", "supplier-TCF", "--to", "K8", "--cost", "6"})

@@ -95,7 +95,7 @@ void LotsSay::whatABoxInTheCarHeldTheBuildHasGot()
 {
     const auto shortOf = [this] {
         std::map<std::string, std::string> lacking;
-        for (const QJsonValue &line : arrayOf(json({"bill", "--build", "coupe-fuel"}), "lines"))
+        for (const auto &line : arrayOf(json({"bill", "--build", "coupe-fuel"}), "lines"))
             if (textOf(line, "short") != "0")
                 lacking[textOf(line, "part")] = textOf(line, "short");
         return lacking;

@@ -20,11 +20,12 @@ MOST = 10_000_000
 OPERATIONS = ("open", "append", "stock", "verify", "bill")
 
 
-def starve(bench, operation, shop, ever, program="starved"):
+def starve(bench, operation, shop, ever, program="starved", every=None):
     """Every k in the long tier, else some two hundred of them and the end."""
     at, step, most = 1, 1, MOST
     if not b.LONG:
-        at, step = 1 + bench.dice.randrange(STEPS[operation]), STEPS[operation]
+        step = every or STEPS[operation]
+        at = 1 + bench.dice.randrange(step)
     path = bench.programs.folder / "tests" / "faults" / program
     ran = b.run(path, operation, shop, at, step, most, ever, seconds=3600,
                 LD_PRELOAD=bench.programs.folder / "tests" / "faults" / "failing_memory.so")
@@ -99,7 +100,13 @@ def planted(bench):
     starve(bench, "stock", small, 1, "starved_left_begun")
 
 
+def planted_rows(bench):
+    small = bench.small_shop()
+    starve(bench, "append", small, 0, "starved_rows_cut_short", 7)
+
+
 if __name__ == "__main__":
     b.main("memory that runs out loses nothing", test, [
         ("what was begun without memory is not ended", planted, None),
+        ("rows that end for want of memory are taken for all", planted_rows, None),
     ])

@@ -17,7 +17,7 @@ namespace {
 /// A length of the hose, above zero.
 Result<std::int64_t> lengthAsked(const std::string &typed, const Part &hose)
 {
-    const auto length = quantityAsked(typed, hose);
+    auto length = quantityAsked(typed, hose);
     if (length && *length <= 0)
         return problem(typed, "is no length", "Write one above zero.");
     return length;
