@@ -83,6 +83,18 @@ Result<Quantity> Quantity::exactlyIn(Unit other) const
     return Quantity{*exact, other};
 }
 
+Result<Quantity> Quantity::nearestIn(Unit other) const
+{
+    const auto fraction = in(other);
+    if (!fraction)
+        return tl::unexpected<Problem>(fraction.error());
+    if (auto exact = exactlyIn(other))
+        return exact;
+    const Rational mark(Decimal(1), Decimal(other == Unit::Inch ? 64 : 1600));
+    const Decimal marks = fraction->over(mark).toDecimal(0, Rounding::HalfEven);
+    return Quantity{*mark.times(marks).exactDecimal(ExactPlaces), other};
+}
+
 Result<std::int64_t> Quantity::smallest() const
 {
     if (isPacking(unit))

@@ -35,6 +35,9 @@ struct Quantity {
     [[nodiscard]] Result<Rational> in(Unit unit) const;
     /// The same where it is a decimal of at most 12 places. Problem: as above, or it never ends.
     [[nodiscard]] Result<Quantity> exactlyIn(Unit unit) const;
+    /// The same where it comes out even; otherwise to the nearest 1/64 in, or 1/1600 ft: at most
+    /// 0.2 mm away. Problem: another kind of unit.
+    [[nodiscard]] Result<Quantity> nearestIn(Unit unit) const;
     /// The whole number of smallest units: pieces, or lengths of 125 nm.
     /// Problem: not whole, beyond int64, or a pack or coil.
     [[nodiscard]] Result<std::int64_t> smallest() const;

@@ -13,8 +13,8 @@ void readJournal(const ShopConnection &connection,
                  const std::function<void(const RecordRow &)> &onRecord)
 {
     auto records = connection.run(sql::SelectRecords);
-    const auto nextRecord = [&records]() -> std::optional<RecordRow> {
-        if (!records.next())
+    const auto nextRecord = [&records, &connection]() -> std::optional<RecordRow> {
+        if (!connection.next(records))
             return std::nullopt;
         return recordRow(records);
     };
@@ -32,7 +32,7 @@ void readJournal(const ShopConnection &connection,
 Record recordIn(const ShopConnection &connection, const MovementId &id)
 {
     auto query = connection.run(sql::SelectRecord, {idBytes(id)});
-    if (!query.next())
+    if (!connection.next(query))
         throw StorageFailure{{"record " + id.text(), "is not in the journal", "Check its id."}};
     return recordRow(query).record;
 }
@@ -40,7 +40,7 @@ Record recordIn(const ShopConnection &connection, const MovementId &id)
 std::optional<std::string> newestDocument(const ShopConnection &connection, const std::string &name)
 {
     auto query = connection.run(sql::SelectNewestDocument, {text(name)});
-    if (!query.next())
+    if (!connection.next(query))
         return std::nullopt;
     return query.value(1).toString().toStdString();
 }
@@ -50,7 +50,7 @@ Bars barsIn(const ShopConnection &connection, const std::string &part)
     LotBook lots;
     const std::string kind(text(RecordKind::Lot));
     for (auto query = connection.run(sql::SelectRecordsAbout, {text(part), text(kind)});
-         query.next();) {
+         connection.next(query);) {
         if (auto facts = LotFacts::read(recordRow(query).record))
             lots.insert_or_assign(facts->lot, std::move(*facts));
     }

@@ -58,7 +58,7 @@ std::vector<Place> placesIn(const ShopConnection &connection)
 {
     std::vector<Place> places;
     auto query = connection.run(sql::SelectPlaces);
-    while (query.next()) {
+    while (connection.next(query)) {
         const auto kind = parsePlaceKind(query.value(3).toString().toStdString());
         if (!kind)
             throw StorageFailure{{connection.name(), "has a place of an unknown kind",
@@ -73,7 +73,7 @@ Costing costingIn(const ShopConnection &connection)
 {
     auto query = connection.run(sql::SelectShop);
     const auto costing =
-        query.next() ? costingOf(query.value(2).toString().toStdString()) : std::nullopt;
+        connection.next(query) ? costingOf(query.value(2).toString().toStdString()) : std::nullopt;
     if (!costing)
         throw StorageFailure{{connection.name(), "does not say how it costs its stock",
                               "Do not write to it: restore the newest backup."}};
@@ -127,7 +127,7 @@ void JournalWriter::learn(const std::string &part)
             [this](const QSqlQuery &row) { carryBalance(QueryRow(row), m_ledger); });
     }
     m_connection.runAgain(sql::SelectClaimsOfPart, {text(part)},
-                          [this](const QSqlQuery &row) { carryClaim(row, m_ledger); });
+                          [this](const QSqlQuery &row) { carryClaim(QueryRow(row), m_ledger); });
 }
 
 void JournalWriter::learnReversed(const MovementId &reversed)

@@ -59,7 +59,7 @@ void copyTable(const ShopConnection &from, const ShopConnection &to, const Table
         from.run("SELECT " + columns + " FROM " + name + " ORDER BY " + std::string(table.order));
     to.runEach("INSERT INTO " + name + " (" + columns + ") VALUES (" + marks + ")",
                [&]() -> std::optional<QVariantList> {
-                   if (!rows.next())
+                   if (!from.next(rows))
                        return std::nullopt;
                    QVariantList values;
                    for (int column = 0; column < width; ++column)

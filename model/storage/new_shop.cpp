@@ -38,14 +38,14 @@ void writeDocument(ShopConnection &connection, const std::string &name, const st
     const std::string content = withoutMark(written);
     const auto newest = [&] { return connection.run(sql::SelectNewestDocument, {text(name)}); };
     std::int64_t version = 1;
-    if (auto query = newest(); query.next()) {
+    if (auto query = newest(); connection.next(query)) {
         if (query.value(1).toString().toStdString() == content)
             return;
         version = query.value(0).toLongLong() + 1;
     }
     std::int64_t sequence = 1;
     QByteArray previous;
-    if (auto last = connection.run(sql::SelectLastDocument); last.next()) {
+    if (auto last = connection.run(sql::SelectLastDocument); connection.next(last)) {
         sequence = last.value(0).toLongLong() + 1;
         previous = last.value(1).toByteArray();
     }

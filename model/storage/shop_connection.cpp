@@ -124,17 +124,22 @@ bool QueryRow::isNull(int column) const
 void ShopConnection::eachRow(std::string_view sql,
                              const std::function<void(const StoredRow &row)> &row) const
 {
-    for (auto query = run(sql); query.next();)
+    for (auto query = run(sql); next(query);)
         row(QueryRow(query));
 }
 
 QVariant ShopConnection::one(std::string_view sql, const QVariantList &values) const
 {
     auto query = run(sql, values);
+    return next(query) ? query.value(0) : QVariant();
+}
+
+bool ShopConnection::next(QSqlQuery &query) const
+{
     const bool found = query.next();
-    if (query.lastError().isValid())
+    if (!found && query.lastError().isValid())
         fail(query.lastError());
-    return found ? query.value(0) : QVariant();
+    return found;
 }
 
 } // namespace flarestock

@@ -74,6 +74,9 @@ public:
     /// that writes. Throws StorageFailure.
     virtual void eachRow(std::string_view sql,
                          const std::function<void(const StoredRow &row)> &row) const;
+    /// Goes to the next row of a query of this connection; whether there is one. A row that cannot
+    /// be read is no end: throws StorageFailure.
+    bool next(QSqlQuery &query) const;
     /// The first column of the first row; invalid where there is none.
     [[nodiscard]] QVariant one(std::string_view sql, const QVariantList &values = {}) const;
 

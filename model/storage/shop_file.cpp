@@ -17,7 +17,7 @@ namespace {
 ShopSettings settingsIn(const ShopConnection &connection)
 {
     auto query = connection.run(sql::SelectShop);
-    if (!query.next())
+    if (!connection.next(query))
         throw StorageFailure{{connection.name(), "is a shop file that was never finished",
                               "Make it again, or use a backup."}};
     auto currency = Currency::parse(query.value(1).toString().toStdString());

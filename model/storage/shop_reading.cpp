@@ -38,9 +38,9 @@ void carryOver(const ShopConnection &connection, Ledger &ledger)
 {
     connection.eachRow(sql::SelectBalances,
                        [&ledger](const StoredRow &row) { carryBalance(row, ledger); });
-    for (auto query = connection.run(sql::SelectClaims); query.next();)
-        carryClaim(query, ledger);
-    for (auto query = connection.run(sql::SelectTakenBack); query.next();)
+    connection.eachRow(sql::SelectClaims,
+                       [&ledger](const StoredRow &row) { carryClaim(row, ledger); });
+    for (auto query = connection.run(sql::SelectTakenBack); connection.next(query);)
         ledger.knowTakenBack(idOf(query.value(0).toByteArray()));
 }
 
@@ -50,7 +50,7 @@ Result<TextFiles> ShopFile::documents() const
 {
     return guarded([&] {
         TextFiles files;
-        for (auto query = m_connection->run(sql::SelectNewestDocuments); query.next();)
+        for (auto query = m_connection->run(sql::SelectNewestDocuments); m_connection->next(query);)
             files.emplace(query.value(0).toString().toStdString(),
                           query.value(1).toString().toStdString());
         return files;
@@ -83,7 +83,7 @@ Result<std::vector<Movement>> ShopFile::movements(std::string_view part) const
         auto query = part.empty()
                          ? m_connection->run(sql::SelectMovements)
                          : m_connection->run(sql::SelectMovementsOfPart, {text(std::string(part))});
-        while (query.next())
+        while (m_connection->next(query))
             found.push_back(journalRow(query).movement);
         return found;
     });
@@ -95,7 +95,7 @@ Result<std::vector<Movement>> ShopFile::movementsOfLot(std::string_view lot) con
         std::vector<Movement> found;
         const QString spelt = text(std::string(lot));
         for (auto query = m_connection->run(sql::SelectMovementsOfLot, {spelt, spelt});
-             query.next();)
+             m_connection->next(query);)
             found.push_back(journalRow(query).movement);
         return found;
     });
@@ -106,11 +106,11 @@ Result<std::vector<Movement>> ShopFile::movementsOfAction(const MovementId &id) 
     return guarded([&] {
         std::vector<Movement> found;
         auto one = m_connection->run(sql::SelectMovement, {idBytes(id)});
-        if (!one.next())
+        if (!m_connection->next(one))
             return found;
         const auto first = idBytes(journalRow(one).movement.action.value_or(id));
         for (auto query = m_connection->run(sql::SelectMovementsOfAction, {first, first});
-             query.next();)
+             m_connection->next(query);)
             found.push_back(journalRow(query).movement);
         return found;
     });
@@ -120,7 +120,7 @@ Result<std::vector<Record>> ShopFile::records() const
 {
     return guarded([&] {
         std::vector<Record> found;
-        for (auto query = m_connection->run(sql::SelectRecords); query.next();)
+        for (auto query = m_connection->run(sql::SelectRecords); m_connection->next(query);)
             found.push_back(recordRow(query).record);
         return found;
     });
@@ -130,7 +130,7 @@ Result<std::optional<Record>> ShopFile::recordOf(const MovementId &id) const
 {
     return guarded([&]() -> std::optional<Record> {
         auto query = m_connection->run(sql::SelectRecord, {idBytes(id)});
-        if (!query.next())
+        if (!m_connection->next(query))
             return std::nullopt;
         return recordRow(query).record;
     });
@@ -140,7 +140,7 @@ Result<std::optional<Movement>> ShopFile::movement(const MovementId &id) const
 {
     return guarded([&]() -> std::optional<Movement> {
         auto query = m_connection->run(sql::SelectMovement, {idBytes(id)});
-        if (!query.next())
+        if (!m_connection->next(query))
             return std::nullopt;
         return journalRow(query).movement;
     });
@@ -150,7 +150,7 @@ Result<std::vector<BoxCheck>> ShopFile::boxChecks() const
 {
     return guarded([&] {
         std::vector<BoxCheck> checks;
-        for (auto query = m_connection->run(sql::SelectBoxChecks); query.next();)
+        for (auto query = m_connection->run(sql::SelectBoxChecks); m_connection->next(query);)
             checks.push_back(boxCheckRow(query));
         return checks;
     });

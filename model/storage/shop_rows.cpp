@@ -160,11 +160,10 @@ void carryBalance(const StoredRow &stored, Ledger &ledger)
         Balance{stored.number(4), stored.number(5)});
 }
 
-void carryClaim(const QSqlQuery &query, Ledger &ledger)
+void carryClaim(const StoredRow &stored, Ledger &ledger)
 {
-    ledger.carryOver(
-        ClaimKey{query.value(0).toString().toStdString(), query.value(1).toString().toStdString()},
-        Claim{query.value(2).toLongLong(), query.value(3).toLongLong()});
+    ledger.carryOver(ClaimKey{stored.text(0), stored.text(1)},
+                     Claim{stored.number(2), stored.number(3)});
 }
 
 QVariantList valuesOf(const JournalRow &row)

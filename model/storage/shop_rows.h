@@ -49,7 +49,7 @@ struct RecordRow : ChainPlace {
 [[nodiscard]] RecordRow recordRow(const QSqlQuery &query);
 /// The balance or claim that stands there becomes known to the ledger.
 void carryBalance(const StoredRow &stored, Ledger &ledger);
-void carryClaim(const QSqlQuery &query, Ledger &ledger);
+void carryClaim(const StoredRow &stored, Ledger &ledger);
 [[nodiscard]] QVariantList valuesOf(const JournalRow &row);
 [[nodiscard]] QVariantList valuesOf(const RecordRow &row);
 /// Of a balance, bound by part, place, lot, condition.

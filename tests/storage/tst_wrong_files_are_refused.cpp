@@ -5,9 +5,9 @@
 
 #include "shop_for_tests.h"
 
+#include <QProcess>
 #include <QSqlDatabase>
 #include <QSqlQuery>
-#include <QProcess>
 #include <QTest>
 
 #include <csignal>

@@ -198,7 +198,7 @@ void FileConnection::atOneMoment(const std::function<void()> &look) const
 ChainEnd FileConnection::chainEnd()
 {
     auto query = run(sql::SelectNewestReplica);
-    if (!query.next())
+    if (!next(query))
         throw StorageFailure{
             {name(), "is a shop file that was never finished", "Make it again, or use a backup."}};
     return {query.value(0).toLongLong(), query.value(1).toByteArray(), query.value(2).toLongLong(),

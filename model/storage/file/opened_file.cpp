@@ -33,7 +33,7 @@ void checkQuickly(const FileConnection &connection)
         refuseDamaged(connection.path(), "is damaged");
     const bool first = versionOf(connection) == 1;
     const auto ends = first ? sql::SelectJournalEndsOne : sql::SelectJournalEnds;
-    for (auto query = connection.run(ends); query.next();) {
+    for (auto query = connection.run(ends); connection.next(query);) {
         const auto entries = query.value(0).toLongLong();
         const bool closed = entries == 0 || query.value(2) == query.value(3);
         if (query.value(1).toLongLong() != entries || !closed)

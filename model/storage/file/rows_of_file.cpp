@@ -7,6 +7,7 @@
 
 #include <QSqlError>
 
+#include <new>
 #include <sqlite3.h>
 
 namespace flarestock {
@@ -25,6 +26,8 @@ public:
     {
         const auto *bytes =
             reinterpret_cast<const char *>(sqlite3_column_text(m_statement, column));
+        if (!bytes && !isNull(column))
+            throw std::bad_alloc(); // SQLite says so by no text.
         return bytes ? std::string(bytes, sizeOf(column)) : std::string();
     }
     [[nodiscard]] QByteArray bytes(int column) const override

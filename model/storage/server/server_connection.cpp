@@ -224,7 +224,7 @@ ChainEnd ServerConnection::chainEnd()
     const QByteArray seat = seatOf(m_address);
     for (;;) {
         auto query = run(sql::SelectReplicaOf, {seat});
-        if (query.next())
+        if (next(query))
             return {query.value(0).toLongLong(), seat, query.value(1).toLongLong(),
                     query.value(2).toLongLong(), query.value(3).toByteArray()};
         run(sql::InsertReplica, {seat, QByteArray(32, '\0')});

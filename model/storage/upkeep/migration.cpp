@@ -19,7 +19,7 @@ void addPlaceOfKind(FileConnection &connection, const Place &wanted)
 {
     std::int64_t last = 0;
     bool taken = false;
-    for (auto query = connection.run(sql::SelectPlaces); query.next();) {
+    for (auto query = connection.run(sql::SelectPlaces); connection.next(query);) {
         last = query.value(0).toLongLong();
         if (query.value(3).toString().toStdString() == text(wanted.kind))
             return;
@@ -40,7 +40,7 @@ void fromOneToTwo(FileConnection &connection)
     for (const auto statement : sql::madeAnew())
         connection.run(statement);
     auto shop = connection.run("SELECT title, currency, made_at FROM shop_1 WHERE only = 1");
-    if (!shop.next())
+    if (!connection.next(shop))
         throw StorageFailure{{connection.path().string(), "is a shop file that was never finished",
                               "Make it again, or use a backup."}};
     const ShopRow row{shop.value(0).toString().toStdString(),
