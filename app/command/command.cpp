@@ -30,7 +30,8 @@ std::optional<Problem> unknownCommand(const CLI::App &app,
                                       const std::vector<std::string> &arguments)
 {
     const std::string &first = arguments.front();
-    if (first == "--help" || first == "-h" || first == "--version")
+    if (first == "--help" || first == "-h" || first == "--version" ||
+        first.starts_with("--password-"))
         return std::nullopt;
     std::string known;
     for (const CLI::App *command : app.get_subcommands({})) {
@@ -41,12 +42,12 @@ std::optional<Problem> unknownCommand(const CLI::App &app,
     return Problem{first, "is not a command", "Commands are: " + known + "."};
 }
 
-/// The full name of the command that was being read: "flarestock move".
+/// The full name of the command that was being read: "flarestock server setup".
 std::string commandReadIn(const CLI::App &app)
 {
     std::string name = app.get_name();
     for (const CLI::App *command : app.get_subcommands())
-        name += " " + command->get_name();
+        name += " " + commandReadIn(*command);
     return name;
 }
 
@@ -62,6 +63,9 @@ void addPasswordOptions(CLI::App &app)
         "the server's password is the first line of the standard input");
     for (CLI::App *command : app.get_subcommands({})) {
         command->fallthrough();
+        if (command->get_option_no_throw("--shop") != nullptr)
+            command->footer("Of a shop on a server also --password-stdin or --password-fd N: where "
+                            "its password is the first line.");
         for (CLI::App *below : command->get_subcommands({}))
             below->fallthrough();
     }

@@ -52,20 +52,31 @@ Result<std::vector<Record>> recordsBack(const std::vector<Record> &past, const B
     return back;
 }
 
-/// The records that were written with these movements: their ids count on from them.
-Result<std::vector<Record>> recordsWith(const std::vector<Movement> &movements,
-                                        const ShopFile &file)
+/// The records of the action `first` behind `n` movements: their ids count on from theirs.
+Result<std::vector<Record>> recordsBehind(const MovementId &first, std::size_t n,
+                                          const ShopFile &file)
 {
-    const MovementId first = movements.front().action.value_or(movements.front().id);
     std::vector<Record> records;
     while (true) {
-        auto record = file.recordOf(idWithin(first, movements.size() + records.size()));
+        auto record = file.recordOf(idWithin(first, n + records.size()));
         if (!record)
             return tl::unexpected(record.error());
         if (!*record)
             return records;
         records.push_back(std::move(**record));
     }
+}
+
+Result<Action> recordsTakenBack(const std::vector<Record> &records, const By &by)
+{
+    By signedBy = by;
+    signedBy.action = by.action.value_or(freshId());
+    auto back = recordsBack(records, signedBy, 0);
+    if (!back)
+        return tl::unexpected(back.error());
+    if (back->empty())
+        return problem("that", "was written down and stays", "Write down a newer one.");
+    return Action{std::move(*back), {}};
 }
 
 } // namespace
@@ -76,8 +87,15 @@ Result<Action> movementTakenBack(const MovementId &id, const ShopFile &file,
     const auto past = file.movementsOfAction(id);
     if (!past)
         return tl::unexpected(past.error());
-    if (past->empty())
-        return problem(id.text(), "is no movement of this shop", "Look it up: flarestock history.");
+    if (past->empty()) {
+        const auto records = recordsBehind(id, 0, file);
+        if (!records)
+            return tl::unexpected(records.error());
+        if (records->empty())
+            return problem(id.text(), "was not done in this shop",
+                           "Look it up: flarestock history.");
+        return recordsTakenBack(*records, by);
+    }
     std::set<MovementId> reversed;
     for (const Movement &one : *past) {
         if (workshop.ledger.isTakenBack(one.id))
@@ -90,7 +108,8 @@ Result<Action> movementTakenBack(const MovementId &id, const ShopFile &file,
         return action;
     action->promised = Promised::MayGo; // What was a mistake was never there to be promised.
     if (reversed.empty()) {
-        const auto records = recordsWith(*past, file);
+        const auto records =
+            recordsBehind(past->front().action.value_or(past->front().id), past->size(), file);
         if (!records)
             return tl::unexpected(records.error());
         // Of a promise only when its piece is back: then it asks for nothing that is not there.
@@ -108,14 +127,7 @@ Result<Action> actionTakenBack(const Action &done, const ShopFile &file, const W
 {
     if (!done.movements.empty())
         return movementTakenBack(done.movements.front().id, file, workshop, by);
-    By signedBy = by;
-    signedBy.action = by.action.value_or(freshId());
-    auto records = recordsBack(done.records, signedBy, 0);
-    if (!records)
-        return tl::unexpected(records.error());
-    if (records->empty())
-        return problem("that", "was written down and stays", "Write down a newer one.");
-    return Action{std::move(*records), {}};
+    return recordsTakenBack(done.records, by);
 }
 
 } // namespace flarestock

@@ -12,8 +12,9 @@
 namespace flarestock {
 
 /// What takes back a movement and all that was done together with it, its records too, as far as it
-/// was not taken back before. Problem: no such movement, nothing left to take back, the file cannot
-/// be read.
+/// was not taken back before; or a promise, or that a build is done, by its record's id. Problem:
+/// no such movement or record, one of a kind that stays written down, nothing left to take back,
+/// the file cannot be read.
 [[nodiscard]] Result<Action> movementTakenBack(const MovementId &id, const ShopFile &file,
                                                const Workshop &workshop, const By &by);
 

@@ -31,8 +31,11 @@ void addTakeBackCommand(CLI::App &app, CommandOutcome &outcome)
 {
     const auto asked = std::make_shared<TakeBackAsked>();
     CLI::App *command = app.add_subcommand(
-        "take-back", "Takes back a movement and all that was done together with it.");
-    command->add_option("MOVEMENT", asked->movement, "its id, as the history shows it")->required();
+        "take-back", "Takes back a movement and all that was done together with it, or a promise.");
+    command
+        ->add_option("MOVEMENT", asked->movement,
+                     "its id, as it was printed, or as the history shows it")
+        ->required();
     addShopOptions(*command, *asked);
     command->callback([asked, &outcome] {
         withShop(*asked, OpenMode::ReadWrite, outcome, [&](OpenShop &shop) {
@@ -40,7 +43,9 @@ void addTakeBackCommand(CLI::App &app, CommandOutcome &outcome)
             if (!action)
                 return outcome.refuse(action.error());
             appendAction(shop, *action,
-                         "taken back: " + counted(action->movements.size(), "movement"));
+                         "taken back: " + (action->movements.empty()
+                                               ? counted(action->records.size(), "record")
+                                               : counted(action->movements.size(), "movement")));
         });
     });
 }
