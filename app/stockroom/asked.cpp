@@ -119,7 +119,7 @@ Result<std::int64_t> quantityAsked(const std::string &typed, const Part &part)
         return tl::unexpected(quantity.error());
     if (const auto bare = Decimal::parse(typed))
         quantity = Quantity{*bare, part.unit};
-    const auto inUnit = quantity->exactlyIn(part.unit);
+    const auto inUnit = quantity->nearestIn(part.unit);
     if (!inUnit)
         return tl::unexpected(inUnit.error());
     return inUnit->smallest();

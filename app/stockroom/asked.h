@@ -37,7 +37,8 @@ struct StockAsked {
 /// Problem: the first of them that is none, in the order part, from, to, quantity.
 [[nodiscard]] Result<StockAsked> stockAsked(const StockWords &words, const Workshop &workshop);
 
-/// "2", "66 in", "5 ft 6 in" as smallest units of the part; a bare number counts in its unit.
+/// "2", "66 in", "5 ft 6 in" as smallest units of the part; a bare number counts in its unit,
+/// and millimetres of what is kept in inches to the nearest 1/64 in.
 /// Problem: not a quantity, of another kind of unit, not whole.
 [[nodiscard]] Result<std::int64_t> quantityAsked(const std::string &typed, const Part &part);
 /// So much as people say it: "5 ft 6 in", "3".

@@ -98,12 +98,19 @@ Shelf withLooks(Shelf shelf, const Boxes &boxes, const Ledger &ledger)
     return shelf;
 }
 
+bool isCounted(const Part &part, const FreeStock &stock)
+{
+    return part.kind != Kind::Sealant && stock.onHand.amount.sign() > 0;
+}
+
 Shelf withLevels(Shelf shelf, const ShopNotes &notes, const Catalogue &catalogue)
 {
     for (const auto &[at, seen] : notes.levels) {
         const Part *part = catalogue.find(seen.part);
-        const bool isEnded = !part || isLength(part->unit);
-        if (isEnded)
+        if (!part || isLength(part->unit))
+            continue;
+        const auto counted = shelf.find(part->number);
+        if (counted != shelf.end() && isCounted(*part, counted->second))
             continue;
         FreeStock &stock = shelf[part->number];
         stock.onHand.unit = part->unit;

@@ -105,9 +105,9 @@ void FreeAndLacking::whatNobodyCountsHasALevel()
         return json({"bill", "--build", "coupe-fuel"}).out.find("little is left") !=
                std::string::npos;
     };
-    const auto line = objectWith(billed(), "short", "1"); // Something of which one is short.
+    const auto line = objectWith(billed(), "free", "0"); // Something of which none lies counted.
     const std::string part = textOf(line, "part");
-    QVERIFY2(!part.empty(), "the demo's bill lacks one of something");
+    QVERIFY2(textOf(line, "short") == "1", "the demo's bill lacks one of something");
     const auto seen = [&](const char *level) {
         return run({"level", part, "--place", "K4", "--is", level}).status;
     };
@@ -129,6 +129,12 @@ void FreeAndLacking::whatNobodyCountsHasALevel()
     QCOMPARE(arrayOf(json({"stock", "--below"}), "levels").size(), 2);
     QVERIFY(run({"level", "PT-8", "--place", "K4", "--is", "low"}).refusesInOneLine());
     QVERIFY(run({"level", part, "--place", "K4", "--is", "some"}).refusesInOneLine());
+    // Once it is counted its level says no more.
+    QCOMPARE(
+        run({"receive", part, "2", "--from", "supplier-TCF", "--to", "K4", "--cost", "3"}).status,
+        0);
+    QCOMPARE(textOf(objectWith(billed(), "part", part), "short"), std::string("0"));
+    QVERIFY(run({"level", part, "--place", "K4", "--is", "plenty"}).refusesInOneLine());
     QVERIFY(m_shop.isWhole());
 }
 

@@ -53,7 +53,8 @@ void WrongWords::itIsNamedAndSaidWhatToDo_data()
     row("open-joint|coupe-fuel|pomp inlet", "pomp inlet: is no joint of this build. Perhaps pump ");
     row("keep|AD-8-8|--place|car-1|--min|1", "car-1: is not where stock lies. Name a shelf, bin");
     row("count|AD-8-8|1|--place|car-1", "car-1: is not where stock lies. Name a shelf, bin");
-    row("level|AD-8-8|--place|car-1|--is|low", "car-1: is not where stock lies. Name a shelf, bin");
+    row("level|SL-C|--place|car-1|--is|low", "car-1: is not where stock lies. Name a shelf, bin");
+    row("level|AD-6-6|--place|A2|--is|plenty", "AD-6-6: is counted: 3 on hand. Count it");
 }
 
 void WrongWords::itIsNamedAndSaidWhatToDo()

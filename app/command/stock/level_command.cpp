@@ -29,6 +29,11 @@ Result<std::string> nameAsked(const LevelAsked &asked, const Workshop &workshop)
     if (isLength((*part)->unit))
         return problem((*part)->number, "comes in lengths, and they are known",
                        "Count it: flarestock count.");
+    const auto stock = workshop.shelf.find((*part)->number);
+    if (stock != workshop.shelf.end() && isCounted(**part, stock->second))
+        return problem(
+            (*part)->number, "is counted: " + stock->second.onHand.spoken() + " on hand",
+            "Count it: flarestock count. What is counted to 0 can be seen by its level.");
     return (*part)->number;
 }
 
