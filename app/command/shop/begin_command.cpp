@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: MIT
+//
+// `flarestock begin`: makes a shop of one's own, out of a folder of CSV and TOML files.
+
+#include "app/command/command.h"
+
+#include "app/workshop/clock.h"
+#include "app/workshop/demo_shop.h"
+#include "app/workshop/documents.h"
+
+#include <CLI/CLI.hpp>
+
+#include <memory>
+
+namespace flarestock {
+
+namespace {
+
+struct BeginAsked {
+    std::string from;
+    std::string to;
+    bool json = false;
+};
+
+/// Everything is read before the file is made.
+Result<ShopFile> begun(const BeginAsked &asked)
+{
+    const auto documents = documentsIn(asked.from);
+    if (!documents)
+        return tl::unexpected(documents.error());
+    if (const auto read = readable(*documents); !read)
+        return tl::unexpected(read.error());
+    const auto shop = newShopOf(*documents, nowMilliseconds());
+    if (!shop)
+        return tl::unexpected(shop.error());
+    return ShopFile::create(asked.to, *shop);
+}
+
+void answerBegin(const BeginAsked &asked, CommandOutcome &outcome)
+{
+    const auto shop = begun(asked);
+    if (!shop)
+        return outcome.refuse(shop.error());
+    const auto movements = shop->movements();
+    if (!movements)
+        return outcome.refuse(movements.error());
+    if (asked.json)
+        return outcome.print(
+            QJsonObject{{QStringLiteral("shop"), jsonText(asked.to)},
+                        {QStringLiteral("title"), jsonText(shop->settings().title)},
+                        {QStringLiteral("movements"), static_cast<qint64>(movements->size())}});
+    outcome.print("made " + asked.to + ": " + shop->settings().title + ", " +
+                  counted(movements->size(), "movement") + " of opening stock");
+}
+
+} // namespace
+
+void addBeginCommand(CLI::App &app, CommandOutcome &outcome)
+{
+    const auto asked = std::make_shared<BeginAsked>();
+    CLI::App *command =
+        app.add_subcommand("begin", "Makes a shop file out of a folder of CSV and TOML files.");
+    command
+        ->add_option("--from", asked->from, "the folder; `catalogue --to` writes one to begin by")
+        ->required();
+    command->add_option("--to", asked->to, "the file to make; it must not be there yet")
+        ->required();
+    command->add_flag("--json", asked->json, JsonHelp);
+    command->callback([asked, &outcome] { answerBegin(*asked, outcome); });
+}
+
+} // namespace flarestock
