@@ -77,7 +77,7 @@ void OwnShop::init()
 {
     m_demo.renew();
     m_folder = std::make_unique<QTemporaryDir>();
-    const Ran written = m_demo.run({"catalogue", "--to", files()});
+    const Ran written = m_demo.run({"export", "--to", files()});
     QVERIFY2(written.status == 0, written.err.c_str());
 }
 
@@ -89,7 +89,7 @@ void OwnShop::itIsTheShopThatTheFilesSay()
     QVERIFY(!total(own()).empty());
     QCOMPARE(total(own()), total(m_demo.path()));
     const auto again = m_folder->filePath(QStringLiteral("again"));
-    QCOMPARE(runFlarestock({"catalogue", "--to", again.toStdString(), "--shop", own()}).status, 0);
+    QCOMPARE(runFlarestock({"export", "--to", again.toStdString(), "--shop", own()}).status, 0);
     for (const char *name : {"shop.toml", "stock.csv", "builds.toml", "parts/adapters.csv"})
         QCOMPARE(read(QString(again + u'/' + QString::fromUtf8(name))), read(inFolder(name)));
     const Ran twice = begin(own());
@@ -111,12 +111,12 @@ void OwnShop::whatCannotBeReadMakesNoShop()
 void OwnShop::editedFilesAreTakenIn()
 {
     edit("builds.toml", "id = \"coupe-fuel\"", "id = \"coupe-fuel-2\"");
-    const Ran taken = m_demo.json({"catalogue", "--from", files()});
+    const Ran taken = m_demo.json({"import", "--from", files()});
     QVERIFY2(taken.status == 0, taken.err.c_str());
     QCOMPARE(arrayOf(taken, "files").size(), 1);
     QCOMPARE(m_demo.run({"bill", "--build", "coupe-fuel-2"}).status, 0);
     QCOMPARE(m_demo.run({"bill", "--build", "coupe-fuel"}).status, 2);
-    QCOMPARE(arrayOf(m_demo.json({"catalogue", "--from", files()}), "files").size(), 0);
+    QCOMPARE(arrayOf(m_demo.json({"import", "--from", files()}), "files").size(), 0);
     QVERIFY(m_demo.isWhole());
 }
 
@@ -129,7 +129,7 @@ void OwnShop::whatLiesSomewhereStaysInTheCatalogue()
     }
     write(inFolder("parts/adapters.csv"), kept);
     edit("builds.toml", "id = \"coupe-fuel\"", "id = \"coupe-fuel-2\"");
-    const Ran taken = m_demo.run({"catalogue", "--from", files()});
+    const Ran taken = m_demo.run({"import", "--from", files()});
     QCOMPARE(taken.status, 2);
     QVERIFY2(taken.err.find("AD-8-8") != std::string::npos, taken.err.c_str());
     QCOMPARE(m_demo.run({"bill", "--build", "coupe-fuel"}).status, 0); // Nothing of it is in.
@@ -137,10 +137,10 @@ void OwnShop::whatLiesSomewhereStaysInTheCatalogue()
 
 void OwnShop::aFolderWithSomethingInItIsNotWrittenOver()
 {
-    const Ran again = m_demo.run({"catalogue", "--to", files()});
+    const Ran again = m_demo.run({"export", "--to", files()});
     QCOMPARE(again.status, 2);
     QVERIFY2(again.err.find("is not empty") != std::string::npos, again.err.c_str());
-    QCOMPARE(m_demo.run({"catalogue"}).status, 2);
+    QCOMPARE(m_demo.run({"export"}).status, 2);
 }
 
 QTEST_GUILESS_MAIN(OwnShop)

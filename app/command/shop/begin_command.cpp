@@ -60,8 +60,7 @@ void addBeginCommand(CLI::App &app, CommandOutcome &outcome)
     const auto asked = std::make_shared<BeginAsked>();
     CLI::App *command =
         app.add_subcommand("begin", "Makes a shop file out of a folder of CSV and TOML files.");
-    command
-        ->add_option("--from", asked->from, "the folder; `catalogue --to` writes one to begin by")
+    command->add_option("--from", asked->from, "the folder; `export` writes one to begin by")
         ->required();
     command->add_option("--to", asked->to, "the file to make; it must not be there yet")
         ->required();

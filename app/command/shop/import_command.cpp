@@ -15,9 +15,8 @@ namespace flarestock {
 
 namespace {
 
-struct CatalogueAsked : ShopAsked {
+struct ImportAsked : ShopAsked {
     std::string from;
-    std::string to;
 };
 
 /// What the shop began with; it is not read again.
@@ -47,7 +46,7 @@ Result<void> knowsTheStock(const TextFiles &documents, const Workshop &workshop)
     return {};
 }
 
-Result<std::vector<std::string>> takenIn(const CatalogueAsked &asked, OpenShop &shop)
+Result<std::vector<std::string>> takenIn(const ImportAsked &asked, OpenShop &shop)
 {
     auto all = shop.file.documents();
     if (!all)
@@ -75,52 +74,33 @@ Result<std::vector<std::string>> takenIn(const CatalogueAsked &asked, OpenShop &
     return changed;
 }
 
-void answerCatalogue(const CatalogueAsked &asked, OpenShop &shop)
+void answerImport(const ImportAsked &asked, OpenShop &shop)
 {
-    if (asked.from.empty() == asked.to.empty())
-        return shop.outcome.refuse({"catalogue", "goes to a folder, or comes from one",
-                                    "Say --to or --from, one of them."});
-    std::vector<std::string> names;
-    if (!asked.from.empty()) {
-        auto changed = takenIn(asked, shop);
-        if (!changed)
-            return shop.outcome.refuse(changed.error());
-        names = std::move(*changed);
-    } else {
-        const auto documents = shop.file.documents();
-        if (!documents)
-            return shop.outcome.refuse(documents.error());
-        if (const auto written = writeDocuments(*documents, asked.to); !written)
-            return shop.outcome.refuse(written.error());
-        for (const auto &[name, text] : *documents)
-            names.push_back(name);
-    }
+    const auto changed = takenIn(asked, shop);
+    if (!changed)
+        return shop.outcome.refuse(changed.error());
     QJsonArray files;
-    for (const std::string &name : names)
+    for (const std::string &name : *changed)
         files.append(jsonText(name));
     if (asked.json)
         return shop.outcome.print(QJsonObject{{QStringLiteral("files"), files}});
-    shop.outcome.print(asked.from.empty()
-                           ? counted(names.size(), "file") + " written to " + asked.to
-                           : counted(names.size(), "changed file") + " taken in");
+    shop.outcome.print(counted(changed->size(), "changed file") + " taken in");
 }
 
 } // namespace
 
-void addCatalogueCommand(CLI::App &app, CommandOutcome &outcome)
+void addImportCommand(CLI::App &app, CommandOutcome &outcome)
 {
-    const auto asked = std::make_shared<CatalogueAsked>();
+    const auto asked = std::make_shared<ImportAsked>();
     CLI::App *command = app.add_subcommand(
-        "catalogue",
-        "Writes the shop's CSV and TOML files into a folder, or takes edited ones in.");
-    command->add_option("--to", asked->to, "the folder to write; it is new or empty");
-    command->add_option("--from", asked->from,
-                        "the folder of edited files; all are read before "
-                        "one is taken in");
+        "import", "Takes in the shop's CSV and TOML files as they were edited; all are read before "
+                  "one is taken in.");
+    command->add_option("--from", asked->from, "the folder of them, as `export` wrote it")
+        ->required();
     addShopOptions(*command, *asked);
     command->callback([asked, &outcome] {
-        withShop(*asked, asked->from.empty() ? OpenMode::ReadOnly : OpenMode::ReadWrite, outcome,
-                 [&](OpenShop &shop) { answerCatalogue(*asked, shop); });
+        withShop(*asked, OpenMode::ReadWrite, outcome,
+                 [&](OpenShop &shop) { answerImport(*asked, shop); });
     });
 }
 
