@@ -47,6 +47,7 @@ void addIssued(FreeStock &stock, const Part &part, std::int64_t issued, const Ba
 Bars barsOfBuilds(const LotBook &lots, const std::vector<BuildPlan> &builds)
 {
     std::vector<Due> due;
+    due.reserve(builds.size());
     for (const BuildPlan &plan : builds)
         due.push_back({plan.id, plan.car, plan.by});
     return barsOf(lots, due);
