@@ -77,6 +77,12 @@ void ShopConnection::runEach(std::string_view sql,
 void ShopConnection::runAgain(std::string_view sql, const QVariantList &values,
                               const std::function<void(const QSqlQuery &query)> &row) const
 {
+    if (m_rows == Rows::AtOnce) { // A server: when it has gone, nothing can be freed there.
+        auto query = run(sql, values);
+        while (row && next(query))
+            row(query);
+        return;
+    }
     // Out of the others while it runs, so that what a row brings about may run it as well.
     auto known = m_prepared.extract(std::string(sql));
     if (known.empty()) {
