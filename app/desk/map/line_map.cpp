@@ -183,7 +183,7 @@ QString LineMap::nearestRun(const QPointF &touch) const
 QString LineMap::near(double x, double y) const
 {
     const QPointF touch(x, y);
-    if (const QString mark = nearestMark(touch, MarkReach); !mark.isEmpty())
+    if (QString mark = nearestMark(touch, MarkReach); !mark.isEmpty())
         return mark;
     for (const MapPlate &plate : m_layout.plates) {
         if (plate.box.contains(touch))
