@@ -2,7 +2,7 @@
 //
 // `flarestock begin`: makes a shop of one's own, out of a folder of CSV and TOML files.
 
-#include "app/command/command.h"
+#include "app/command/shop/made_shop.h"
 
 #include "app/workshop/clock.h"
 #include "app/workshop/demo_shop.h"
@@ -36,23 +36,6 @@ Result<ShopFile> begun(const BeginAsked &asked)
     return ShopFile::create(asked.to, *shop);
 }
 
-void answerBegin(const BeginAsked &asked, CommandOutcome &outcome)
-{
-    const auto shop = begun(asked);
-    if (!shop)
-        return outcome.refuse(shop.error());
-    const auto movements = shop->movements();
-    if (!movements)
-        return outcome.refuse(movements.error());
-    if (asked.json)
-        return outcome.print(
-            QJsonObject{{QStringLiteral("shop"), jsonText(asked.to)},
-                        {QStringLiteral("title"), jsonText(shop->settings().title)},
-                        {QStringLiteral("movements"), static_cast<qint64>(movements->size())}});
-    outcome.print("made " + asked.to + ": " + shop->settings().title + ", " +
-                  counted(movements->size(), "movement") + " of opening stock");
-}
-
 } // namespace
 
 void addBeginCommand(CLI::App &app, CommandOutcome &outcome)
@@ -65,7 +48,8 @@ void addBeginCommand(CLI::App &app, CommandOutcome &outcome)
     command->add_option("--to", asked->to, "the file to make; it must not be there yet")
         ->required();
     command->add_flag("--json", asked->json, JsonHelp);
-    command->callback([asked, &outcome] { answerBegin(*asked, outcome); });
+    command->callback(
+        [asked, &outcome] { sayMade(asked->to, begun(*asked), asked->json, outcome); });
 }
 
 } // namespace flarestock

@@ -2,7 +2,7 @@
 //
 // `flarestock demo`: makes the demo shop.
 
-#include "app/command/command.h"
+#include "app/command/shop/made_shop.h"
 
 #include "app/workshop/clock.h"
 #include "app/workshop/demo_shop.h"
@@ -20,24 +20,6 @@ struct DemoAsked {
     bool json = false;
 };
 
-void answerDemo(const DemoAsked &asked, CommandOutcome &outcome)
-{
-    const auto shop = makeDemoShop(asked.to, nowMilliseconds());
-    if (!shop)
-        return outcome.refuse(shop.error());
-    const auto movements = shop->movements();
-    if (!movements)
-        return outcome.refuse(movements.error());
-    const auto count = static_cast<qint64>(movements->size());
-    if (asked.json)
-        return outcome.print(
-            QJsonObject{{QStringLiteral("shop"), jsonText(asked.to)},
-                        {QStringLiteral("title"), jsonText(shop->settings().title)},
-                        {QStringLiteral("movements"), count}});
-    outcome.print("made " + asked.to + ": " + shop->settings().title + ", " +
-                  counted(movements->size(), "movement") + " of opening stock");
-}
-
 } // namespace
 
 void addDemoCommand(CLI::App &app, CommandOutcome &outcome)
@@ -48,7 +30,9 @@ void addDemoCommand(CLI::App &app, CommandOutcome &outcome)
     command->add_option("--to", asked->to, "the file to make; it must not be there yet")
         ->required();
     command->add_flag("--json", asked->json, JsonHelp);
-    command->callback([asked, &outcome] { answerDemo(*asked, outcome); });
+    command->callback([asked, &outcome] {
+        sayMade(asked->to, makeDemoShop(asked->to, nowMilliseconds()), asked->json, outcome);
+    });
 }
 
 } // namespace flarestock

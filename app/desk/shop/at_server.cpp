@@ -3,6 +3,7 @@
 #include "app/desk/shop/at_server.h"
 
 #include "app/desk/words/spoken.h"
+#include "model/storage/server/server_address.h"
 
 namespace flarestock {
 
@@ -12,7 +13,7 @@ void AtServer::open(const QString &address, const QString &password, bool keep)
         return;
     m_address = address.trimmed();
     m_problem.clear();
-    if (!m_address.startsWith(QStringLiteral("postgresql://"))) {
+    if (!isServer(m_address.toStdString())) {
         m_problem = tr("%1 is no address of a server. Write it like "
                        "postgresql://anna@shop.example/shop.")
                         .arg(m_address.isEmpty() ? tr("Nothing") : m_address);
