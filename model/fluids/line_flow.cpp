@@ -2,12 +2,12 @@
 
 #include "model/fluids/line_flow.h"
 
-#include <array>
+#include "model/fluids/bounds.h"
+
 #include <cassert>
 #include <cmath>
 #include <numbers>
 #include <optional>
-#include <string>
 
 namespace flarestock {
 
@@ -16,7 +16,6 @@ namespace {
 constexpr double LaminarEnds = 2040;
 constexpr double TurbulentBegins = 4000;
 constexpr double RelativeRoughnessMax = 0.05; ///< As far as the Moody chart goes.
-constexpr double StandardGravity = 9.80665;   ///< m/s²
 
 /// 1/√f = -2 log10(ε/3.7D + 2.51/(Re √f)), solved for x = 1/√f by Newton's method. The function is
 /// convex and rising, so that the steps close in from any start; five are usual.
@@ -40,28 +39,17 @@ double colebrookWhite(double reynolds, double relativeRoughness)
 /// The first field that cannot be.
 std::optional<Problem> impossible(const LineFlow &line)
 {
-    struct Field {
-        std::string_view name;
-        double value;
-        bool zeroToo;
-    };
-    const std::array fields{
-        Field{"flow", line.flowM3S, true},
-        Field{"bore", line.boreM, false},
-        Field{"length", line.lengthM, true},
-        Field{"density", line.densityKgM3, false},
-        Field{"viscosity", line.viscosityPaS, false},
-        Field{"roughness", line.roughnessM, true},
-        Field{"loss coefficient", line.minorK, true},
-    };
-    for (const auto &[name, value, zeroToo] : fields) {
-        if (!std::isfinite(value) || value < 0 || (value == 0 && !zeroToo))
-            return Problem{
-                std::string(name), zeroToo ? "is less than nothing" : "is not more than nothing",
-                "Give a " + std::string(name) + (zeroToo ? " of 0 or more." : " above 0.")};
-    }
-    if (!std::isfinite(line.riseM))
-        return Problem{"rise", "is not a number", "Give a length."};
+    if (auto wrong = firstImpossible({
+            {"flow", line.flowM3S, Allowed::NothingOrMore},
+            {"bore", line.boreM},
+            {"length", line.lengthM, Allowed::NothingOrMore},
+            {"density", line.densityKgM3},
+            {"viscosity", line.viscosityPaS},
+            {"roughness", line.roughnessM, Allowed::NothingOrMore},
+            {"loss coefficient", line.minorK, Allowed::NothingOrMore},
+            {"rise", line.riseM, Allowed::AnyNumber},
+        }))
+        return wrong;
     if (line.roughnessM > RelativeRoughnessMax * line.boreM)
         return Problem{"roughness", "is more than 5 % of the bore, where the friction formula ends",
                        "Measure the free bore, or give a smaller roughness."};
@@ -113,7 +101,7 @@ Result<LineLoss> lineLoss(const LineFlow &line)
     const double velocityPressure = line.densityKgM3 * loss.velocityMS * loss.velocityMS / 2;
     loss.frictionPa = loss.frictionFactor * line.lengthM / line.boreM * velocityPressure;
     loss.minorPa = line.minorK * velocityPressure;
-    loss.levelPa = line.densityKgM3 * StandardGravity * line.riseM;
+    loss.levelPa = line.densityKgM3 * StandardGravityMS2 * line.riseM;
     loss.dropPa = loss.frictionPa + loss.minorPa + loss.levelPa;
     if (!std::isfinite(loss.dropPa) || !std::isfinite(loss.reynolds))
         return problem("line", "asks for a pressure beyond all numbers",

@@ -24,6 +24,8 @@
 
 namespace flarestock {
 
+inline constexpr double StandardGravityMS2 = 9.80665; ///< Exact by definition.
+
 struct LineFlow {
     double flowM3S = 0;      ///< 0 or more; at 0 only the level counts.
     double boreM = 0;        ///< More than 0.
