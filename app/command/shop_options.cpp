@@ -18,15 +18,12 @@ void addShopOptions(CLI::App &command, ShopAsked &asked)
     command.add_flag("--json", asked.json, JsonHelp);
 }
 
-void withShop(const ShopAsked &asked, OpenMode mode, CommandOutcome &outcome,
-              const std::function<void(OpenShop &)> &answer)
+void withShopFile(const ShopAsked &asked, OpenMode mode, CommandOutcome &outcome,
+                  const std::function<void(OpenShopFile &)> &answer)
 {
     auto file = ShopFile::open(asked.shop, mode);
     if (!file)
         return outcome.refuse(file.error());
-    auto workshop = Workshop::read(*file);
-    if (!workshop)
-        return outcome.refuse(workshop.error());
     By by{asked.who, asked.why, nowMilliseconds(), freshId()};
     if (!asked.id.empty()) {
         const auto id = MovementId::parse(asked.id);
@@ -34,8 +31,21 @@ void withShop(const ShopAsked &asked, OpenMode mode, CommandOutcome &outcome,
             return outcome.refuse(id.error());
         by.action = *id;
     }
-    OpenShop shop{std::move(*file), std::move(*workshop), std::move(by), asked, outcome};
+    OpenShopFile shop{std::move(*file), std::move(by), asked, outcome};
     answer(shop);
+}
+
+void withShop(const ShopAsked &asked, OpenMode mode, CommandOutcome &outcome,
+              const std::function<void(OpenShop &)> &answer)
+{
+    withShopFile(asked, mode, outcome, [&](OpenShopFile &open) {
+        auto workshop = Workshop::read(open.file);
+        if (!workshop)
+            return outcome.refuse(workshop.error());
+        OpenShop shop{std::move(open.file), std::move(*workshop), std::move(open.by), asked,
+                      outcome};
+        answer(shop);
+    });
 }
 
 void sayDone(const OpenShop &shop, bool sameAction, const QString &key)

@@ -22,6 +22,17 @@ struct ShopAsked {
 /// --shop, --who, --why, --id, --json.
 void addShopOptions(CLI::App &command, ShopAsked &asked);
 
+/// An open shop of which nothing was read yet.
+struct OpenShopFile {
+    ShopFile file;
+    By by;
+    const ShopAsked &asked;
+    CommandOutcome &outcome;
+};
+/// Opens it, and runs `answer`; refuses where it cannot, or where the id is none.
+void withShopFile(const ShopAsked &asked, OpenMode mode, CommandOutcome &outcome,
+                  const std::function<void(OpenShopFile &)> &answer);
+
 /// An open shop and what it holds.
 struct OpenShop {
     ShopFile file;
@@ -30,7 +41,7 @@ struct OpenShop {
     const ShopAsked &asked;
     CommandOutcome &outcome;
 };
-/// Opens it, and runs `answer`; refuses where it cannot, or where the id is none.
+/// The same, with all that it holds; refuses also where that cannot be read.
 void withShop(const ShopAsked &asked, OpenMode mode, CommandOutcome &outcome,
               const std::function<void(OpenShop &)> &answer);
 

@@ -66,18 +66,19 @@ Result<void> writeDocuments(const TextFiles &documents, const std::filesystem::p
     return {};
 }
 
-Result<void> readable(const TextFiles &documents)
+Result<Catalogue> readCatalogueAndPlans(const TextFiles &documents)
 {
-    if (const auto catalogue = readCatalogue(documents); !catalogue)
-        return tl::unexpected(catalogue.error());
+    auto catalogue = readCatalogue(documents);
+    if (!catalogue)
+        return catalogue;
     if (const auto templates = readTemplates(documents); !templates)
         return tl::unexpected(templates.error());
     const auto builds = documents.find("builds.toml");
     if (builds == documents.end())
-        return {};
+        return catalogue;
     if (const auto read = readBuilds(builds->second, "builds.toml"); !read)
         return tl::unexpected(read.error());
-    return {};
+    return catalogue;
 }
 
 } // namespace flarestock

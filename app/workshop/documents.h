@@ -20,8 +20,8 @@ namespace flarestock {
 [[nodiscard]] Result<void> writeDocuments(const TextFiles &documents,
                                           const std::filesystem::path &folder);
 
-/// Whether catalogue, templates and builds can be read. Problem: the first that cannot, with file,
-/// line and column.
-[[nodiscard]] Result<void> readable(const TextFiles &documents);
+/// The catalogue of documents of which catalogue, templates and builds can be read. Problem: the
+/// first that cannot, with file, line and column.
+[[nodiscard]] Result<Catalogue> readCatalogueAndPlans(const TextFiles &documents);
 
 } // namespace flarestock

@@ -37,6 +37,15 @@ Record recordIn(const ShopConnection &connection, const MovementId &id)
     return recordRow(query).record;
 }
 
+TextFiles newestDocuments(const ShopConnection &connection)
+{
+    TextFiles files;
+    for (auto query = connection.run(sql::SelectNewestDocuments); connection.next(query);)
+        files.emplace(query.value(0).toString().toStdString(),
+                      query.value(1).toString().toStdString());
+    return files;
+}
+
 std::optional<std::string> newestDocument(const ShopConnection &connection, const std::string &name)
 {
     auto query = connection.run(sql::SelectNewestDocument, {text(name)});

@@ -4,6 +4,7 @@
 
 #pragma once
 
+#include "model/exchange/catalogue_csv.h"
 #include "model/storage/shop_rows.h"
 
 namespace flarestock {
@@ -16,6 +17,8 @@ void readJournal(const ShopConnection &connection,
 /// Throws StorageFailure where there is none.
 [[nodiscard]] Record recordIn(const ShopConnection &connection, const MovementId &id);
 
+/// The newest version of every document, by name.
+[[nodiscard]] TextFiles newestDocuments(const ShopConnection &connection);
 /// The newest version of a document; nothing where there is none.
 [[nodiscard]] std::optional<std::string> newestDocument(const ShopConnection &connection,
                                                         const std::string &name);

@@ -41,6 +41,18 @@ void nameUnconfirmed(StorageFailure &failure, const std::vector<Movement> &movem
     failure.problem.remedy += ": said again with its id, it counts once.";
 }
 
+/// Where a document is another than in `basis`, or one of the two has it alone.
+void throwIfOthers(const TextFiles &newest, const TextFiles &basis)
+{
+    const auto [one, other] =
+        std::mismatch(newest.begin(), newest.end(), basis.begin(), basis.end());
+    if (one == newest.end() && other == basis.end())
+        return;
+    throw StorageFailure{{one == newest.end() ? other->first : one->first,
+                          "was changed by somebody else just now, so that nothing was written",
+                          "Look at what it says now, then do it again."}};
+}
+
 } // namespace
 
 ShopFile::ShopFile(std::filesystem::path path, std::unique_ptr<ShopConnection> connection,
@@ -101,6 +113,18 @@ Result<void> ShopFile::putDocument(const std::string &name, const std::string &c
 {
     return guarded([&] {
         m_connection->wholly([&] { writeDocument(*m_connection, name, content, {who, now}); });
+    });
+}
+
+Result<void> ShopFile::putDocuments(const TextFiles &changed, const TextFiles &basis,
+                                    const std::string &who, std::int64_t now)
+{
+    return guarded([&] {
+        m_connection->wholly([&] {
+            throwIfOthers(newestDocuments(*m_connection), basis);
+            for (const auto &[name, content] : changed)
+                writeDocument(*m_connection, name, content, {who, now});
+        });
     });
 }
 

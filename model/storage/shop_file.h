@@ -115,6 +115,10 @@ public:
     /// full.
     [[nodiscard]] Result<void> putDocument(const std::string &name, const std::string &text,
                                            const std::string &who, std::int64_t now);
+    /// The same of several, all or none. `basis`: what documents() gave when they were made.
+    /// Problem: also that one of the shop's documents is another by now; then nothing is written.
+    [[nodiscard]] Result<void> putDocuments(const TextFiles &changed, const TextFiles &basis,
+                                            const std::string &who, std::int64_t now);
     /// The same of a text that is made out of the newest version, in one transaction, so that
     /// whoever else changes the document at that moment loses nothing. Problem: also the change's
     /// own; then nothing is written.

@@ -48,13 +48,7 @@ void carryOver(const ShopConnection &connection, Ledger &ledger)
 
 Result<TextFiles> ShopFile::documents() const
 {
-    return guarded([&] {
-        TextFiles files;
-        for (auto query = m_connection->run(sql::SelectNewestDocuments); m_connection->next(query);)
-            files.emplace(query.value(0).toString().toStdString(),
-                          query.value(1).toString().toStdString());
-        return files;
-    });
+    return guarded([&] { return newestDocuments(*m_connection); });
 }
 
 Result<std::vector<Place>> ShopFile::places() const

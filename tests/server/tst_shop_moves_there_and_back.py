@@ -80,6 +80,28 @@ def deedsOnTheServer(bench, shop):
     bench.expect(shop.verified().returncode == 0, f"not whole: {shop.verified().stdout}")
 
 
+def filesOnTheServer(bench, shop):
+    """They come out of it, and go back in all or none."""
+    files = shop.folder / f"{shop.database}-files"
+    taken = lambda: run(COMMAND, "import", "--from", files, "--shop", shop.hand, home=shop.folder)
+    versions = lambda: int(shop.server.psql(shop.database, "SELECT count(*) AS n FROM flarestock.document")[0]["n"])
+    said = run(COMMAND, "export", "--to", files, "--shop", shop.hand, home=shop.folder)
+    bench.expect(said.returncode == 0, f"export: {said.stderr}")
+    before = versions()
+    with open(files / "builds.toml", "a", encoding="utf-8") as builds:
+        builds.write("\n# edited\n")
+    unread = files / "old" / "stock.csv"  # Nobody reads a file of this name again.
+    unread.parent.mkdir()
+    unread.write_bytes(b"\xff\xfe is no UTF-8")
+    said = taken()
+    bench.expect(said.returncode == 2, f"import of what cannot be kept: {said.stdout}")
+    bench.expect(versions() == before, f"{versions() - before} of two files were taken in")
+    unread.write_text("is UTF-8\n", encoding="utf-8")
+    said = taken()
+    bench.expect(said.returncode == 0 and versions() == before + 2, f"import: {said.stdout}{said.stderr}")
+    bench.count("imports on the server", 2)
+
+
 def back(bench, shop):
     seen = shop.read()
     for words in (["server", "move", "--from", shop.hand, "--to"], ["backup", "--shop", shop.hand, "--to"]):
@@ -130,6 +152,7 @@ def test(bench):
         there(bench, shop)
         answers(bench, shop)
         deedsOnTheServer(bench, shop)
+        filesOnTheServer(bench, shop)
         refusals(bench, shop, back(bench, shop))
         damaged(bench, server)
 

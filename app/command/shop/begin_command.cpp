@@ -28,7 +28,7 @@ Result<ShopFile> begun(const BeginAsked &asked)
     const auto documents = documentsIn(asked.from);
     if (!documents)
         return tl::unexpected(documents.error());
-    if (const auto read = readable(*documents); !read)
+    if (const auto read = readCatalogueAndPlans(*documents); !read)
         return tl::unexpected(read.error());
     const auto shop = newShopOf(*documents, nowMilliseconds());
     if (!shop)

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
 // `flarestock export`: writes the shop's files into a folder, to be edited: parts, offers,
-// templates, builds.
+// templates, builds. None of them is read for that, so that one that does not read comes out too.
 
 #include "app/command/shop_options.h"
 #include "app/workshop/documents.h"
@@ -19,7 +19,7 @@ struct ExportAsked : ShopAsked {
     std::string to;
 };
 
-void answerExport(const ExportAsked &asked, OpenShop &shop)
+void answerExport(const ExportAsked &asked, OpenShopFile &shop)
 {
     const auto documents = shop.file.documents();
     if (!documents)
@@ -44,8 +44,8 @@ void addExportCommand(CLI::App &app, CommandOutcome &outcome)
     command->add_option("--to", asked->to, "the folder; it is new or empty")->required();
     addShopOptions(*command, *asked);
     command->callback([asked, &outcome] {
-        withShop(*asked, OpenMode::ReadOnly, outcome,
-                 [&](OpenShop &shop) { answerExport(*asked, shop); });
+        withShopFile(*asked, OpenMode::ReadOnly, outcome,
+                     [&](OpenShopFile &shop) { answerExport(*asked, shop); });
     });
 }
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// `flarestock catalogue`: the shop's files, parts, offers, templates and builds, out of the shop
-// into a folder, and back when they were edited.
+// `flarestock import`: takes the shop's files in as they were edited: parts, offers, templates,
+// builds; all that changed, or nothing.
 
 #include "app/command/shop_options.h"
 #include "app/workshop/documents.h"
@@ -25,62 +25,79 @@ bool isOfTheBeginning(const std::string &name)
     return name == "shop.toml" || name == "stock.csv";
 }
 
-/// Of what lies somewhere or is promised the catalogue has to know what it is.
-Result<void> knowsTheStock(const TextFiles &documents, const Workshop &workshop)
+/// Of what lies somewhere the catalogue has to know what it is. Where the shop's own does not read,
+/// nobody knows in which units that is kept.
+Result<void> knowsTheStock(const Catalogue &catalogue, const TextFiles &before,
+                           const ShopFile &file)
 {
-    const auto catalogue = readCatalogue(documents);
-    if (!catalogue)
-        return tl::unexpected(catalogue.error());
-    for (const auto &[key, held] : workshop.ledger.balances()) {
-        const Part *before = workshop.catalogue.find(key.part);
-        const Part *now = catalogue->find(key.part);
-        if (held.quantity == 0 || !before)
+    const auto ledger = file.ledger();
+    if (!ledger)
+        return tl::unexpected(ledger.error());
+    const auto records = file.records();
+    if (!records)
+        return tl::unexpected(records.error());
+    const auto notes = ShopNotes::of(*records, *ledger);
+    if (!notes)
+        return tl::unexpected(notes.error());
+    const auto old = readCatalogue(before);
+    for (const auto &[key, held] : ledger->balances()) {
+        const Part *was = old ? old->find(key.part) : nullptr;
+        const bool isOfNone = (old && !was) || notes->hoses.contains(key.part);
+        if (held.quantity == 0 || isOfNone)
             continue;
+        const Part *now = catalogue.find(key.part);
         if (!now)
             return problem(key.part, "is no longer in the catalogue, and lies at " + key.place,
                            "Keep its row for as long as there is any.");
-        if (now->unit != before->unit)
+        if (was && now->unit != was->unit)
             return problem(key.part, "is kept in another unit, and lies at " + key.place,
                            "Give the new unit a new part number.");
     }
     return {};
 }
 
-Result<std::vector<std::string>> takenIn(const ImportAsked &asked, OpenShop &shop)
+/// Those of the folder that are not in the shop as they are there.
+Result<TextFiles> changedFiles(const std::string &folder, const TextFiles &before)
 {
-    auto all = shop.file.documents();
-    if (!all)
-        return tl::unexpected(all.error());
-    const auto edited = documentsIn(asked.from);
+    auto edited = documentsIn(folder);
     if (!edited)
-        return tl::unexpected(edited.error());
-    std::vector<std::string> changed;
-    for (const auto &[name, text] : *edited) {
-        const auto before = all->find(name);
-        if (isOfTheBeginning(name) || (before != all->end() && before->second == text))
-            continue;
-        (*all)[name] = text;
-        changed.push_back(name);
-    }
-    if (const auto read = readable(*all); !read)
-        return tl::unexpected(read.error());
-    if (const auto knows = knowsTheStock(*all, *shop.workshop); !knows)
+        return edited;
+    std::erase_if(*edited, [&before](const auto &file) {
+        const auto was = before.find(file.first);
+        return isOfTheBeginning(file.first) || (was != before.end() && was->second == file.second);
+    });
+    return edited;
+}
+
+/// What was taken in.
+Result<TextFiles> takenIn(const ImportAsked &asked, OpenShopFile &shop)
+{
+    const auto before = shop.file.documents();
+    if (!before)
+        return tl::unexpected(before.error());
+    auto changed = changedFiles(asked.from, *before);
+    if (!changed || changed->empty())
+        return changed;
+    TextFiles all = *changed;
+    all.insert(before->begin(), before->end()); // Those that are not there yet.
+    const auto catalogue = readCatalogueAndPlans(all);
+    if (!catalogue)
+        return tl::unexpected(catalogue.error());
+    if (const auto knows = knowsTheStock(*catalogue, *before, shop.file); !knows)
         return tl::unexpected(knows.error());
-    for (const std::string &name : changed) {
-        const auto put = shop.file.putDocument(name, all->at(name), shop.by.who, shop.by.at);
-        if (!put)
-            return tl::unexpected(put.error());
-    }
+    const auto put = shop.file.putDocuments(*changed, *before, shop.by.who, shop.by.at);
+    if (!put)
+        return tl::unexpected(put.error());
     return changed;
 }
 
-void answerImport(const ImportAsked &asked, OpenShop &shop)
+void answerImport(const ImportAsked &asked, OpenShopFile &shop)
 {
     const auto changed = takenIn(asked, shop);
     if (!changed)
         return shop.outcome.refuse(changed.error());
     QJsonArray files;
-    for (const std::string &name : *changed)
+    for (const auto &[name, text] : *changed)
         files.append(jsonText(name));
     if (asked.json)
         return shop.outcome.print(QJsonObject{{QStringLiteral("files"), files}});
@@ -99,8 +116,8 @@ void addImportCommand(CLI::App &app, CommandOutcome &outcome)
         ->required();
     addShopOptions(*command, *asked);
     command->callback([asked, &outcome] {
-        withShop(*asked, OpenMode::ReadWrite, outcome,
-                 [&](OpenShop &shop) { answerImport(*asked, shop); });
+        withShopFile(*asked, OpenMode::ReadWrite, outcome,
+                     [&](OpenShopFile &shop) { answerImport(*asked, shop); });
     });
 }
 
