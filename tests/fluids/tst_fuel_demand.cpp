@@ -6,9 +6,9 @@
 #include "model/fluids/demand/fuel_demand.h"
 #include "model/fluids/demand/fuel_pressure.h"
 #include "model/fluids/demand/specific_consumption.h"
+#include "tests/fluids/gnu_units.h"
 #include "tests/fluids/table_file.h"
 
-#include <QProcess>
 #include <QTest>
 
 using namespace flarestock;
@@ -19,15 +19,6 @@ constexpr double HourS = 3600;
 constexpr double LitreM3 = 1e-3;
 constexpr double GallonM3 = 3.785411784e-3;
 constexpr double PoundKg = 0.45359237;
-
-double gnuUnits(const QString &from, const QString &to)
-{
-    QProcess units;
-    units.start(QStringLiteral("units"), {QStringLiteral("-1"), QStringLiteral("-t"),
-                                          QStringLiteral("-o"), QStringLiteral("%.17g"), from, to});
-    units.waitForFinished();
-    return units.readAllStandardOutput().trimmed().toDouble();
-}
 
 } // namespace
 

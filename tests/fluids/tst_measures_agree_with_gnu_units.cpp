@@ -4,8 +4,8 @@
 // exact by definition, against the definitions themselves.
 
 #include "model/fluids/measure.h"
+#include "tests/fluids/gnu_units.h"
 
-#include <QProcess>
 #include <QTest>
 
 #include <cmath>
@@ -13,18 +13,6 @@
 using namespace flarestock;
 
 namespace {
-
-/// What GNU units says; NaN where it does not understand.
-double gnuUnits(const QString &from, const QString &to)
-{
-    QProcess units;
-    units.start(QStringLiteral("units"), {QStringLiteral("-1"), QStringLiteral("-t"),
-                                          QStringLiteral("-o"), QStringLiteral("%.17g"), from, to});
-    if (!units.waitForFinished() || units.exitStatus() != QProcess::NormalExit ||
-        units.exitCode() != 0)
-        return std::nan("");
-    return units.readAllStandardOutput().trimmed().toDouble();
-}
 
 bool isNear(double left, double right, double relative)
 {

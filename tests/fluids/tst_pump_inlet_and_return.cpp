@@ -138,7 +138,7 @@ void InletAndReturnTest::narrowReturnLiftsThePressure()
         const auto range = bypassRange({20e3, 80e3}, returnLine(bores[at])).value();
         NEAR_PERCENT(range.floorPa, answers[at], 1e-6);
         NEAR_PERCENT(range.floorPa, about[at], 2.0);
-        QVERIFY(!range.overItsFlow); // Its maker says nothing.
+        QVERIFY(!range.overItsFlow);         // Its maker says nothing.
         QCOMPARE(range.holds(45e3), at > 0); // Carburettor: about 6.5 psi.
     }
     BypassRegulator regulator{20e3, 80e3, 15e3, 250 * LitreHour};
