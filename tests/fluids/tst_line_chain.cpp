@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// A line of many pieces: against a textbook's example of a line with two bores, against sums by
-// hand, and what its pieces owe each other.
+// A line of many pieces: against sums by hand, and what its pieces owe each other. (Examples of
+// textbooks: tst_line_examples_of_textbooks.cpp.)
 
 #include "model/fluids/line/chain.h"
 #include "model/fluids/line/sizing.h"
@@ -43,7 +43,6 @@ class LineChainTest : public QObject {
     Q_OBJECT
 
 private Q_SLOTS:
-    void waterFlowsThroughTwoBoresByGravity();
     void launchTakesMoreThanFriction();
     void losesWhatItsPiecesLose();
     void changeOfBoreIsCountedOnce();
@@ -55,40 +54,6 @@ private Q_SLOTS:
     void velocitiesOfRoles();
     void impossiblePiecesAreNamed();
 };
-
-void LineChainTest::waterFlowsThroughTwoBoresByGravity()
-{
-    // Technical Paper 410, problem 7.19 (read in a public re-typed copy): water at 60 °F under a
-    // head of 11.5 ft, entrance, mitre bend and gate valve in 3 in schedule 40 (10 ft), then 20 ft
-    // of 2 in, exit: 137 US gallons a minute. K of the mitre 60 fT and of the gate 8 fT with
-    // fT = 0.018 are the paper's.
-    const double wide = 3.068 * Inch;
-    const double narrow = 2.067 * Inch;
-    const double rough = 0.0018 * Inch;
-    LineChain line;
-    line.densityKgM3 = 62.364 * 0.45359237 / std::pow(Foot, 3);
-    line.viscosityPaS = 1.1e-3;
-    line.pieces = {{EntryOrExit{wide, Opening::SharpEntrance}, -11.5 * Foot},
-                   {Adapter{wide, 60 * 0.018}},
-                   {Adapter{wide, 8 * 0.018}},
-                   {StraightLine{wide, 10 * Foot, rough}},
-                   {StraightLine{narrow, 20 * Foot, rough}},
-                   {EntryOrExit{narrow, Opening::Exit}}};
-    const double gallonMinute = 3.785411784e-3 / 60;
-    line.flowM3S = 137 * gallonMinute;
-    const ChainLoss at137 = chainLoss(line).value();
-    // By its own rounding of bores and friction the paper is 3 % off: 6 % in pressure.
-    NEAR_PERCENT(at137.dropPa - at137.levelPa, -at137.levelPa, 6.0);
-    double low = 100 * gallonMinute;
-    double high = 200 * gallonMinute;
-    for (int step = 0; step < 60; ++step) {
-        line.flowM3S = (low + high) / 2;
-        (chainLoss(line).value().dropPa > 0 ? high : low) = line.flowM3S;
-    }
-    NEAR_PERCENT(line.flowM3S / gallonMinute, 137, 3.0);
-    QCOMPARE(at137.losses.size(), std::size_t(7)); // The narrowing counts by itself.
-    QVERIFY(at137.losses[4].boreChange);
-}
 
 void LineChainTest::launchTakesMoreThanFriction()
 {

@@ -5,6 +5,7 @@
 
 #include "model/fluids/measure.h"
 #include "tests/fluids/gnu_units.h"
+#include "tests/fluids/table_file.h"
 
 #include <QTest>
 
@@ -29,6 +30,7 @@ private Q_SLOTS:
     void agreesWithGnuUnits();
     void definitionsAreExact_data();
     void definitionsAreExact();
+    void factorsOfTheTable();
 };
 
 void MeasureUnitsTest::agreesWithGnuUnits_data()
@@ -166,6 +168,29 @@ void MeasureUnitsTest::definitionsAreExact()
     QVERIFY2(isNear(measure->si, si, 4e-16),
              qPrintable(
                  QStringLiteral("%1 against %2").arg(measure->si, 0, 'g', 17).arg(si, 0, 'g', 17)));
+}
+
+void MeasureUnitsTest::factorsOfTheTable()
+{
+    // units.csv: what each is by definition, as GNU units says it too. A hundred degrees of
+    // difference are not 100 °F.
+    const TableFile table("units.csv");
+    int ours = 0;
+    for (std::size_t row = 0; row < table.size(); ++row) {
+        const double value = table.number(row, "value");
+        NEAR_PERCENT(gnuUnits(QString::fromStdString(table.cell(row, "from")),
+                              QString::fromStdString(table.cell(row, "to"))),
+                     value, 1e-9); // Twelve figures in the table.
+        if (table.cell(row, "typed").empty())
+            continue;
+        const auto measure = Measure::parse(table.cell(row, "typed")).value();
+        const bool isMisreading = table.cell(row, "misreading") == "yes";
+        QVERIFY2(isWithinPercent(in(measure, table.cell(row, "in")), value, 1e-9) != isMisreading,
+                 table.cell(row, "typed").c_str());
+        ++ours;
+    }
+    QCOMPARE(table.size(), std::size_t(30));
+    QCOMPARE(ours, 18);
 }
 
 QTEST_APPLESS_MAIN(MeasureUnitsTest)

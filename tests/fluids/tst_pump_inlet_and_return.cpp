@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 //
-// The inlet of a pump against a textbook's suction head and against the standard atmosphere as
+// The inlet of a pump against an example worked out apart and the standard atmosphere as
 // python-fluids has it; the return of a bypass regulator against python-fluids.
 
 #include "model/fluids/liquids/vapour_pressure.h"
@@ -18,7 +18,6 @@ using namespace flarestock;
 
 namespace {
 
-constexpr double Foot = 0.3048;
 constexpr double Psi = 6894.757293168361;
 constexpr double LitreHour = 1e-3 / 3600;
 
@@ -39,7 +38,6 @@ class InletAndReturnTest : public QObject {
 
 private Q_SLOTS:
     void atmosphereByHeight();
-    void suctionHeadOfTheTextbook();
     void warmGasolineBehindItsFilters();
     void heightTakesMargin();
     void narrowReturnLiftsThePressure();
@@ -60,19 +58,6 @@ void InletAndReturnTest::atmosphereByHeight()
     const auto answers = pythonFluids(asked);
     for (std::size_t at = 0; at < answers.size(); ++at)
         NEAR_PERCENT(atmospherePa(heights[at]).value(), answers[at], 0.05);
-}
-
-void InletAndReturnTest::suctionHeadOfTheTextbook()
-{
-    // Technical Paper 410, problem 7.32 (re-typed copy): 5 psig, vapour pressure 0.256 psi,
-    // 62.364 lb/ft³, lift 25 ft, loss 6 ft: 13.887 ft.
-    PumpInlet inlet;
-    inlet.tankPa = 5 * Psi;
-    inlet.vapourPa = 0.256 * Psi;
-    inlet.densityKgM3 = 62.364 * 0.45359237 / std::pow(Foot, 3);
-    inlet.headM = -25 * Foot;
-    inlet.lossPa = 6 * Foot * inlet.densityKgM3 * 9.80665;
-    NEAR_PERCENT(inletMargin(inlet).value().npshM / Foot, 13.887, 0.1);
 }
 
 void InletAndReturnTest::warmGasolineBehindItsFilters()

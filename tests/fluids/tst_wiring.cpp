@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
 // Wiring against ASTM B258 (a table computed apart, and GNU units), against the tables of FAA
-// AC 43.13-1B with one figure that is misprinted there, and the fuse between pump and wire.
+// AC 43.13-1B, and the fuse between pump and wire.
 
 #include "model/fluids/wiring/fuse.h"
 #include "model/fluids/wiring/wire.h"
@@ -14,8 +14,6 @@ using namespace flarestock;
 
 namespace {
 
-constexpr double FootM = 0.3048;
-
 } // namespace
 
 class WiringTest : public QObject {
@@ -24,8 +22,6 @@ class WiringTest : public QObject {
 private Q_SLOTS:
     void gaugesOfTheTable();
     void gaugesOfGnuUnits();
-    void measuredDropsOfTheCircular_data();
-    void measuredDropsOfTheCircular();
     void strandedWireIsWorseThanTheFormula();
     void warmCopperResistsMore();
     void bothWaysCount();
@@ -68,32 +64,6 @@ void WiringTest::gaugesOfGnuUnits()
         NEAR_PERCENT(gaugeDiameterM(gauge).value() * 1e3,
                      gnuUnits(QStringLiteral("wiregauge(%1)").arg(gauge), QStringLiteral("mm")),
                      1e-9);
-}
-
-void WiringTest::measuredDropsOfTheCircular_data()
-{
-    QTest::addColumn<int>("gauge");
-    QTest::addColumn<double>("feet");
-    QTest::addColumn<double>("volts");
-    QTest::addColumn<bool>("misprint");
-    // FAA AC 43.13-1B, tables 11-7 and 11-8, at 20 A.
-    QTest::newRow("No. 6, 107 ft") << 6 << 107.0 << 0.942 << false;
-    QTest::newRow("No. 4, 90 ft") << 4 << 90.0 << 0.504 << false;
-    QTest::newRow("No. 10, 39 ft") << 10 << 39.0 << 0.98 << false;
-    QTest::newRow("No. 10, 156 ft") << 10 << 156.0 << 3.93 << false;
-    QTest::newRow("No. 10, 273 ft") << 10 << 273.0 << 6.88 << false;
-    QTest::newRow("No. 10, 19.5 ft, printed 0.366 for 0.491") << 10 << 19.5 << 0.366 << true;
-}
-
-void WiringTest::measuredDropsOfTheCircular()
-{
-    QFETCH(const int, gauge);
-    QFETCH(const double, feet);
-    QFETCH(const double, volts);
-    QFETCH(const bool, misprint);
-    const double ohmPerM = wireLimit(gauge).value().ohmPerM.value();
-    const double computed = measuredDropV({ohmPerM, feet * FootM, 20}).value();
-    QCOMPARE(isWithinPercent(computed, volts, 0.4), !misprint);
 }
 
 void WiringTest::strandedWireIsWorseThanTheFormula()
