@@ -8,9 +8,9 @@
 
 namespace flarestock {
 
-std::optional<Problem> firstImpossible(std::initializer_list<Entry> entries)
+std::optional<Problem> firstImpossible(std::initializer_list<Figure> figures)
 {
-    for (const auto &[name, value, allowed] : entries) {
+    for (const auto &[name, value, allowed] : figures) {
         const std::string said(name);
         if (!std::isfinite(value))
             return Problem{said, "is not a number", "Give a number for the " + said + "."};
@@ -22,18 +22,18 @@ std::optional<Problem> firstImpossible(std::initializer_list<Entry> entries)
     return std::nullopt;
 }
 
-std::optional<Problem> beyond(const Span &span, double value, std::string_view thing)
+std::optional<Problem> beyond(const ValidRange &range, double value, std::string_view thing)
 {
-    if (std::isfinite(value) && value >= span.low && value <= span.high)
+    if (std::isfinite(value) && value >= range.low && value <= range.high)
         return std::nullopt;
-    const std::string unit = " " + std::string(span.unit);
-    const std::string range = shortNumber(span.low) + " to " + shortNumber(span.high) + unit;
-    const std::string name(span.name);
+    const std::string unit = range.unit.empty() ? "" : " " + std::string(range.unit);
+    const std::string from = shortNumber(range.low) + " to " + shortNumber(range.high) + unit;
+    const std::string name(range.name);
     return Problem{std::string(thing),
                    std::isfinite(value)
                        ? "has no figures at a " + name + " of " + shortNumber(value) + unit
                        : "is asked at a " + name + " that is not a number",
-                   "Ask for a " + name + " of " + range + ", or enter figures measured there."};
+                   "Ask for a " + name + " of " + from + ", or enter figures measured there."};
 }
 
 std::string shortNumber(double number)

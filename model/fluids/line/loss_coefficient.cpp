@@ -51,7 +51,7 @@ const ByAngle &coefficientsOf(std::string_view piece)
 Result<LossCoefficient> endCoefficient(EndForm form, double degrees)
 {
     const ByAngle &table = coefficientsOf(form == EndForm::Swept ? "swept end" : "drilled end");
-    if (auto wrong = beyond({"angle", "degrees", 0, 180}, degrees, "hose end"))
+    if (auto wrong = beyond({"bend", "degrees", 0, 180}, degrees, "hose end"))
         return tl::unexpected<Problem>(*std::move(wrong));
     const auto after = table.lower_bound(degrees);
     assert(after != table.end());

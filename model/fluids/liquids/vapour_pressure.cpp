@@ -90,15 +90,15 @@ Result<VapourPressure> vapourPressure(Fluid fuel, double temperatureC, std::opti
     if (fuel == Fluid::Gasoline || fuel == Fluid::E85)
         return gasolineLike(fuel, temperatureC, reidPa);
     if (fuel == Fluid::Methanol) {
-        const Span span{"temperature", "°C", Methanol.front().temperatureC,
-                        Methanol.back().temperatureC};
+        const ValidRange span{"temperature", "°C", Methanol.front().temperatureC,
+                              Methanol.back().temperatureC};
         if (auto wrong = beyond(span, temperatureC, text(fuel)))
             return tl::unexpected<Problem>(*std::move(wrong));
         return VapourPressure{byClausiusClapeyron(Methanol, temperatureC), false, "published",
                               "1.87 psi at 20 C, 12.3 psi at 60 C, boiling at 64.7 C"};
     }
     if (fuel == Fluid::Diesel) {
-        const Span span{"temperature", "°C", ColdestC, ReidTemperatureC};
+        const ValidRange span{"temperature", "°C", ColdestC, ReidTemperatureC};
         if (auto wrong = beyond(span, temperatureC, text(fuel)))
             return tl::unexpected<Problem>(*std::move(wrong));
         return VapourPressure{0.2 * PsiPa, true, "published",

@@ -23,7 +23,7 @@ Result<double> valueOf(const Curve &curve, double at)
 
 } // namespace
 
-Result<Crossing> crossing(const Curve &curve, Ends ends)
+Result<Crossing> crossing(const Curve &curve, SearchEnds ends)
 {
     assert(ends.low < ends.high);
     const auto atLow = valueOf(curve, ends.low);
@@ -45,7 +45,7 @@ Result<Crossing> crossing(const Curve &curve, Ends ends)
         if (value)
             return *value;
         wrong = std::move(value.error());
-        return 0.0; // Ends the search.
+        return 0.0; // SearchEnds the search.
     };
     std::uintmax_t steps = 200;
     const auto [left, right] =

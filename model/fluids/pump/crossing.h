@@ -15,7 +15,7 @@ namespace flarestock {
 
 using Curve = std::function<Result<double>(double)>;
 
-struct Ends {
+struct SearchEnds {
     double low = 0;
     double high = 0; ///< Above low (asserted).
 };
@@ -28,6 +28,6 @@ struct Crossing {
 
 /// To about 1e-12 of the figure; in a jump either side of it. Problem: the curve's own, or a curve
 /// that is not a number somewhere.
-[[nodiscard]] Result<Crossing> crossing(const Curve &curve, Ends ends);
+[[nodiscard]] Result<Crossing> crossing(const Curve &curve, SearchEnds ends);
 
 } // namespace flarestock

@@ -66,7 +66,7 @@ Result<PumpCurve> PumpCurve::of(const std::vector<Point> &points)
 
 Result<PumpCurve::Beside> PumpCurve::beside(double volts) const
 {
-    const Span measured{"voltage", "V", m_byVolts.begin()->first, m_byVolts.rbegin()->first};
+    const ValidRange measured{"voltage", "V", m_byVolts.begin()->first, m_byVolts.rbegin()->first};
     if (auto wrong = beyond(measured, volts, "pump curve"))
         return tl::unexpected<Problem>(*std::move(wrong));
     const auto upper = m_byVolts.lower_bound(volts);
@@ -96,7 +96,8 @@ Result<double> PumpCurve::flowM3S(double pressurePa, double volts) const
     const auto range = pressureRange(volts);
     if (!range)
         return tl::unexpected<Problem>(range.error());
-    const Span measured{"pressure", "kPa", range->lowPa / Kilopascal, range->highPa / Kilopascal};
+    const ValidRange measured{"pressure", "kPa", range->lowPa / Kilopascal,
+                              range->highPa / Kilopascal};
     // The bare comparison first: a division may round the very end out of the range.
     if (!(pressurePa >= range->lowPa && pressurePa <= range->highPa))
         if (auto wrong = beyond(measured, pressurePa / Kilopascal, "pump curve"))
