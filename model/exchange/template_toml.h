@@ -29,6 +29,8 @@ struct BuildPlan {
     Answers answers;
     Picks picks;
     std::string preference = "shelf";
+
+    friend bool operator==(const BuildPlan &, const BuildPlan &) = default;
 };
 /// builds.toml: [[build]] tables, in order. Problem: as above.
 [[nodiscard]] Result<std::vector<BuildPlan>> readBuilds(std::string_view text, std::string file);

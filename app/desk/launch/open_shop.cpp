@@ -51,31 +51,37 @@ Result<WorkedOut> workOutIn(const std::shared_ptr<const Workshop> &workshop, con
     return out;
 }
 
-/// The builds with this one changed, or added.
-Result<std::string> withBuild(const std::optional<std::string> &newest, const BuildPlan &plan)
+/// The builds with this one changed. Problem: it is not as it was before.
+Result<std::string> withChanged(const std::optional<std::string> &newest,
+                                const ChangedPlan &changed)
 {
     auto builds = readBuilds(newest.value_or(std::string()), BuildsDocument);
     if (!builds)
         return tl::unexpected(builds.error());
-    const auto found =
-        std::find_if(builds->begin(), builds->end(),
-                     [&plan](const BuildPlan &other) { return other.id == plan.id; });
+    const auto found = std::find_if(builds->begin(), builds->end(), [&](const BuildPlan &other) {
+        return other.id == changed.plan.id;
+    });
+    const std::string name = "build " + changed.plan.id;
     if (found == builds->end())
-        builds->push_back(plan);
-    else
-        *found = plan;
+        return problem(name, "was taken out of the shop just now, so that this change is not in it",
+                       "Ask at the other seats, or plan it anew.");
+    if (*found != changed.before)
+        return problem(name,
+                       "was changed at another seat just now, so that this change is not in it",
+                       "It is shown as it is now: look at it, then change it again.");
+    *found = changed.plan;
     return writeBuilds(*builds);
 }
 
 /// Changes this one build of those that the file has by then: another seat may change the others.
-Result<void> keepIn(const std::filesystem::path &path, const BuildPlan &plan)
+Result<void> keepIn(const std::filesystem::path &path, const ChangedPlan &changed)
 {
     auto file = ShopFile::open(path, OpenMode::ReadWrite);
     if (!file)
         return tl::unexpected(file.error());
     return file->changeDocument(
         BuildsDocument,
-        [&plan](const std::optional<std::string> &newest) { return withBuild(newest, plan); },
+        [&](const std::optional<std::string> &newest) { return withChanged(newest, changed); },
         AtTheDesk, nowMilliseconds());
 }
 
@@ -142,7 +148,7 @@ ShopOnDesk shopOf(const std::shared_ptr<const Workshop> &workshop)
         shop.templates.push_back({id, form->title});
     shop.workOut = [workshop](const BuildPlan &plan) { return workOutIn(workshop, plan); };
     shop.placeTitle = [workshop](const std::string &id) { return placeTitle(*workshop, id); };
-    shop.keep = [path = workshop->path](const BuildPlan &plan) { return keepIn(path, plan); };
+    shop.keep = [path = workshop->path](const ChangedPlan &plan) { return keepIn(path, plan); };
     shop.write = [path = workshop->path](const MakeAction &make) { return writeIn(path, make); };
     shop.watch = [path = workshop->path](std::function<void()> changed) {
         return std::make_shared<ShopWatch>(path, std::move(changed));

@@ -178,6 +178,8 @@ bool Desk::openBuild(const QString &key)
         refuse(opened.error());
         return false;
     }
+    m_before = plan;
+    m_notKept.clear();
     std::erase(m_order, Step::Plan); // They were those of the build before.
     m_problem.clear();
     Q_EMIT problemChanged();
@@ -232,11 +234,14 @@ void Desk::keepNow()
         return;
     m_keepSoon.stop();
     m_isToKeep = false;
-    const auto kept = m_shop.keep(m_build.plan());
+    const auto kept = m_shop.keep({m_build.plan(), m_before});
     if (!kept) {
-        say(tr("not kept: %1").arg(said(kept.error().sentence())));
-        return;
+        m_notKept = said(kept.error().sentence());
+        say(tr("not kept: %1").arg(m_notKept));
+        return m_readSoon.start(); // Another seat may have changed it.
     }
+    m_before = m_build.plan();
+    m_notKept.clear();
     ++m_written;
     for (BuildPlan &plan : m_shop.builds) {
         if (plan.id == m_build.plan().id)

@@ -112,8 +112,10 @@ private:
     bool m_hasShop = false;
     QString m_kept;
     QString m_problem;
+    BuildPlan m_before; ///< The build on the desk as it was in the shop when its changes began.
     QTimer m_keepSoon;
     bool m_isToKeep = false;            ///< The plan on the desk is not in the file yet.
+    QString m_notKept;                  ///< Why its last change is not; empty where it is.
     std::vector<BuildPlan> m_keptSince; ///< While something was being written.
     Rows m_builds;
     BuildDesk m_build;

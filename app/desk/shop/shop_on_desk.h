@@ -23,6 +23,12 @@ using MakeAction = std::function<Result<Action>(const ShopFile &file, const Work
 /// makes it, read-only, disk full, a refusal of the ledger.
 using WriteShop = std::function<Result<std::shared_ptr<const Wrote>>(const MakeAction &make)>;
 
+/// A build as it is to be kept, and as it was in the shop when the change began.
+struct ChangedPlan {
+    BuildPlan plan;
+    BuildPlan before;
+};
+
 struct ShopOnDesk {
     std::string title;
     std::string file; ///< Where the data lives.
@@ -35,8 +41,9 @@ struct ShopOnDesk {
     WorkOut workOut;
     /// The title of a place, for the car of a build.
     std::function<std::string(const std::string &place)> placeTitle;
-    /// Keeps a changed build in the shop. Problem: read-only, disk full. Empty: nothing is kept.
-    std::function<Result<void>(const BuildPlan &plan)> keep;
+    /// Keeps a changed build in the shop. Problem: in the shop it is not as it was before, because
+    /// another seat has changed it meanwhile; read-only, disk full. Empty: nothing is kept.
+    std::function<Result<void>(const ChangedPlan &changed)> keep;
     /// As long as what it gives is kept, the event loop calls `changed` when somebody has written
     /// into the shop, this desk too. Empty: nobody does.
     std::function<std::shared_ptr<void>(std::function<void()> changed)> watch;

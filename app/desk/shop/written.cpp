@@ -4,20 +4,10 @@
 
 #include "app/desk/shop/desk.h"
 #include "app/desk/words/spoken.h"
-#include "model/exchange/template_toml.h"
 
 #include <algorithm>
 
 namespace flarestock {
-
-namespace {
-
-bool samePlan(const BuildPlan &one, const BuildPlan &other)
-{
-    return writeBuilds({one}) == writeBuilds({other});
-}
-
-} // namespace
 
 /// The shop with what was written into it; the build on the desk stays there.
 void Desk::takeIn(const Wrote &wrote, const QString &sentence, bool isBack)
@@ -71,19 +61,22 @@ void Desk::readAgain()
 }
 
 /// A plan that another seat has changed is put on the desk as it is now; otherwise the build stays
-/// there, with what can be taken back.
+/// there, with what can be taken back and what could not be kept.
 void Desk::takeInOthers(ShopOnDesk shop)
 {
-    const BuildPlan before = m_build.plan();
+    const QString notKept = m_notKept;
+    const std::string id = m_build.plan().id;
     become(std::move(shop));
     if (!m_build.isOpen())
         return;
-    const auto planned =
-        std::find_if(m_shop.builds.begin(), m_shop.builds.end(),
-                     [&before](const BuildPlan &one) { return one.id == before.id; });
-    if (!before.id.empty() && planned != m_shop.builds.end() && !samePlan(*planned, before)) {
-        openBuild(said(before.id));
-        return m_build.tell(tr("This build was changed at another seat."));
+    const auto planned = std::find_if(m_shop.builds.begin(), m_shop.builds.end(),
+                                      [&id](const BuildPlan &one) { return one.id == id; });
+    if (!id.empty() && (planned == m_shop.builds.end() || *planned != m_before)) {
+        const bool isThere = planned != m_shop.builds.end();
+        openBuild(isThere ? said(id) : m_builds.cell(0, QStringLiteral("key")).toString());
+        const QString others = isThere ? tr("This build was changed at another seat.")
+                                       : tr("%1 was taken out at another seat.").arg(said(id));
+        return m_build.tell(notKept.isEmpty() ? others : notKept);
     }
     if (const auto shown = m_build.workAnew(m_shop.workOut); !shown)
         refuse(shown.error());
