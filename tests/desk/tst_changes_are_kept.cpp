@@ -3,32 +3,16 @@
 // A plan that is changed on the desk is in the shop file soon, and there when it is opened again;
 // where it cannot be kept, the desk says so.
 
-#include "app/desk/launch/open_shop.h"
-#include "app/desk/shop/desk.h"
-#include "app/workshop/workshop.h"
+#include "desk_on_demo.h"
 
 #include <QAbstractItemModelTester>
-#include <QFile>
-#include <QTemporaryDir>
-#include <QTest>
 
 using namespace flarestock;
 
-namespace {
-
-/// The build as the file has it, read anew.
-BuildPlan inFile(const QString &file, const char *id)
-{
-    const auto workshop = Workshop::open(file.toStdString());
-    return workshop && (*workshop)->build(id) != nullptr ? *(*workshop)->build(id) : BuildPlan();
-}
-
-} // namespace
-
-class ChangesAreKept : public QObject {
+class ChangesAreKept : public QObject, protected DeskOnDemo {
     Q_OBJECT
 private Q_SLOTS:
-    void init();
+    void init() { renew("coupe-fuel"); }
     void inTheShopFileAndComeBack();
     void byThemselvesAfterAWhile();
     void alsoTheirTakingBack();
@@ -36,23 +20,7 @@ private Q_SLOTS:
     void whereTheFileCannotBeOpenedItIsSaid();
     void whereThereIsNoShopNothingIsOpen();
     void listsOfBuildsKeepTheRulesOfAModel();
-
-private:
-    QTemporaryDir m_folder;
-    QString m_file;
-    std::unique_ptr<Desk> m_desk;
-    int m_shops = 0;
 };
-
-void ChangesAreKept::init()
-{
-    m_desk.reset();
-    m_file = m_folder.filePath(QStringLiteral("shop%1.flarestock").arg(++m_shops));
-    m_desk = std::make_unique<Desk>(nullptr);
-    m_desk->setDeeds({openShopFile, makeDemoFile});
-    QVERIFY2(m_desk->makeDemoIn(m_file), qPrintable(m_desk->problem()));
-    QVERIFY(m_desk->openBuild(QStringLiteral("coupe-fuel")));
-}
 
 void ChangesAreKept::inTheShopFileAndComeBack()
 {
@@ -63,7 +31,7 @@ void ChangesAreKept::inTheShopFileAndComeBack()
     m_desk->keepNow();
     QVERIFY2(m_desk->kept().startsWith(QStringLiteral("kept in the file")),
              qPrintable(m_desk->kept()));
-    QCOMPARE(inFile(m_file, "coupe-fuel").answers.at("power"), std::string("610 hp"));
+    QCOMPARE(inFile()->build("coupe-fuel")->answers.at("power"), std::string("610 hp"));
     const auto proof = ShopFile::verify(m_file.toStdString());
     QVERIFY(proof && proof->whole);
 
@@ -77,28 +45,28 @@ void ChangesAreKept::byThemselvesAfterAWhile()
 {
     QVERIFY(m_desk->build()->answer(QStringLiteral("power"), QStringLiteral("610 hp")));
     QTRY_VERIFY(m_desk->kept().startsWith(QStringLiteral("kept in the file")));
-    QCOMPARE(inFile(m_file, "coupe-fuel").answers.at("power"), std::string("610 hp"));
+    QCOMPARE(inFile()->build("coupe-fuel")->answers.at("power"), std::string("610 hp"));
 }
 
 void ChangesAreKept::alsoTheirTakingBack()
 {
-    const BuildPlan before = inFile(m_file, "coupe-fuel");
+    const BuildPlan before = *inFile()->build("coupe-fuel");
     QVERIFY(m_desk->build()->answer(QStringLiteral("power"), QStringLiteral("610 hp")));
     m_desk->keepNow();
     m_desk->build()->takeBack();
     m_desk->keepNow();
-    QVERIFY(inFile(m_file, "coupe-fuel").answers == before.answers);
-    QVERIFY(inFile(m_file, "coupe-fuel").picks == before.picks);
+    QVERIFY(inFile()->build("coupe-fuel")->answers == before.answers);
+    QVERIFY(inFile()->build("coupe-fuel")->picks == before.picks);
 }
 
 void ChangesAreKept::onlyOfPlannedBuilds()
 {
     QVERIFY(m_desk->openBuild(QStringLiteral("template|injection-frame-rail")));
-    const auto before = (*Workshop::open(m_file.toStdString()))->builds.size();
+    const auto before = inFile()->builds.size();
     QVERIFY(m_desk->build()->answer(QStringLiteral("power"), QStringLiteral("610 hp")));
     QCOMPARE(m_desk->kept(), QStringLiteral("tried out, not kept"));
     m_desk->keepNow();
-    QCOMPARE((*Workshop::open(m_file.toStdString()))->builds.size(), before);
+    QCOMPARE(inFile()->builds.size(), before);
 }
 
 void ChangesAreKept::whereTheFileCannotBeOpenedItIsSaid()

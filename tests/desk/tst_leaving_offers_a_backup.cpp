@@ -3,22 +3,19 @@
 // Closing the window of a shop that has no backup of today offers one, which may be refused; with
 // one there is nothing to ask.
 
-#include "app/desk/launch/open_shop.h"
 #include "app/desk/launch/picture.h"
 #include "app/desk/launch/screens.h"
-#include "app/desk/shop/desk.h"
 #include "app/desk/shop/look.h"
+#include "desk_on_demo.h"
 #include "model/storage/upkeep/kept_backups.h"
 #include "seen.h"
 #include "sheet_pictures.h"
 
 #include <QFile>
-#include <QTemporaryDir>
-#include <QTest>
 
 using namespace flarestock;
 
-class LeavingOffersABackup : public QObject {
+class LeavingOffersABackup : public QObject, protected DeskOnDemo {
     Q_OBJECT
 private Q_SLOTS:
     void initTestCase() { prepareScreens(); }
@@ -41,13 +38,9 @@ private:
     }
     [[nodiscard]] std::size_t kept() const { return keptBackups(m_file.toStdString()).size(); }
 
-    QTemporaryDir m_folder;
-    QString m_file;
     std::unique_ptr<Look> m_look;
-    std::unique_ptr<Desk> m_desk;
     std::unique_ptr<Screens> m_screens;
     QQuickWindow *m_window = nullptr;
-    int m_shops = 0;
 };
 
 void LeavingOffersABackup::init()
@@ -56,10 +49,7 @@ void LeavingOffersABackup::init()
     m_desk.reset();
     m_look.reset();
     m_look = std::make_unique<Look>(nullptr);
-    m_desk = std::make_unique<Desk>(nullptr);
-    m_desk->setDeeds({openShopFile, makeDemoFile});
-    m_file = m_folder.filePath(QStringLiteral("shop%1.flarestock").arg(++m_shops));
-    QVERIFY2(m_desk->makeDemoIn(m_file), qPrintable(m_desk->problem()));
+    renew();
     m_screens = std::make_unique<Screens>();
     QVERIFY(m_screens->load());
     m_window = m_screens->window();

@@ -3,84 +3,46 @@
 // What another seat writes into the shop is on the desk soon, and what is being done here is not
 // disturbed by it, nor by what the desk itself has written.
 
-#include "app/desk/launch/open_shop.h"
-#include "app/desk/shop/desk.h"
-#include "app/workshop/workshop.h"
+#include "desk_on_demo.h"
 
 #include <QSemaphore>
-#include <QTemporaryDir>
-#include <QTest>
 
 #include <atomic>
 
 using namespace flarestock;
 
-namespace {
-
-constexpr auto BuildsDocument = "builds.toml";
-
-/// Another seat changes the builds, as the text of their document.
-bool changed(const QString &file, const std::function<void(std::vector<BuildPlan> &)> &change)
-{
-    auto shop = ShopFile::open(file.toStdString(), OpenMode::ReadWrite);
-    if (!shop)
-        return false;
-    auto builds = readBuilds(shop->documents()->at(BuildsDocument), BuildsDocument);
-    if (!builds)
-        return false;
-    change(*builds);
-    return shop->putDocument(BuildsDocument, writeBuilds(*builds), "other", 1).has_value();
-}
-
-/// Another seat plans one more build.
-bool plannedElsewhere(const QString &file)
-{
-    return changed(file, [](std::vector<BuildPlan> &builds) {
-        BuildPlan another = builds.front();
-        another.id = "another-seat";
-        builds.push_back(another);
-    });
-}
-
-} // namespace
-
-class OthersAreSeen : public QObject {
+class OthersAreSeen : public QObject, protected DeskOnDemo {
     Q_OBJECT
 private Q_SLOTS:
-    void init();
+    void init() { renew("coupe-fuel"); }
     void aNewBuildIsInTheList();
     void aChangedPlanIsOnTheBench();
     void whatWasDoneHereCanStillBeTakenBack();
     void whatWasReadBeforeADeedDoesNotHideIt();
 
 private:
-    QTemporaryDir m_folder;
-    QString m_file;
-    std::unique_ptr<Desk> m_desk;
-    int m_shops = 0;
+    /// Another seat plans one more build.
+    [[nodiscard]] bool plannedElsewhere() const
+    {
+        return changedElsewhere([](std::vector<BuildPlan> &builds) {
+            BuildPlan another = builds.front();
+            another.id = "another-seat";
+            builds.push_back(another);
+        });
+    }
 };
-
-void OthersAreSeen::init()
-{
-    m_desk.reset();
-    m_file = m_folder.filePath(QStringLiteral("shop%1.flarestock").arg(++m_shops));
-    m_desk = std::make_unique<Desk>(nullptr);
-    m_desk->setDeeds({openShopFile, makeDemoFile});
-    QVERIFY2(m_desk->makeDemoIn(m_file), qPrintable(m_desk->problem()));
-    QVERIFY(m_desk->openBuild(QStringLiteral("coupe-fuel")));
-}
 
 void OthersAreSeen::aNewBuildIsInTheList()
 {
     const int before = m_desk->builds()->count();
-    QVERIFY(plannedElsewhere(m_file));
+    QVERIFY(plannedElsewhere());
     QTRY_COMPARE_WITH_TIMEOUT(m_desk->builds()->count(), before + 1, 20'000);
     QCOMPARE(m_desk->build()->plan().id, std::string("coupe-fuel"));
 }
 
 void OthersAreSeen::aChangedPlanIsOnTheBench()
 {
-    QVERIFY(changed(m_file, [](std::vector<BuildPlan> &builds) {
+    QVERIFY(changedElsewhere([](std::vector<BuildPlan> &builds) {
         for (BuildPlan &plan : builds) {
             if (plan.id == "coupe-fuel")
                 plan.title = "Changed elsewhere";
@@ -95,7 +57,7 @@ void OthersAreSeen::whatWasDoneHereCanStillBeTakenBack()
     QVERIFY(m_desk->build()->answer(QStringLiteral("power"), QStringLiteral("610 hp")));
     m_desk->keepNow();
     const int before = m_desk->builds()->count();
-    QVERIFY(plannedElsewhere(m_file));
+    QVERIFY(plannedElsewhere());
     QTRY_COMPARE_WITH_TIMEOUT(m_desk->builds()->count(), before + 1, 20'000);
     QTest::qWait(1500); // Also what the desk itself has written was heard of by now.
     QVERIFY(m_desk->build()->canTakeBack());
@@ -114,7 +76,7 @@ void OthersAreSeen::whatWasReadBeforeADeedDoesNotHideIt()
                           return shop;
                       },
                       makeDemoFile});
-    QVERIFY(plannedElsewhere(m_file));
+    QVERIFY(plannedElsewhere());
     QTRY_COMPARE_WITH_TIMEOUT(readings.load(), 1, 20'000);
     m_desk->setWho(QStringLiteral("Kim"));
     m_desk->handing()->reserve();

@@ -4,18 +4,14 @@
 // each is in the shop file as the commands would have it, and each is taken back.
 // The demo shop is invented; what is checked are laws, not its figures.
 
-#include "app/desk/launch/open_shop.h"
-#include "app/desk/shop/desk.h"
 #include "app/stockroom/deed.h"
-#include "app/workshop/workshop.h"
+#include "desk_on_demo.h"
 
 #include <QSignalSpy>
-#include <QTemporaryDir>
-#include <QTest>
 
 using namespace flarestock;
 
-class PiecesAreHandedOut : public QObject {
+class PiecesAreHandedOut : public QObject, protected DeskOnDemo {
     Q_OBJECT
 private Q_SLOTS:
     void init();
@@ -35,7 +31,6 @@ private Q_SLOTS:
     void theWindowStaysAwakeMeanwhile();
 
 private:
-    [[nodiscard]] std::shared_ptr<const Workshop> inFile() const;
     [[nodiscard]] QString cell(const Rows *rows, int row, const char *name) const
     {
         return rows->cell(row, QString::fromLatin1(name)).toString();
@@ -51,27 +46,12 @@ private:
                 {QStringLiteral("passed"), passed},
                 {QStringLiteral("second"), second}};
     }
-
-    QTemporaryDir m_folder;
-    QString m_file;
-    std::unique_ptr<Desk> m_desk;
-    int m_shops = 0;
 };
 
 void PiecesAreHandedOut::init()
 {
-    m_desk.reset();
-    m_file = m_folder.filePath(QStringLiteral("shop%1.flarestock").arg(++m_shops));
-    m_desk = std::make_unique<Desk>(nullptr);
-    m_desk->setDeeds({openShopFile, makeDemoFile});
-    QVERIFY2(m_desk->makeDemoIn(m_file), qPrintable(m_desk->problem()));
-    QVERIFY(m_desk->openBuild(QStringLiteral("coupe-fuel")));
+    renew("coupe-fuel");
     m_desk->setWho(QStringLiteral("Kim"));
-}
-
-std::shared_ptr<const Workshop> PiecesAreHandedOut::inFile() const
-{
-    return Workshop::open(m_file.toStdString()).value();
 }
 
 bool PiecesAreHandedOut::wasWritten()

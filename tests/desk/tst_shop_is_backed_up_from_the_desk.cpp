@@ -2,18 +2,15 @@
 //
 // The top strip says whether the shop has a backup, and makes one at the press of a button.
 
-#include "app/desk/launch/open_shop.h"
-#include "app/desk/shop/desk.h"
+#include "desk_on_demo.h"
 #include "model/storage/upkeep/kept_backups.h"
 
 #include <QDateTime>
 #include <QFile>
-#include <QTemporaryDir>
-#include <QTest>
 
 using namespace flarestock;
 
-class BackedUp : public QObject {
+class BackedUp : public QObject, protected DeskOnDemo {
     Q_OBJECT
 private Q_SLOTS:
     void init();
@@ -22,22 +19,12 @@ private Q_SLOTS:
     void anOldOneIsDueAgain_data();
     void anOldOneIsDueAgain();
     void aShopWithoutAFileHasNone();
-
-private:
-    QTemporaryDir m_folder;
-    QString m_file;
-    std::unique_ptr<Desk> m_desk;
-    int m_shops = 0;
 };
 
 void BackedUp::init()
 {
     QLocale::setDefault(QLocale::c());
-    m_desk.reset();
-    m_file = m_folder.filePath(QStringLiteral("shop%1.flarestock").arg(++m_shops));
-    m_desk = std::make_unique<Desk>(nullptr);
-    m_desk->setDeeds({openShopFile, makeDemoFile});
-    QVERIFY2(m_desk->makeDemoIn(m_file), qPrintable(m_desk->problem()));
+    renew();
 }
 
 void BackedUp::oneIsMadeAndProvedWhole()
