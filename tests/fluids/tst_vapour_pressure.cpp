@@ -35,6 +35,7 @@ private Q_SLOTS:
     void methanolHasItsReidVapourPressure();
     void e85IsNeverJudgedBelowItsParts();
     void dieselHardlyBoils();
+    void boilsWhereItsPressureIs();
     void classesSayTheirPressure();
     void whatCannotBeSaidIsRefused();
 };
@@ -87,6 +88,30 @@ void VapourPressureTest::dieselHardlyBoils()
     const auto diesel = vapourPressure(Fluid::Diesel, 30).value();
     QVERIFY(diesel.atMost);
     NEAR_PERCENT(diesel.pascal / Psi, 0.2, 1e-6);
+}
+
+void VapourPressureTest::boilsWhereItsPressureIs()
+{
+    // Methanol boils at 64.7 °C under one atmosphere (handbook); gasoline where AP-42 says so.
+    NEAR_PERCENT(boilingTemperatureC(Fluid::Methanol, 101325).value(), 64.7, 1e-6);
+    const TableFile table("gasoline_vapour_pressure.csv");
+    for (std::size_t row = 0; row < table.size(); ++row) {
+        const auto boils = boilingTemperatureC(Fluid::Gasoline, table.number(row, "TVP_psia") * Psi,
+                                               table.number(row, "RVP_psi") * Psi);
+        if (table.number(row, "T_F") < 140) // The hottest that the formula is good for.
+            QVERIFY(std::abs(boils.value() - celsius(table.number(row, "T_F"))) < 1e-3);
+    }
+    // At 2000 m (79.5 kPa) it boils colder, and the blend no later than its gasoline would.
+    const double sea = boilingTemperatureC(Fluid::Gasoline, 101325, 9 * Psi).value();
+    const double high = boilingTemperatureC(Fluid::Gasoline, 79495, 9 * Psi).value();
+    QVERIFY(high < sea - 5);
+    QVERIFY(boilingTemperatureC(Fluid::E85, 79495, 9 * Psi).value() <= high);
+    QVERIFY(!boilingTemperatureC(Fluid::Gasoline, 300e3, 9 * Psi).has_value());
+    QVERIFY(!boilingTemperatureC(Fluid::Gasoline, 101325).has_value());
+    QVERIFY(!boilingTemperatureC(Fluid::Methanol, 5e3).has_value());
+    QVERIFY(!boilingTemperatureC(Fluid::Methanol, 0).has_value());
+    QVERIFY(!boilingTemperatureC(Fluid::Diesel, 0.2 * Psi).has_value());
+    QVERIFY(!boilingTemperatureC(Fluid::Dot4, 101325).has_value());
 }
 
 void VapourPressureTest::classesSayTheirPressure()

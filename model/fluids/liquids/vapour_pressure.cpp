@@ -3,6 +3,7 @@
 #include "model/fluids/liquids/vapour_pressure.h"
 
 #include "model/fluids/bounds.h"
+#include "model/fluids/crossing.h"
 
 #include <algorithm>
 #include <array>
@@ -41,6 +42,8 @@ double byClausiusClapeyron(std::span<const Point> points, double temperatureC)
     const auto x = [](double celsius) { return 1 / (celsius + ZeroCelsiusK); };
     const Point &left = points[hot - 1];
     const Point &right = points[hot];
+    if (temperatureC == right.temperatureC)
+        return right.pascal; // Exactly, so that methanol boils at one atmosphere where it does.
     const double part =
         (x(temperatureC) - x(left.temperatureC)) / (x(right.temperatureC) - x(left.temperatureC));
     return std::exp(std::lerp(std::log(left.pascal), std::log(right.pascal), part));
@@ -59,8 +62,6 @@ Result<VapourPressure> gasolineLike(Fluid fuel, double temperatureC, std::option
         return problem(std::string(name), "has no vapour pressure without its Reid vapour pressure",
                        "Give the Reid vapour pressure or the volatility class.");
     if (auto wrong = beyond({"Reid vapour pressure", "psi", 1, 20}, *reidPa / PsiPa, name))
-        return tl::unexpected<Problem>(*std::move(wrong));
-    if (auto wrong = beyond({"temperature", "°C", ColdestC, HottestC}, temperatureC, name))
         return tl::unexpected<Problem>(*std::move(wrong));
     if (fuel == Fluid::Gasoline)
         return VapourPressure{ofReid(*reidPa, temperatureC), false, "published",
@@ -85,28 +86,63 @@ ReidConstants reidConstants(double reidPa)
             8742 - 1042 * slope - (1049 - 179.4 * slope) * logReid};
 }
 
+std::optional<TemperatureRange> vapourPressureRange(Fluid fuel) noexcept
+{
+    switch (fuel) {
+    case Fluid::Gasoline:
+    case Fluid::E85:
+        return TemperatureRange{ColdestC, HottestC};
+    case Fluid::Methanol:
+        return TemperatureRange{Methanol.front().temperatureC, Methanol.back().temperatureC};
+    case Fluid::Diesel:
+        return TemperatureRange{ColdestC, ReidTemperatureC};
+    default:
+        return std::nullopt;
+    }
+}
+
 Result<VapourPressure> vapourPressure(Fluid fuel, double temperatureC, std::optional<double> reidPa)
 {
-    if (fuel == Fluid::Gasoline || fuel == Fluid::E85)
-        return gasolineLike(fuel, temperatureC, reidPa);
-    if (fuel == Fluid::Methanol) {
-        const ValidRange span{"temperature", "°C", Methanol.front().temperatureC,
-                              Methanol.back().temperatureC};
-        if (auto wrong = beyond(span, temperatureC, text(fuel)))
-            return tl::unexpected<Problem>(*std::move(wrong));
+    const auto known = vapourPressureRange(fuel);
+    if (!known)
+        return problem(std::string(text(fuel)), "has no known vapour pressure",
+                       "Judge the inlet of its pump by the pump maker's figure.");
+    if (auto wrong =
+            beyond({"temperature", "°C", known->lowC, known->highC}, temperatureC, text(fuel)))
+        return tl::unexpected<Problem>(*std::move(wrong));
+    if (fuel == Fluid::Methanol)
         return VapourPressure{byClausiusClapeyron(Methanol, temperatureC), false, "published",
                               "1.87 psi at 20 C, 12.3 psi at 60 C, boiling at 64.7 C"};
-    }
-    if (fuel == Fluid::Diesel) {
-        const ValidRange span{"temperature", "°C", ColdestC, ReidTemperatureC};
-        if (auto wrong = beyond(span, temperatureC, text(fuel)))
-            return tl::unexpected<Problem>(*std::move(wrong));
+    if (fuel == Fluid::Diesel)
         return VapourPressure{0.2 * PsiPa, true, "published",
                               "US DOE Alternative Fuels Data Center property tables: Reid vapour "
                               "pressure below 0.2 psi"};
-    }
-    return problem(std::string(text(fuel)), "has no known vapour pressure",
-                   "Judge the inlet of its pump by the pump maker's figure.");
+    return gasolineLike(fuel, temperatureC, reidPa);
+}
+
+Result<double> boilingTemperatureC(Fluid fuel, double absolutePa, std::optional<double> reidPa)
+{
+    if (auto wrong = firstImpossible({{"pressure", absolutePa}}))
+        return tl::unexpected<Problem>(*std::move(wrong));
+    const auto known = vapourPressureRange(fuel);
+    if (!known || fuel == Fluid::Diesel)
+        return problem(std::string(text(fuel)), "has no known boiling temperature",
+                       "Judge it by the maker's figure.");
+    const Curve excess = [=](double temperatureC) -> Result<double> {
+        return vapourPressure(fuel, temperatureC, reidPa).map([absolutePa](const auto &vapour) {
+            return vapour.pascal - absolutePa;
+        });
+    };
+    const auto found = crossing(excess, {known->lowC, known->highC});
+    if (!found)
+        return tl::unexpected<Problem>(found.error());
+    if (!found->at)
+        return problem(std::string(text(fuel)),
+                       found->atLow > 0 ? "boils below the temperatures that are known of it"
+                                        : "boils above the temperatures that are known of it",
+                       "Ask for its vapour pressure at a temperature between " +
+                           shortNumber(known->lowC) + " and " + shortNumber(known->highC) + " °C.");
+    return *found->at;
 }
 
 } // namespace flarestock

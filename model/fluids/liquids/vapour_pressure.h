@@ -7,7 +7,7 @@
 
 #pragma once
 
-#include "model/fluids/fluid.h"
+#include "model/fluids/liquid.h"
 
 #include <optional>
 
@@ -32,6 +32,15 @@ struct VapourPressure {
 /// fluid.
 [[nodiscard]] Result<VapourPressure> vapourPressure(Fluid fuel, double temperatureC,
                                                     std::optional<double> reidPa = std::nullopt);
+
+/// Between what temperatures vapourPressure says something of that fuel; nothing for other fluids.
+[[nodiscard]] std::optional<TemperatureRange> vapourPressureRange(Fluid fuel) noexcept;
+
+/// At what temperature the fuel boils under that absolute pressure: where its vapour pressure is
+/// the same. For E85 it may be more. Problem: as above, a fuel of which only a bound is known
+/// (diesel), or one that boils outside vapourPressureRange.
+[[nodiscard]] Result<double> boilingTemperatureC(Fluid fuel, double absolutePa,
+                                                 std::optional<double> reidPa = std::nullopt);
 
 /// The constants of AP-42 for gasoline (slope 3), for pressure in psi absolute and T in degrees
 /// Rankine: p = exp(a - bRankine / T). reidPa is more than 0 (asserted).

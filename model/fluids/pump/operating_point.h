@@ -8,8 +8,8 @@
 
 #pragma once
 
+#include "model/fluids/crossing.h"
 #include "model/fluids/line/chain.h"
-#include "model/fluids/pump/crossing.h"
 #include "model/fluids/pump/pump_curve.h"
 
 #include <vector>

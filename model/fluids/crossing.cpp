@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 
-#include "model/fluids/pump/crossing.h"
+#include "model/fluids/crossing.h"
 
 #include <boost/math/tools/toms748_solve.hpp>
 
