@@ -102,7 +102,7 @@ Result<double> PumpCurve::flowM3S(double pressurePa, double volts) const
     if (!(pressurePa >= range->lowPa && pressurePa <= range->highPa))
         if (auto wrong = beyond(measured, pressurePa / Kilopascal, "pump curve"))
             return tl::unexpected<Problem>(*std::move(wrong));
-    const auto &[lower, upper, share] = beside(volts).value();
+    const auto [lower, upper, share] = beside(volts).value();
     return std::lerp(between(*lower, pressurePa), between(*upper, pressurePa), share);
 }
 
