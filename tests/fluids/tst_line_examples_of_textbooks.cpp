@@ -3,8 +3,8 @@
 // Lines against the worked examples of textbooks (line_examples.csv): bores, velocities, Reynolds
 // numbers, friction in all regimes, fittings, levels, gravity flow.
 
-#include "model/fluids/line/chain.h"
 #include "model/fluids/line/sizing.h"
+#include "model/fluids/line/whole_line.h"
 #include "model/fluids/pump/operating_point.h"
 #include "model/fluids/pump/pump_power.h"
 #include "tests/fluids/textbook_examples.h"
@@ -207,22 +207,22 @@ LineFlow oilPipeline()
 
 double teeRunHeadFt()
 {
-    LineChain water;
+    WholeLine water;
     water.densityKgM3 = 998;
     water.viscosityPaS = 1e-3;
     water.flowM3S = 300 * GallonMinute;
     water.pieces = {{Tee{4.026 * Inch, TeeWay::Converging, TeeLeg::Run, 100 * GallonMinute}}};
-    return chainLoss(water).value().dropPa / (998 * Gravity) / Foot;
+    return wholeLineLoss(water).value().dropPa / (998 * Gravity) / Foot;
 }
 
 /// Flow at which 11.5 ft of water are used up by two bores after each other; their narrowing and
-/// the exit are the chain's own.
+/// the exit are the whole line's own.
 double gravityGallonsAMinute()
 {
     const double wide = 3.068 * Inch;
     const double narrow = 2.067 * Inch;
     const double rough = 0.0018 * Inch;
-    LineChain water;
+    WholeLine water;
     water.densityKgM3 = 62.364 * PoundPerFoot3;
     water.viscosityPaS = 1.1e-3;
     water.pieces = {{EntryOrExit{wide, Opening::SharpEntrance}, -11.5 * Foot},

@@ -3,7 +3,7 @@
 // The pieces of a line against python-fluids, run by the test: straight lines in all regimes, tees,
 // changes of bore, bends. And the table of answers beside the tests is really that library's.
 
-#include "model/fluids/line/chain.h"
+#include "model/fluids/line/whole_line.h"
 #include "tests/fluids/python_fluids.h"
 #include "tests/fluids/table_file.h"
 
@@ -44,12 +44,12 @@ void LinePiecesTest::straightLines()
             continue;
         const auto cells = row.split(',');
         const auto number = [&cells](int at) { return cells[at].toDouble(); };
-        LineChain line;
+        WholeLine line;
         line.densityKgM3 = number(1);
         line.viscosityPaS = number(2);
         line.flowM3S = number(6);
         line.pieces = {{StraightLine{number(3), number(4), number(5)}}};
-        const PieceLoss loss = chainLoss(line).value().losses.front();
+        const PieceLoss loss = wholeLineLoss(line).value().losses.front();
         asked << QStringLiteral("f.Reynolds(V=%1,D=%2,rho=%3,mu=%4)")
                      .arg(said(loss.velocityMS), said(loss.boreM), said(line.densityKgM3),
                           said(line.viscosityPaS))

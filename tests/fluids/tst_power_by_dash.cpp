@@ -34,9 +34,9 @@ double flowM3S(const Hose &hose, double horsepower)
     return fuelDemand(asked).value().volumeM3S;
 }
 
-LineChain lineOf(const Hose &hose)
+WholeLine lineOf(const Hose &hose)
 {
-    LineChain line;
+    WholeLine line;
     line.densityKgM3 = liquidAt20C(hose.fuel).densityKgM3;
     line.viscosityPaS = liquidAt20C(hose.fuel).viscosityPaS;
     line.pieces = {{StraightLine{hose.boreM, 5, 1.5e-6}}, {Adapter{hose.boreM, 5}}};
@@ -83,9 +83,9 @@ void PowerByDashTest::agreesWithTheTable()
             // Three figures in the table.
             NEAR_PERCENT(horsepower, table.number(row, "hp at " + std::string(psi) + " psi"), 0.6);
         }
-        LineChain line = lineOf(hose);
+        WholeLine line = lineOf(hose);
         line.flowM3S = flowM3S(hose, table.number(row, "hp at 1 psi"));
-        NEAR_PERCENT(chainLoss(line).value().losses.front().velocityMS,
+        NEAR_PERCENT(wholeLineLoss(line).value().losses.front().velocityMS,
                      table.number(row, "m/s at 1 psi"), 1.2);
     }
 }

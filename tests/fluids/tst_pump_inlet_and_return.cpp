@@ -21,9 +21,9 @@ namespace {
 constexpr double Psi = 6894.757293168361;
 constexpr double LitreHour = 1e-3 / 3600;
 
-LineChain returnLine(double boreM)
+WholeLine returnLine(double boreM)
 {
-    LineChain line;
+    WholeLine line;
     line.flowM3S = 255 * LitreHour;
     line.densityKgM3 = 745;
     line.viscosityPaS = 0.41e-3;
@@ -65,12 +65,12 @@ void InletAndReturnTest::warmGasolineBehindItsFilters()
     // Worked out apart: gasoline of 9 psi Reid at 40 °C (70.6 kPa by AP-42), 350 L/h, 0.8 m of
     // 12.7 mm, K 0.8, level 0.20 m, filter 2 kPa: friction 348 Pa, ends 172 Pa, inlet 100.2 kPa,
     // margin 29.6 kPa, 4.14 m. With a filter of 25 kPa 6.6 kPa and 0.92 m.
-    LineChain line;
+    WholeLine line;
     line.flowM3S = 350 * LitreHour;
     line.densityKgM3 = 728;
     line.viscosityPaS = 0.335e-3;
     line.pieces = {{StraightLine{0.0127, 0.8, 1.5e-6}}, {Adapter{0.0127, 0.8}}};
-    const ChainLoss loss = chainLoss(line).value();
+    const WholeLineLoss loss = wholeLineLoss(line).value();
     NEAR_PERCENT(loss.frictionPa, 348, 1.0);
     NEAR_PERCENT(loss.minorPa, 172, 0.5);
     PumpInlet inlet;
@@ -132,7 +132,7 @@ void InletAndReturnTest::narrowReturnLiftsThePressure()
     QVERIFY(!real.holds(25e3) && !real.holds(81e3) && real.holds(80e3));
     QVERIFY(real.overItsFlow && !real.boreAssumed);
     regulator.mostM3S = 260 * LitreHour;
-    LineChain assumed = returnLine(0.0079375);
+    WholeLine assumed = returnLine(0.0079375);
     std::get<StraightLine>(assumed.pieces.front().piece).boreAssumed = true;
     QVERIFY(!bypassRange(regulator, assumed).value().overItsFlow);
     QVERIFY(bypassRange(regulator, assumed).value().boreAssumed);

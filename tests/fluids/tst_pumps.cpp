@@ -132,7 +132,7 @@ void PumpsTest::twoSideBySide()
 void PumpsTest::meetsALineWhereTheFlowTurns()
 {
     // Thin line of thick oil: at Re 2040 friction jumps up, and there the two curves meet.
-    LineChain line;
+    WholeLine line;
     line.densityKgM3 = 850;
     line.viscosityPaS = 0.01;
     line.pieces = {{StraightLine{0.01, 20, 0}}};

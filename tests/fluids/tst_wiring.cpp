@@ -41,7 +41,7 @@ void WiringTest::gaugesOfTheTable()
         NEAR_PERCENT(gaugeDiameterM(gauge).value() / 0.0254, table.number(row, "diameter_in"),
                      1e-3);
         NEAR_PERCENT(gaugeAreaM2(gauge).value() * 1e6, table.number(row, "area_mm2"), 1e-3);
-        WireRun kilometre;
+        PumpWire kilometre;
         kilometre.areaM2 = gaugeAreaM2(gauge).value();
         kilometre.thereM = 1000;
         NEAR_PERCENT(voltageDrop(kilometre).value().ohm, table.number(row, "ohm_per_km_20C"), 1e-3);
@@ -94,16 +94,16 @@ void WiringTest::warmCopperResistsMore()
 void WiringTest::bothWaysCount()
 {
     // By hand: 1.7241e-8 × 10 / 2.0809e-6 = 0.08285 Ω; at 7 A 0.580 V.
-    WireRun run;
-    run.areaM2 = gaugeAreaM2(14).value();
-    run.thereM = 5;
-    run.backM = 5;
-    run.amperes = 7;
-    NEAR_PERCENT(voltageDrop(run).value().volts, 0.580, 0.1);
-    run.backM = 0;
-    NEAR_PERCENT(voltageDrop(run).value().volts, 0.290, 0.1);
-    run.contactOhm = 0.02;
-    NEAR_PERCENT(voltageDrop(run).value().volts, 0.430, 0.1);
+    PumpWire wire;
+    wire.areaM2 = gaugeAreaM2(14).value();
+    wire.thereM = 5;
+    wire.backM = 5;
+    wire.amperes = 7;
+    NEAR_PERCENT(voltageDrop(wire).value().volts, 0.580, 0.1);
+    wire.backM = 0;
+    NEAR_PERCENT(voltageDrop(wire).value().volts, 0.290, 0.1);
+    wire.contactOhm = 0.02;
+    NEAR_PERCENT(voltageDrop(wire).value().volts, 0.430, 0.1);
 }
 
 void WiringTest::fuseBetweenPumpAndWire()
@@ -123,13 +123,13 @@ void WiringTest::whatCannotBeIsRefused()
     QVERIFY(!gaugeDiameterM(41) && !gaugeDiameterM(-4) && !gaugeAreaM2(99));
     QVERIFY(!wireLimit(24) && !wireLimit(3) && !fuseWindow(24, 1) && !fuseWindow(14, 0));
     QVERIFY(!copperResistivityOhmM(-61) && !copperResistivityOhmM(261));
-    WireRun run;
-    QVERIFY(!voltageDrop(run).has_value());
-    run.areaM2 = 1e-6;
-    QVERIFY(voltageDrop(run).has_value());
-    for (double WireRun::*field :
-         {&WireRun::thereM, &WireRun::backM, &WireRun::amperes, &WireRun::contactOhm}) {
-        WireRun wrong = run;
+    PumpWire wire;
+    QVERIFY(!voltageDrop(wire).has_value());
+    wire.areaM2 = 1e-6;
+    QVERIFY(voltageDrop(wire).has_value());
+    for (double PumpWire::*field :
+         {&PumpWire::thereM, &PumpWire::backM, &PumpWire::amperes, &PumpWire::contactOhm}) {
+        PumpWire wrong = wire;
         wrong.*field = -1;
         QVERIFY(!voltageDrop(wrong).has_value());
     }

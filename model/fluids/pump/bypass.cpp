@@ -9,7 +9,7 @@
 
 namespace flarestock {
 
-Result<BypassRange> bypassRange(const BypassRegulator &regulator, const LineChain &returnLine)
+Result<BypassRange> bypassRange(const BypassRegulator &regulator, const WholeLine &returnLine)
 {
     if (auto wrong =
             firstImpossible({{"lowest setting", regulator.lowPa, Allowed::NothingOrMore},
@@ -19,7 +19,7 @@ Result<BypassRange> bypassRange(const BypassRegulator &regulator, const LineChai
         return tl::unexpected<Problem>(*std::move(wrong));
     if (regulator.highPa < regulator.lowPa)
         return problem("regulator", "ends below where it begins", "Give the lower setting first.");
-    const auto loss = chainLoss(returnLine);
+    const auto loss = wholeLineLoss(returnLine);
     if (!loss)
         return tl::unexpected<Problem>(loss.error());
     BypassRange range;

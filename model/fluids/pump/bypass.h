@@ -9,7 +9,7 @@
 
 #pragma once
 
-#include "model/fluids/line/chain.h"
+#include "model/fluids/line/whole_line.h"
 
 namespace flarestock {
 
@@ -25,7 +25,7 @@ struct BypassRange {
     double fromPa = 0;  ///< The higher of floor and low end.
     double toPa = 0;
     bool overItsFlow = false; ///< More comes back than its maker allows.
-    bool boreAssumed = false; ///< As in ChainLoss.
+    bool boreAssumed = false; ///< As in WholeLineLoss.
 
     [[nodiscard]] bool holds(double pressurePa) const noexcept
     {
@@ -35,8 +35,8 @@ struct BypassRange {
 
 /// returnLine from regulator to tank; its flow is what the pump gives at that pressure less what
 /// the engine surely burns: at idle nearly nothing. Problem: a figure outside the range named at
-/// its field, or chainLoss's own.
+/// its field, or wholeLineLoss's own.
 [[nodiscard]] Result<BypassRange> bypassRange(const BypassRegulator &regulator,
-                                              const LineChain &returnLine);
+                                              const WholeLine &returnLine);
 
 } // namespace flarestock

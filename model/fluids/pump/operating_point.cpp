@@ -9,12 +9,12 @@
 
 namespace flarestock {
 
-SystemCurve systemOf(LineChain line, double endPa)
+SystemCurve systemOf(WholeLine line, double endPa)
 {
     return [line = std::move(line), endPa](double flowM3S) -> Result<double> {
-        LineChain flowing = line;
+        WholeLine flowing = line;
         flowing.flowM3S = flowM3S;
-        const auto loss = chainLoss(flowing);
+        const auto loss = wholeLineLoss(flowing);
         if (!loss)
             return tl::unexpected<Problem>(loss.error());
         return loss->dropPa + endPa;

@@ -9,7 +9,7 @@
 #pragma once
 
 #include "model/fluids/crossing.h"
-#include "model/fluids/line/chain.h"
+#include "model/fluids/line/whole_line.h"
 #include "model/fluids/pump/pump_curve.h"
 
 #include <vector>
@@ -27,7 +27,7 @@ using SystemCurve = Curve;
 
 /// The loss of the line at that flow on top of what its end wants (regulator, boost, level of the
 /// carburettor).
-[[nodiscard]] SystemCurve systemOf(LineChain line, double endPa);
+[[nodiscard]] SystemCurve systemOf(WholeLine line, double endPa);
 
 /// All their flows at that pressure. Problem: no pump, or outside the curve of one of them.
 [[nodiscard]] Result<double> flowTogether(const PumpSet &pumps, double pressurePa);

@@ -31,20 +31,20 @@ Result<double> copperResistivityOhmM(double temperatureC)
     return 1.7241e-8 * (234.5 + temperatureC) / (234.5 + 20);
 }
 
-Result<VoltageDrop> voltageDrop(const WireRun &run)
+Result<VoltageDrop> voltageDrop(const PumpWire &wire)
 {
-    if (auto wrong = firstImpossible({{"cross section", run.areaM2},
-                                      {"wire there", run.thereM, Allowed::NothingOrMore},
-                                      {"wire back", run.backM, Allowed::NothingOrMore},
-                                      {"current", run.amperes, Allowed::NothingOrMore},
-                                      {"contacts", run.contactOhm, Allowed::NothingOrMore}}))
+    if (auto wrong = firstImpossible({{"cross section", wire.areaM2},
+                                      {"wire there", wire.thereM, Allowed::NothingOrMore},
+                                      {"wire back", wire.backM, Allowed::NothingOrMore},
+                                      {"current", wire.amperes, Allowed::NothingOrMore},
+                                      {"contacts", wire.contactOhm, Allowed::NothingOrMore}}))
         return tl::unexpected<Problem>(*std::move(wrong));
-    const auto resistivity = copperResistivityOhmM(run.temperatureC);
+    const auto resistivity = copperResistivityOhmM(wire.temperatureC);
     if (!resistivity)
         return tl::unexpected<Problem>(resistivity.error());
     VoltageDrop drop;
-    drop.ohm = *resistivity * (run.thereM + run.backM) / run.areaM2 + run.contactOhm;
-    drop.volts = drop.ohm * run.amperes;
+    drop.ohm = *resistivity * (wire.thereM + wire.backM) / wire.areaM2 + wire.contactOhm;
+    drop.volts = drop.ohm * wire.amperes;
     return drop;
 }
 

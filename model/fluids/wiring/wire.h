@@ -3,12 +3,12 @@
 // Wires: cross section of a gauge, resistance at temperature, and the voltage that a pump loses in
 // its two wires.
 //
-//   WireRun run;
-//   run.areaM2 = gaugeAreaM2(14).value();
-//   run.thereM = 5;
-//   run.backM = 0.5; // to the chassis beside it
-//   run.amperes = 7;
-//   voltageDrop(run)->volts; // 0.32 V
+//   PumpWire wire;
+//   wire.areaM2 = gaugeAreaM2(14).value();
+//   wire.thereM = 5;
+//   wire.backM = 0.5; // to the chassis beside it
+//   wire.amperes = 7;
+//   voltageDrop(wire)->volts; // 0.32 V
 
 #pragma once
 
@@ -27,7 +27,7 @@ namespace flarestock {
 /// to 234.5 °C above it (FAA AC 43.13-1B). Problem: another temperature.
 [[nodiscard]] Result<double> copperResistivityOhmM(double temperatureC);
 
-struct WireRun {
+struct PumpWire {
     double areaM2 = 0;        ///< Of the copper; above 0.
     double thereM = 0;        ///< Wire to the pump; 0 or more.
     double backM = 0;         ///< Wire back; as long again, or to the chassis; 0 or more.
@@ -43,7 +43,7 @@ struct VoltageDrop {
 
 /// R = ρ L / A, U = I R. Tinned stranded wire was measured 11 to 27 % above (AC 43.13-1B against
 /// this formula). Problem: a figure outside the range named at its field.
-[[nodiscard]] Result<VoltageDrop> voltageDrop(const WireRun &run);
+[[nodiscard]] Result<VoltageDrop> voltageDrop(const PumpWire &wire);
 
 /// U = I R L for wire whose maker gives its resistance for a length. Problem: a figure below
 /// nothing.

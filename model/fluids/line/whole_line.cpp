@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 
-#include "model/fluids/line/chain.h"
+#include "model/fluids/line/whole_line.h"
 
 #include "model/fluids/bounds.h"
 
@@ -15,14 +15,15 @@ namespace flarestock {
 
 namespace {
 
-/// The liquid on its way through the chain.
-struct Way {
-    const LineChain &chain;
-    ChainLoss found;
+/// The liquid on its passage through the line.
+struct Passage {
+    const WholeLine &line;
+    WholeLineLoss found;
     double flowM3S = 0;
     double boreM = 0; ///< Of the piece before; 0 at the beginning, in a vessel and after a filter.
     double alongM = 0;
     double totalPa = 0;
+    double uncertainPa = 0; ///< What is less where the uncertain pieces are laminar.
 
     [[nodiscard]] double velocityIn(double bore) const
     {
@@ -30,7 +31,7 @@ struct Way {
     }
     [[nodiscard]] double velocityPressure(double velocityMS) const
     {
-        return chain.densityKgM3 * velocityMS * velocityMS / 2;
+        return line.densityKgM3 * velocityMS * velocityMS / 2;
     }
 };
 
@@ -59,18 +60,18 @@ bool isAssumed(const LinePiece &piece)
 }
 
 /// What flows in that bore, without any loss yet.
-Result<PieceLoss> flowIn(const Way &way, double boreM)
+Result<PieceLoss> flowIn(const Passage &passage, double boreM)
 {
     LineFlow line;
-    line.flowM3S = way.flowM3S;
+    line.flowM3S = passage.flowM3S;
     line.boreM = boreM;
-    line.densityKgM3 = way.chain.densityKgM3;
-    line.viscosityPaS = way.chain.viscosityPaS;
+    line.densityKgM3 = passage.line.densityKgM3;
+    line.viscosityPaS = passage.line.viscosityPaS;
     const auto loss = lineLoss(line);
     if (!loss)
         return tl::unexpected<Problem>(loss.error());
     PieceLoss piece;
-    piece.flowM3S = way.flowM3S;
+    piece.flowM3S = passage.flowM3S;
     piece.boreM = boreM;
     piece.velocityMS = loss->velocityMS;
     piece.reynolds = loss->reynolds;
@@ -79,96 +80,97 @@ Result<PieceLoss> flowIn(const Way &way, double boreM)
 }
 
 /// The piece with a coefficient on the velocity in its bore.
-Result<PieceLoss> minorLoss(const Way &way, double boreM, double k)
+Result<PieceLoss> minorLoss(const Passage &passage, double boreM, double k)
 {
-    auto loss = flowIn(way, boreM);
+    auto loss = flowIn(passage, boreM);
     if (loss)
-        loss->minorPa = k * way.velocityPressure(loss->velocityMS);
+        loss->minorPa = k * passage.velocityPressure(loss->velocityMS);
     return loss;
 }
 
-Result<PieceLoss> lossOf(const StraightLine &piece, Way &way)
+Result<PieceLoss> lossOf(const StraightLine &piece, Passage &passage)
 {
     LineFlow line;
-    line.flowM3S = way.flowM3S;
+    line.flowM3S = passage.flowM3S;
     line.boreM = piece.boreM;
     line.lengthM = piece.lengthM;
     line.roughnessM = piece.roughnessM;
-    line.densityKgM3 = way.chain.densityKgM3;
-    line.viscosityPaS = way.chain.viscosityPaS;
+    line.densityKgM3 = passage.line.densityKgM3;
+    line.viscosityPaS = passage.line.viscosityPaS;
     const auto straight = lineLoss(line);
     if (!straight)
         return tl::unexpected<Problem>(straight.error());
-    PieceLoss loss = flowIn(way, piece.boreM).value();
+    PieceLoss loss = flowIn(passage, piece.boreM).value();
     loss.frictionFactor = straight->frictionFactor;
     loss.frictionPa = straight->frictionPa;
     loss.frictionLeastPa = straight->frictionPa;
     if (loss.regime == Regime::Uncertain)
         loss.frictionLeastPa *= 64 / loss.reynolds / loss.frictionFactor;
-    way.alongM += piece.lengthM;
+    passage.alongM += piece.lengthM;
     return loss;
 }
 
-Result<PieceLoss> lossOf(const HoseEnd &piece, Way &way)
+Result<PieceLoss> lossOf(const HoseEnd &piece, Passage &passage)
 {
     const auto coefficient = endCoefficient(piece.form, piece.degrees);
     if (!coefficient)
         return tl::unexpected<Problem>(coefficient.error());
-    return minorLoss(way, piece.boreM, coefficient->k);
+    return minorLoss(passage, piece.boreM, coefficient->k);
 }
 
-Result<PieceLoss> lossOf(const EntryOrExit &piece, Way &way)
+Result<PieceLoss> lossOf(const EntryOrExit &piece, Passage &passage)
 {
-    return minorLoss(way, piece.boreM, openingCoefficient(piece.opening).k);
+    return minorLoss(passage, piece.boreM, openingCoefficient(piece.opening).k);
 }
 
-Result<PieceLoss> lossOf(const Adapter &piece, Way &way)
+Result<PieceLoss> lossOf(const Adapter &piece, Passage &passage)
 {
     if (auto wrong = firstImpossible({{"loss coefficient", piece.k, Allowed::NothingOrMore}}))
         return tl::unexpected<Problem>(*std::move(wrong));
-    return minorLoss(way, piece.boreM, piece.k);
+    return minorLoss(passage, piece.boreM, piece.k);
 }
 
-Result<PieceLoss> lossOf(const Tee &piece, Way &way)
+Result<PieceLoss> lossOf(const Tee &piece, Passage &passage)
 {
     if (auto wrong = firstImpossible({{"flow", piece.otherM3S, Allowed::NothingOrMore}}))
         return tl::unexpected<Problem>(*std::move(wrong));
     const bool diverges = piece.way == TeeWay::Diverging;
-    if (diverges && piece.otherM3S > way.flowM3S)
+    if (diverges && piece.otherM3S > passage.flowM3S)
         return problem("tee", "gives more to its other leg than comes in",
                        "Give less to the other leg, or more flow to the line.");
-    const double all = diverges ? way.flowM3S : way.flowM3S + piece.otherM3S;
-    const double followed = diverges ? all - piece.otherM3S : way.flowM3S;
+    const double all = diverges ? passage.flowM3S : passage.flowM3S + piece.otherM3S;
+    const double followed = diverges ? all - piece.otherM3S : passage.flowM3S;
     const double branch = piece.leg == TeeLeg::Branch ? followed : piece.otherM3S;
     const auto k =
         teeCoefficient({piece.way, piece.leg, all > 0 ? branch / all : 0, piece.branchDegrees});
     if (!k)
         return tl::unexpected<Problem>(k.error());
-    way.flowM3S = all;
-    auto loss = minorLoss(way, piece.boreM, *k);
-    way.flowM3S = diverges ? followed : all;
+    passage.flowM3S = all;
+    auto loss = minorLoss(passage, piece.boreM, *k);
+    passage.flowM3S = diverges ? followed : all;
     return loss;
 }
 
-Result<PieceLoss> lossOf(const FilterPiece &piece, Way &way)
+Result<PieceLoss> lossOf(const FilterPiece &piece, Passage &passage)
 {
-    const auto filter = cleanLossAt(piece.clean, way.flowM3S, way.chain.viscosityPaS);
+    const auto filter = cleanLossAt(piece.clean, passage.flowM3S, passage.line.viscosityPaS);
     if (!filter)
         return tl::unexpected<Problem>(filter.error());
     PieceLoss loss;
-    loss.flowM3S = way.flowM3S;
+    loss.flowM3S = passage.flowM3S;
     loss.filterPa = filter->pascal;
     loss.fromRatedPoint = filter->fromRatedPoint;
     return loss;
 }
 
 /// The change of bore before a piece, where there is one.
-Result<std::optional<PieceLoss>> boreChangeBefore(const LinePiece &next, const Way &way)
+Result<std::optional<PieceLoss>> boreChangeBefore(const LinePiece &next, const Passage &passage)
 {
     const double bore = boreOf(next);
-    if (way.boreM <= 0 || !(bore > 0) || bore == way.boreM)
+    if (passage.boreM <= 0 || !(bore > 0) || bore == passage.boreM)
         return std::nullopt;
-    auto loss = minorLoss(way, std::min(way.boreM, bore), boreChangeCoefficient(way.boreM, bore));
+    auto loss = minorLoss(passage, std::min(passage.boreM, bore),
+                          boreChangeCoefficient(passage.boreM, bore));
     if (!loss)
         return tl::unexpected<Problem>(loss.error());
     loss->boreChange = true;
@@ -182,37 +184,39 @@ double boreBehind(const LinePiece &piece)
     return opening != nullptr && opening->opening == Opening::Exit ? 0 : boreOf(piece);
 }
 
-double wallPa(const Way &way)
+double wallPa(const Passage &passage)
 {
-    if (way.boreM <= 0)
-        return way.totalPa;
-    return way.totalPa - way.velocityPressure(way.velocityIn(way.boreM));
+    if (passage.boreM <= 0)
+        return passage.totalPa;
+    return passage.totalPa - passage.velocityPressure(passage.velocityIn(passage.boreM));
 }
 
-void pass(Way &way, PieceLoss loss, std::size_t at)
+void pass(Passage &passage, PieceLoss loss, std::size_t at)
 {
-    const LinePiece &piece = way.chain.pieces[at];
+    const LinePiece &piece = passage.line.pieces[at];
     loss.piece = at;
     loss.boreAssumed = isAssumed(piece);
     if (!loss.boreChange) {
-        loss.levelPa = way.chain.densityKgM3 * StandardGravityMS2 * piece.riseM;
-        loss.accelerationPa = way.chain.densityKgM3 * way.chain.accelerationMS2 * piece.forwardM;
+        loss.levelPa = passage.line.densityKgM3 * StandardGravityMS2 * piece.riseM;
+        loss.accelerationPa =
+            passage.line.densityKgM3 * passage.line.accelerationMS2 * piece.forwardM;
     } else if (at > 0) {
-        loss.boreAssumed = loss.boreAssumed || isAssumed(way.chain.pieces[at - 1]);
+        loss.boreAssumed = loss.boreAssumed || isAssumed(passage.line.pieces[at - 1]);
     }
-    ChainLoss &found = way.found;
+    WholeLineLoss &found = passage.found;
     found.frictionPa += loss.frictionPa;
     found.minorPa += loss.minorPa;
     found.filterPa += loss.filterPa;
     found.levelPa += loss.levelPa;
     found.accelerationPa += loss.accelerationPa;
     found.dropPa += loss.dropPa();
-    found.dropLeastPa += loss.dropPa() - loss.frictionPa + loss.frictionLeastPa;
+    passage.uncertainPa += loss.frictionPa - loss.frictionLeastPa;
+    found.dropLeastPa = found.dropPa - passage.uncertainPa;
     found.boreAssumed = found.boreAssumed || loss.boreAssumed;
     found.fromRatedPoint = found.fromRatedPoint || loss.fromRatedPoint;
-    way.totalPa -= loss.dropPa();
-    way.boreM = boreBehind(piece);
-    found.along.push_back({way.alongM, way.totalPa, wallPa(way), at});
+    passage.totalPa -= loss.dropPa();
+    passage.boreM = boreBehind(piece);
+    found.along.push_back({passage.alongM, passage.totalPa, wallPa(passage), at});
     found.losses.push_back(loss);
 }
 
@@ -223,45 +227,46 @@ tl::unexpected<Problem> atPiece(Problem wrong, std::size_t at)
     return tl::unexpected<Problem>(std::move(wrong));
 }
 
-std::optional<Problem> impossible(const LineChain &chain)
+std::optional<Problem> impossible(const WholeLine &line)
 {
-    if (chain.pieces.empty())
+    if (line.pieces.empty())
         return Problem{"line", "has no pieces", "Give at least one piece."};
-    return firstImpossible({{"flow", chain.flowM3S, Allowed::NothingOrMore},
-                            {"density", chain.densityKgM3},
-                            {"viscosity", chain.viscosityPaS},
-                            {"acceleration", chain.accelerationMS2, Allowed::AnyNumber},
-                            {"pressure", chain.startPa, Allowed::AnyNumber}});
+    return firstImpossible({{"flow", line.flowM3S, Allowed::NothingOrMore},
+                            {"density", line.densityKgM3},
+                            {"viscosity", line.viscosityPaS},
+                            {"acceleration", line.accelerationMS2, Allowed::AnyNumber},
+                            {"pressure", line.startPa, Allowed::AnyNumber}});
 }
 
 } // namespace
 
-Result<ChainLoss> chainLoss(const LineChain &chain)
+Result<WholeLineLoss> wholeLineLoss(const WholeLine &line)
 {
-    if (auto wrong = impossible(chain))
+    if (auto wrong = impossible(line))
         return tl::unexpected<Problem>(*std::move(wrong));
-    Way way{chain, {}, chain.flowM3S, 0, 0, chain.startPa};
-    way.found.along.push_back({0, chain.startPa, chain.startPa, 0});
-    for (std::size_t at = 0; at < chain.pieces.size(); ++at) {
-        const LinePiece &piece = chain.pieces[at];
+    Passage passage{line, {}, line.flowM3S, 0, 0, line.startPa, 0};
+    passage.found.along.push_back({0, line.startPa, line.startPa, 0});
+    for (std::size_t at = 0; at < line.pieces.size(); ++at) {
+        const LinePiece &piece = line.pieces[at];
         if (auto wrong = firstImpossible({{"rise", piece.riseM, Allowed::AnyNumber},
                                           {"way forward", piece.forwardM, Allowed::AnyNumber}}))
             return atPiece(*std::move(wrong), at);
-        auto change = boreChangeBefore(piece, way);
+        auto change = boreChangeBefore(piece, passage);
         if (!change)
             return atPiece(std::move(change.error()), at);
         if (*change)
-            pass(way, **std::move(change), at);
-        auto loss = std::visit([&way](const auto &each) { return lossOf(each, way); }, piece.piece);
+            pass(passage, **std::move(change), at);
+        auto loss =
+            std::visit([&passage](const auto &each) { return lossOf(each, passage); }, piece.piece);
         if (!loss)
             return atPiece(std::move(loss.error()), at);
-        pass(way, *std::move(loss), at);
+        pass(passage, *std::move(loss), at);
     }
-    way.found.endFlowM3S = way.flowM3S;
-    if (!std::isfinite(way.found.dropPa))
+    passage.found.endFlowM3S = passage.flowM3S;
+    if (!std::isfinite(passage.found.dropPa))
         return problem("line", "asks for a pressure beyond all numbers",
                        "Look at the units of flow and bores.");
-    return std::move(way.found);
+    return std::move(passage.found);
 }
 
 } // namespace flarestock

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
 //
-// Chain: a line as the pieces that the liquid passes one after another, each with its own bore, and
-// what pressure each of them takes. lineLoss() is what happens in one straight piece.
+// Whole line: a line as the pieces that the liquid passes one after another, each with its own
+// bore, and what pressure each of them takes. lineLoss() is what happens in one straight piece.
 //
-//   LineChain line;
+//   WholeLine line;
 //   line.flowM3S = 255e-3 / 3600;
 //   line.densityKgM3 = 745;
 //   line.viscosityPaS = 0.41e-3;
@@ -11,7 +11,7 @@
 //                  {HoseEnd{0.0075, EndForm::Swept, 90}},
 //                  {StraightLine{0.00871, 3, 1.5e-6}, 0.4},
 //                  {FilterPiece{filter}}};
-//   chainLoss(line)->dropPa;
+//   wholeLineLoss(line)->dropPa;
 //
 // Where two pieces of different bore follow each other, the sudden change between them is counted
 // by itself. A tee changes the flow of what comes after it. Losses are of total pressure; the
@@ -73,7 +73,7 @@ struct LinePiece {
     double forwardM = 0; ///< Its end before its beginning, towards the car's nose; may be negative.
 };
 
-struct LineChain {
+struct WholeLine {
     std::vector<LinePiece> pieces; ///< In the sense of flow; one at least.
     double flowM3S = 0;            ///< Into the first piece; 0 or more.
     double densityKgM3 = 0;        ///< Above 0.
@@ -83,7 +83,7 @@ struct LineChain {
 };
 
 struct PieceLoss {
-    std::size_t piece = 0;   ///< Which of the chain's.
+    std::size_t piece = 0;   ///< Which of the line's.
     bool boreChange = false; ///< The sudden change of bore before that piece, not itself.
     bool boreAssumed = false;
     bool fromRatedPoint = false; ///< A filter of which one point is known.
@@ -112,7 +112,7 @@ struct LinePoint {
     std::size_t piece = 0; ///< At the end of which piece; 0 also for the beginning.
 };
 
-struct ChainLoss {
+struct WholeLineLoss {
     std::vector<PieceLoss> losses; ///< In the sense of flow.
     std::vector<LinePoint> along;  ///< The beginning, then the end of every loss.
     double frictionPa = 0;
@@ -131,6 +131,6 @@ struct ChainLoss {
 /// loss_coefficient.h and tee.h, the filter's own figures (clean_loss.h), ρ g h and ρ a x.
 /// Problem: no pieces, a figure outside the range named at its field, more flow out of a tee than
 /// into it, or a filter asked beyond its curve. Its thing begins with "piece 3", counted from 1.
-[[nodiscard]] Result<ChainLoss> chainLoss(const LineChain &chain);
+[[nodiscard]] Result<WholeLineLoss> wholeLineLoss(const WholeLine &line);
 
 } // namespace flarestock
