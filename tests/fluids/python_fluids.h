@@ -13,14 +13,20 @@
 
 namespace flarestock {
 
-/// One number for each expression; `f` is the library. Throws where one cannot be worked out.
+/// One number for each expression; `f` is the library, `by('K_run_converging_')` the one function
+/// whose name begins like that. Throws where one cannot be worked out.
 inline std::vector<double> pythonFluids(const QStringList &expressions)
 {
     QProcess python;
-    python.start(QStringLiteral("/usr/bin/python3"),
-                 {QStringLiteral("-c"), QStringLiteral("import sys, fluids as f\n"
-                                                       "for line in sys.stdin:\n"
-                                                       "    print(repr(float(eval(line))))\n")});
+    python.start(
+        QStringLiteral("/usr/bin/python3"),
+        {QStringLiteral("-c"),
+         QStringLiteral("import sys, fluids as f\n"
+                        "def by(start):\n"
+                        "    [name] = [n for n in dir(f.fittings) if n.startswith(start)]\n"
+                        "    return getattr(f.fittings, name)\n"
+                        "for line in sys.stdin:\n"
+                        "    print(repr(float(eval(line))))\n")});
     python.write(expressions.join(QLatin1Char('\n')).toUtf8());
     python.closeWriteChannel();
     if (!python.waitForFinished(120000) || python.exitStatus() != QProcess::NormalExit ||
