@@ -16,7 +16,7 @@ namespace flarestock {
 
 struct LossCoefficient {
     double k = 0;
-    std::string_view status; ///< Of the weaker row beside it, as in Liquid.
+    std::string_view status; ///< As in Liquid; between two angles that of the larger.
     std::string_view source; ///< Never empty.
 };
 

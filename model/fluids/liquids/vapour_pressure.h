@@ -42,12 +42,13 @@ struct VapourPressure {
 [[nodiscard]] Result<double> boilingTemperatureC(Fluid fuel, double absolutePa,
                                                  std::optional<double> reidPa = std::nullopt);
 
-/// The constants of AP-42 for gasoline (slope 3), for pressure in psi absolute and T in degrees
-/// Rankine: p = exp(a - bRankine / T). reidPa is more than 0 (asserted).
+/// Of AP-42: for pressure in psi absolute and T in degrees Rankine, p = exp(a - bRankine / T).
 struct ReidConstants {
     double a = 0;
     double bRankine = 0;
 };
+
+/// For gasoline, with a slope of 3. reidPa is more than 0 (asserted).
 [[nodiscard]] ReidConstants reidConstants(double reidPa);
 
 } // namespace flarestock

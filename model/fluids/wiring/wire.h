@@ -45,13 +45,14 @@ struct VoltageDrop {
 /// this formula). Problem: a figure outside the range named at its field.
 [[nodiscard]] Result<VoltageDrop> voltageDrop(const PumpWire &wire);
 
-/// U = I R L for wire whose maker gives its resistance for a length. Problem: a figure below
-/// nothing.
+/// Wire whose maker gives its resistance for a length.
 struct MeasuredWire {
     double ohmPerM = 0;
     double lengthM = 0; ///< There and back.
     double amperes = 0;
 };
+
+/// U = I R L. Problem: a figure below nothing.
 [[nodiscard]] Result<double> measuredDropV(const MeasuredWire &wire);
 
 } // namespace flarestock
