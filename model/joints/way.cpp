@@ -22,6 +22,16 @@ int Way::cautions() const noexcept
     }));
 }
 
+std::vector<Need> Way::unanswered() const
+{
+    std::vector<Need> needs;
+    for (const WayAid &aid : aids) {
+        if (aid.part == nullptr)
+            needs.push_back(aid.need);
+    }
+    return needs;
+}
+
 std::string Way::key() const
 {
     if (pieces.empty())

@@ -53,7 +53,9 @@ struct Way {
 
     [[nodiscard]] Verdict verdict() const noexcept; ///< The worst of the links.
     [[nodiscard]] int cautions() const noexcept;    ///< Links that fit with a caution.
-    [[nodiscard]] std::string key() const;          ///< Part numbers joined by " + "; "direct".
+    /// What its aids are needed for and nothing in the catalogue answers: not closed without it.
+    [[nodiscard]] std::vector<Need> unanswered() const;
+    [[nodiscard]] std::string key() const; ///< Part numbers joined by " + "; "direct".
 };
 
 /// What a preference looks at, one after the other; of each the less is to be preferred:
@@ -66,7 +68,7 @@ struct Way {
 /// ports that would throttle the line; and of two ways that are alike in what the preference is
 /// about, the one with fewer cautions is taken. Ties by Way::key().
 struct WayRank {
-    int unanswered = 0; ///< Aids that the catalogue does not have.
+    int unanswered = 0; ///< So many needs as Way::unanswered() gives.
     int toBuy = 0;
     int pieces = 0;
     int cautions = 0; ///< Links that fit with a caution.

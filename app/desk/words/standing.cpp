@@ -4,8 +4,6 @@
 
 #include "app/desk/words/spoken.h"
 
-#include <algorithm>
-
 namespace flarestock {
 
 namespace {
@@ -30,18 +28,11 @@ Standing::Mark markOf(Verdict verdict, bool takesAids)
     return takesAids ? Standing::Needs : Standing::Made;
 }
 
-/// A ring, washer or sealant that it needs and that the catalogue does not have.
-bool lacksAid(const Way &way)
-{
-    return std::any_of(way.aids.begin(), way.aids.end(),
-                       [](const WayAid &aid) { return aid.part == nullptr; });
-}
-
 } // namespace
 
 Standing::Mark standing(const PlacedJoint &joint)
 {
-    if (!joint.way || lacksAid(*joint.way))
+    if (!joint.way || !joint.way->unanswered().empty())
         return Standing::Open;
     return markOf(joint.way->verdict(), !joint.way->aids.empty());
 }
@@ -109,7 +100,7 @@ QString saidStanding(const PlacedJoint &joint)
 {
     if (!joint.way)
         return Standing::tr("open: nothing in the catalogue closes it");
-    if (lacksAid(*joint.way))
+    if (!joint.way->unanswered().empty())
         return Standing::tr("open: the catalogue lacks what it needs beside it");
     if (standing(joint) == Standing::Needs)
         return Standing::tr("closed with a ring, washer or sealant");

@@ -4,6 +4,7 @@
 // caution that stands on most joints of a build is said once for the build.
 
 #include "model/checks/rules/rules.h"
+#include "model/ports/plain_meeting.h"
 
 #include <algorithm>
 #include <map>
@@ -94,12 +95,10 @@ Finding badJoint(const PlacedJoint &joint, Verdict verdict)
 /// An aid that nothing in the catalogue answers.
 void missingAids(const PlacedJoint &joint, Findings &found)
 {
-    for (const auto &aid : joint.way->aids) {
-        if (aid.part != nullptr)
-            continue;
+    for (const Need &need : joint.way->unanswered()) {
         found.push_back({.severity = Severity::Stop,
                          .matter = Matter::Fit,
-                         .about = BuildUnderCheck::capital(joint.at) + ": no " + aid.need.text() +
+                         .about = BuildUnderCheck::capital(joint.at) + ": no " + need.text() +
                                   " in the catalogue",
                          .where = joint.id,
                          .text = "The joint needs it, and without it the joint leaks.",
@@ -123,17 +122,11 @@ Cause causeOf(const Link &link)
     return {first, second, link.mating.source};
 }
 
-bool isScrewed(Family family)
-{
-    return family != Family::Hose && family != Family::Barb && family != Family::Tube &&
-           family != Family::Weld && family != Family::QuickConnect;
-}
-
 Finding knownBefore(const Caution &said)
 {
     const Link &link = *said.link;
     const bool one = said.joints.size() == 1;
-    const bool screwed = isScrewed(link.a.family) && isScrewed(link.b.family);
+    const bool screwed = !isPlain(link.a) && !isPlain(link.b);
     return {.severity = Severity::Caution,
             .matter = Matter::Fit,
             .about = one ? BuildUnderCheck::capital(said.joints.front()->at) + ": " +

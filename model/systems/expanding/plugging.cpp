@@ -15,8 +15,7 @@ namespace {
 WayRank rankOf(const Way &way)
 {
     WayRank rank;
-    rank.unanswered = static_cast<int>(std::count_if(
-        way.aids.begin(), way.aids.end(), [](const WayAid &aid) { return aid.part == nullptr; }));
+    rank.unanswered = static_cast<int>(way.unanswered().size());
     rank.toBuy = way.toBuy;
     rank.pieces = static_cast<int>(way.pieces.size());
     rank.cautions = way.cautions();
