@@ -101,7 +101,7 @@ Shelf withLooks(Shelf shelf, const Boxes &boxes, const Ledger &ledger)
 
 bool isCounted(const Part &part, const FreeStock &stock)
 {
-    return part.kind != Kind::Sealant && stock.onHand.amount.sign() > 0;
+    return !isUsedByMeasure(part.kind) && stock.onHand.amount.sign() > 0;
 }
 
 Shelf withLevels(Shelf shelf, const ShopNotes &notes, const Catalogue &catalogue)

@@ -54,8 +54,8 @@ struct Boxes {
 /// With what the newest looks into boxes found missing of it, and what was taken out of those that
 /// were opened, as far as they are in stock or at a car.
 [[nodiscard]] Shelf withLooks(Shelf shelf, const Boxes &boxes, const Ledger &ledger);
-/// Whether pieces of it lie counted, so that no level says how much there is. A bottle of sealant
-/// is counted, and how full it is seen besides.
+/// Whether pieces of it lie counted, so that no level says how much there is. Of what is used by
+/// measure the bottles are counted, and how full they are is seen besides.
 [[nodiscard]] bool isCounted(const Part &part, const FreeStock &stock);
 /// With the levels of what nobody counts: of several places the best.
 [[nodiscard]] Shelf withLevels(Shelf shelf, const ShopNotes &notes, const Catalogue &catalogue);

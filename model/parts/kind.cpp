@@ -51,6 +51,7 @@ constexpr std::array<std::string_view, KindCount> KindWords = {"hose",
                                                                "relay",
                                                                "tool"};
 static_assert(static_cast<std::size_t>(Kind::Tool) + 1 == KindCount, "KindCount counts the kinds");
+static_assert(!KindWords.back().empty(), "every kind has a word");
 
 /// Lower case, with blanks for hyphens and underscores and no two blanks side by side.
 std::string kindWord(std::string_view typed)
@@ -70,6 +71,11 @@ std::string_view text(Kind kind) noexcept
 {
     assert(static_cast<std::size_t>(kind) < KindCount);
     return KindWords[static_cast<std::size_t>(kind)];
+}
+
+bool isUsedByMeasure(Kind kind) noexcept
+{
+    return kind == Kind::Sealant;
 }
 
 Result<Kind> parseKind(std::string_view text)

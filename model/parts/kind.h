@@ -53,6 +53,9 @@ enum class Kind : std::uint8_t {
 inline constexpr std::size_t KindCount = 37;
 
 [[nodiscard]] std::string_view text(Kind kind) noexcept; ///< "hose end", "check valve", …
+/// Whether it is used up by measure, a little at each joint, so that one piece does all of a
+/// build's and no count of joints says how many are needed.
+[[nodiscard]] bool isUsedByMeasure(Kind kind) noexcept;
 /// Case forgiven; blank, hyphen and underscore are the same. Problem: unknown; lists near ones.
 [[nodiscard]] Result<Kind> parseKind(std::string_view text);
 

@@ -57,7 +57,7 @@ void Allotment::take(const Way &way)
     for (const WayAid &aid : way.aids) {
         if (!aid.part)
             continue;
-        if (aid.part->kind != Kind::Sealant || entry(*aid.part).taken.isZero())
+        if (!isUsedByMeasure(aid.part->kind) || entry(*aid.part).taken.isZero())
             take(*aid.part, countOf(aid));
     }
 }

@@ -130,7 +130,7 @@ private:
             m_lines.back().bill.consumed = part.consumed;
         }
         Line &line = m_lines[found->second];
-        if (!part.consumed || part.kind == Kind::Sealant)
+        if (!part.consumed || isUsedByMeasure(part.kind))
             line.bill.need.amount = std::max(line.bill.need.amount, count);
         else
             line.bill.need.amount += count;
