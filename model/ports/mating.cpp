@@ -23,6 +23,8 @@ std::string degrees(double angle)
 constexpr std::array<std::string_view, 8> VerdictWords{
     "same-gender",       "no-fit",        "jams", "loose", "leaks",
     "fits-with-caution", "fits-with-aid", "fits"};
+static_assert(VerdictWords.size() == static_cast<std::size_t>(Verdict::Fits) + 1,
+              "every verdict has a word");
 
 /// A banjo's bolt is a male thread, whatever it meets.
 bool isMaleSide(const Port &port)

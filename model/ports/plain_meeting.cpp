@@ -192,9 +192,28 @@ int order(const Port &port)
         return 3;
     case Family::Barb:
         return 4;
-    default:
-        return 5;
+    case Family::An:
+    case Family::Jic:
+    case Family::Orb:
+    case Family::Orfs:
+    case Family::Sae45:
+    case Family::InvertedFlare:
+    case Family::Bubble:
+    case Family::Npt:
+    case Family::Nptf:
+    case Family::Bspp:
+    case Family::Bspp60:
+    case Family::Jis60:
+    case Family::Jis30:
+    case Family::Bspt:
+    case Family::Iso6149:
+    case Family::Metric:
+    case Family::Din24L:
+    case Family::Din24S:
+    case Family::Banjo:
+        break;
     }
+    return 5;
 }
 
 Mating cutHose(const Plain &pair)

@@ -16,9 +16,13 @@ constexpr std::array<std::string_view, FamilyCount> FamilyWords{
     "AN",     "JIC",    "ORB",    "ORFS",  "SAE45", "INV",  "BUBBLE",  "NPT",
     "NPTF",   "BSPP",   "BSPP60", "JIS60", "JIS30", "BSPT", "ISO6149", "METRIC",
     "DIN24L", "DIN24S", "QC",     "BARB",  "TUBE",  "HOSE", "BANJO",   "WELD"};
+static_assert(static_cast<std::size_t>(Family::Weld) + 1 == FamilyCount,
+              "FamilyCount counts the families");
+static_assert(!FamilyWords.back().empty(), "every family has a word");
 
 constexpr std::array<std::string_view, 6> AidWords{"o-ring",       "sealant", "washer",
                                                    "crush washer", "sleeve",  "clamp"};
+static_assert(AidWords.size() == static_cast<std::size_t>(Aid::Clamp) + 1, "every aid has a word");
 
 std::string_view genderWord(Gender gender)
 {
@@ -68,11 +72,22 @@ std::vector<std::pair<Gender, Turning>> waysOf(Family family)
         return {{Gender::Male, Turning::Fixed},
                 {Gender::Male, Turning::Adjustable},
                 {Gender::Female, Turning::Fixed}};
-    default:
-        return {{Gender::Male, Turning::Fixed},
-                {Gender::Female, Turning::Fixed},
-                {Gender::Female, Turning::Swivel}};
+    case Family::Orfs:
+    case Family::Npt:
+    case Family::Nptf:
+    case Family::Bspp:
+    case Family::Bspp60:
+    case Family::Jis60:
+    case Family::Jis30:
+    case Family::Bspt:
+    case Family::Metric:
+    case Family::QuickConnect:
+    case Family::Hose: // Left out of sweeps: see everyPort().
+        break;
     }
+    return {{Gender::Male, Turning::Fixed},
+            {Gender::Female, Turning::Fixed},
+            {Gender::Female, Turning::Swivel}};
 }
 
 } // namespace

@@ -30,6 +30,7 @@ constexpr std::array<SeatWords, 14> Words{{
     {0, "the banjo with its washers", "a banjo"},
     {0, "nothing", "nothing"},
 }};
+static_assert(Words.size() == static_cast<std::size_t>(Seat::None) + 1, "every seat has its words");
 
 std::string threads(const SeatedPair &pair)
 {
@@ -107,11 +108,21 @@ Mating sameSeat(const SeatedPair &pair, Seat seat)
                     "The tapers wedge together; sealant closes the spiral path at the crests.",
                     {{Aid::Sealant, 1, {}}});
     }
-    default:
-        return says(pair, Verdict::Fits,
-                    threads(pair) + ", and " + std::string(words(seat)) +
-                        " meets its like: made for each other.");
+    case Seat::Cone37:
+    case Seat::Cone45:
+    case Seat::Inverted:
+    case Seat::Bubble:
+    case Seat::Cone60:
+    case Seat::Cone60Other:
+    case Seat::Flare30:
+    case Seat::Cone24:
+    case Seat::Banjo:
+    case Seat::None:
+        break;
     }
+    return says(pair, Verdict::Fits,
+                threads(pair) + ", and " + std::string(words(seat)) +
+                    " meets its like: made for each other.");
 }
 
 std::optional<Mating> unlikeThatHolds(const SeatedPair &pair)
@@ -188,9 +199,14 @@ Seat seatOf(Family family) noexcept
         return Seat::Cone24;
     case Family::Banjo:
         return Seat::Banjo;
-    default:
-        return Seat::None;
+    case Family::QuickConnect:
+    case Family::Barb:
+    case Family::Tube:
+    case Family::Hose:
+    case Family::Weld:
+        break;
     }
+    return Seat::None;
 }
 
 double coneDegrees(Seat seat) noexcept
