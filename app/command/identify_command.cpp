@@ -3,6 +3,7 @@
 // `flarestock identify`: what an unmarked fitting can be, from a caliper and a pitch gauge.
 
 #include "app/command/command.h"
+#include "app/stockroom/asked.h"
 
 #include "model/exact/case_fold.h"
 #include "model/fluids/measure.h"
@@ -32,13 +33,8 @@ struct IdentifyAsked {
 Result<double> measured(const char *option, const std::string &typed, Dimension dimension)
 {
     auto measure = Measure::parse(typed, dimension);
-    if (!measure) {
-        Problem wrong = measure.error();
-        wrong.thing = option;
-        wrong.column = 0;
-        wrong.excerpt.clear();
-        return tl::unexpected<Problem>(std::move(wrong));
-    }
+    if (!measure)
+        return tl::unexpected(wrongIn(option, measure.error()));
     if (dimension != Dimension::Angle && measure->si <= 0)
         return problem(option, "is not more than zero", "Measure again.");
     return measure->si;

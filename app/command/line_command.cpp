@@ -3,6 +3,7 @@
 // `flarestock line`: velocity, Reynolds number and pressure drop of one line.
 
 #include "app/command/command.h"
+#include "app/stockroom/asked.h"
 
 #include "model/fluids/line_flow.h"
 #include "model/fluids/liquid.h"
@@ -34,11 +35,7 @@ struct LineAsked {
 
 tl::unexpected<Problem> about(const char *option, Problem wrong)
 {
-    wrong.thing = option;
-    // Nothing to point into: what was typed stands in the sentence.
-    wrong.column = 0;
-    wrong.excerpt.clear();
-    return tl::unexpected<Problem>(std::move(wrong));
+    return tl::unexpected(wrongIn(option, std::move(wrong)));
 }
 
 /// The value in SI; `otherwise` where nothing was typed.

@@ -112,17 +112,29 @@ Result<StockAsked> stockAsked(const StockWords &words, const Workshop &workshop)
     return StockAsked{*part, *quantity, *from, *to};
 }
 
-Result<std::int64_t> quantityAsked(const std::string &typed, const Part &part)
+Problem wrongIn(const std::string &option, Problem wrong)
+{
+    wrong.thing = wrong.thing.empty() ? option : option + " " + wrong.thing;
+    wrong.line = wrong.column = 0;
+    wrong.excerpt.clear();
+    return wrong;
+}
+
+Result<std::int64_t> quantityAsked(const std::string &typed, const Part &part,
+                                   const std::string &option)
 {
     auto quantity = Quantity::parse(typed);
     if (!quantity)
-        return tl::unexpected(quantity.error());
+        return tl::unexpected(wrongIn(option, quantity.error()));
     if (const auto bare = Decimal::parse(typed))
         quantity = Quantity{*bare, part.unit};
     const auto inUnit = quantity->nearestIn(part.unit);
     if (!inUnit)
-        return tl::unexpected(inUnit.error());
-    return inUnit->smallest();
+        return tl::unexpected(wrongIn(option, inUnit.error()));
+    auto smallest = inUnit->smallest();
+    if (!smallest)
+        return tl::unexpected(wrongIn(option, smallest.error()));
+    return smallest;
 }
 
 std::string spoken(std::int64_t quantity, const Part &part)
@@ -172,15 +184,16 @@ Result<std::string> dayAsked(const std::string &typed, std::int64_t now)
     return typed;
 }
 
-Result<std::int64_t> valueAsked(const std::string &typed)
+Result<std::int64_t> valueAsked(const std::string &typed, const std::string &option)
 {
     const auto amount = Decimal::parse(typed);
     if (!amount)
-        return tl::unexpected(amount.error());
+        return tl::unexpected(wrongIn(option, amount.error()));
     const auto micros = amount->rescaledExact(6);
     const auto whole = micros ? (*micros * Decimal(1'000'000)).toInt64() : std::nullopt;
     if (!whole || amount->sign() < 0)
-        return problem(typed, "is below zero, too large or has more than six decimals",
+        return problem(option + " " + typed,
+                       "is below zero, too large or has more than six decimals",
                        "Write an amount of the shop's currency: 12.50.");
     return *whole;
 }

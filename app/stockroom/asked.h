@@ -37,10 +37,14 @@ struct StockAsked {
 /// Problem: the first of them that is none, in the order part, from, to, quantity.
 [[nodiscard]] Result<StockAsked> stockAsked(const StockWords &words, const Workshop &workshop);
 
+/// What is wrong with what was typed, under the name of its option or field. There is nothing to
+/// point into: what was typed stands in the sentence.
+[[nodiscard]] Problem wrongIn(const std::string &option, Problem wrong);
 /// "2", "66 in", "5 ft 6 in" as smallest units of the part; a bare number counts in its unit,
-/// and millimetres of what is kept in inches to the nearest 1/64 in.
+/// and millimetres of what is kept in inches to the nearest 1/64 in. `option`: where it was typed.
 /// Problem: not a quantity, of another kind of unit, not whole.
-[[nodiscard]] Result<std::int64_t> quantityAsked(const std::string &typed, const Part &part);
+[[nodiscard]] Result<std::int64_t> quantityAsked(const std::string &typed, const Part &part,
+                                                 const std::string &option = "the quantity");
 /// So much as people say it: "5 ft 6 in", "3".
 [[nodiscard]] std::string spoken(std::int64_t quantity, const Part &part);
 /// The amount alone, in the part's unit: "66", for a document.
@@ -62,7 +66,8 @@ struct PiecesAsked {
 /// Problem: no day.
 [[nodiscard]] Result<std::string> dayAsked(const std::string &typed, std::int64_t now);
 
-/// "12.50" in the shop's currency as 10^-6 of it. Problem: not money, below zero, too fine.
-[[nodiscard]] Result<std::int64_t> valueAsked(const std::string &typed);
+/// "12.50" in the shop's currency as 10^-6 of it. `option`: where it was typed. Problem: not money,
+/// below zero, too fine.
+[[nodiscard]] Result<std::int64_t> valueAsked(const std::string &typed, const std::string &option);
 
 } // namespace flarestock

@@ -2,11 +2,15 @@
 
 #include "app/stockroom/cutting.h"
 
+#include "app/stockroom/asked.h"
+
 #include <algorithm>
 
 namespace flarestock {
 
 namespace {
+
+constexpr std::int64_t MostKerf = 8 * UsualKerf; // 1/2 in
 
 std::vector<Decimal> lengthsOf(const std::map<BalanceKey, std::int64_t> &pieces)
 {
@@ -40,6 +44,20 @@ std::int64_t NamedPieces::longest() const
 CutLoss usualCutLoss() noexcept
 {
     return {UsualKerf, 64 * UsualKerf};
+}
+
+Result<std::int64_t> kerfAsked(const std::string &typed, const Part &part)
+{
+    auto kerf = quantityAsked(typed, part, "--kerf");
+    if (!kerf)
+        return kerf;
+    if (*kerf < 0)
+        return problem("--kerf " + typed, "is below zero", "Write what the blade takes: 1/16 in.");
+    if (*kerf > MostKerf)
+        return problem("--kerf " + typed, "is more than 1/2 in, and no blade takes so much",
+                       "Write what the blade takes, such as 1/16 in; a rest too short to keep is "
+                       "said by --least.");
+    return kerf;
 }
 
 Result<std::vector<CutFrom>> cuttingPlan(const Part &part, std::vector<std::int64_t> lengths,

@@ -18,6 +18,10 @@ struct CutLoss {
 /// 1/16 in of kerf and 4 in of smallest useful length: common practice, no source.
 [[nodiscard]] CutLoss usualCutLoss() noexcept;
 
+/// What a cut takes, as it was typed for --kerf. Problem: no length, below zero, or more than 1/2
+/// in, which no blade takes: common practice, no source.
+[[nodiscard]] Result<std::int64_t> kerfAsked(const std::string &typed, const Part &part);
+
 struct CutFrom {
     BalanceKey piece;
     std::int64_t length = 0;

@@ -48,13 +48,8 @@ void openOne(Action &action, const Workshop &workshop, const BuildPlan &plan, co
 Result<void> measured(const std::string &typed, const std::string &what, Dimension dimension)
 {
     const auto measure = Measure::parse(typed, dimension);
-    if (!measure) {
-        Problem wrong = measure.error();
-        wrong.thing = what;
-        wrong.column = 0; // What was typed is no text with places.
-        wrong.excerpt.clear();
-        return tl::unexpected(std::move(wrong));
-    }
+    if (!measure)
+        return tl::unexpected(wrongIn(what, measure.error()));
     if (measure->si <= 0)
         return problem(what, "is not more than zero, and so the test proves nothing",
                        "Write what it was held at, and for how long.");

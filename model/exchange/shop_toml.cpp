@@ -20,6 +20,12 @@ Place readShopPlace(const TomlFields &fields)
     Place place;
     place.id = fields.required("id");
     place.title = fields.required("title");
+    for (const char *key : {"id", "title"}) {
+        const std::string name = fields.text(key);
+        if (!name.empty() && !isPlaceName(name))
+            fields.wrong(key, {quotedStart(name) + " has a tab or another control character in it",
+                               "Write it on one line, with blanks."});
+    }
     const std::string word = fields.required("kind");
     if (const auto kind = parsePlaceKind(word))
         place.kind = *kind;
@@ -42,6 +48,13 @@ Costing readCosting(const TomlFields &top)
 }
 
 } // namespace
+
+bool isPlaceName(std::string_view name) noexcept
+{
+    return !name.empty() && std::none_of(name.begin(), name.end(), [](char letter) {
+        return static_cast<unsigned char>(letter) < 0x20 || letter == 0x7F;
+    });
+}
 
 Result<ShopPlan> readShop(std::string_view text, std::string file)
 {

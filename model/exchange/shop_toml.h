@@ -15,6 +15,10 @@
 
 namespace flarestock {
 
+/// Whether a place may be called that: something on one line, without a tab or another control
+/// character.
+[[nodiscard]] bool isPlaceName(std::string_view name) noexcept;
+
 struct ShopPlan {
     std::string title;
     Currency currency;

@@ -143,7 +143,7 @@ void FreeAndLacking::whatIsAwayComesBackByAMove()
     const auto away = [this](const char *as) {
         std::string said;
         for (const QJsonValue &one :
-             arrayOf(json({"stock", "--away", "--on", "2026-12-11"}), "away")) {
+             arrayOf(json({"stock", "--away", "--on", "2126-12-11"}), "away")) {
             if (textOf(one, "as") == as)
                 said += textOf(one, "part") + " " + textOf(one, "quantity") + " " +
                         textOf(one, "from") + ">" + textOf(one, "at") +
@@ -151,10 +151,10 @@ void FreeAndLacking::whatIsAwayComesBackByAMove()
         }
         return said;
     };
-    QCOMPARE(run({"move", "TL-TQ", "1", "--from", "SH-3", "--to", "lent", "--until", "2026-12-10"})
+    QCOMPARE(run({"move", "TL-TQ", "1", "--from", "SH-3", "--to", "lent", "--until", "2126-12-10"})
                  .status,
              0);
-    QCOMPARE(run({"move", "AD-8-8", "2", "--from", "A3", "--to", "lent", "--until", "2026-12-11"})
+    QCOMPARE(run({"move", "AD-8-8", "2", "--from", "A3", "--to", "lent", "--until", "2126-12-11"})
                  .status,
              0);
     QCOMPARE(away("lent"), std::string("TL-TQ 1 SH-3>lent late;AD-8-8 2 A3>lent;"));
@@ -167,7 +167,7 @@ void FreeAndLacking::whatIsAwayComesBackByAMove()
     QCOMPARE(away("borrowed"), std::string());
     // One of the neighbours': it comes out of their place, and goes back there from another.
     QCOMPARE(
-        run({"move", "CK-8", "1", "--from", "lent", "--to", "H8", "--until", "2026-12-09"}).status,
+        run({"move", "CK-8", "1", "--from", "lent", "--to", "H8", "--until", "2126-12-09"}).status,
         0);
     QCOMPARE(away("borrowed"), std::string("CK-8 1 lent>H8 late;"));
     QCOMPARE(run({"move", "CK-8", "1", "--from", "H8", "--to", "lent"}).status, 0);
@@ -177,7 +177,7 @@ void FreeAndLacking::whatIsAwayComesBackByAMove()
     QCOMPARE(away("out for repair"), std::string("BR-7 1 H7>repair;"));
     QCOMPARE(run({"take-back", textOf(sent.json(), "movement")}).status, 0);
     QCOMPARE(away("out for repair"), std::string());
-    QVERIFY(run({"move", "AD-8-8", "1", "--from", "A3", "--to", "A4", "--until", "2026-12-09"})
+    QVERIFY(run({"move", "AD-8-8", "1", "--from", "A3", "--to", "A4", "--until", "2126-12-09"})
                 .refusesInOneLine());
     QVERIFY(m_shop.isWhole());
 }

@@ -5,6 +5,7 @@
 
 #include "tests/command/changed_shop.h"
 
+#include <QDateTime>
 #include <QTest>
 
 using namespace flarestock::tests;
@@ -20,6 +21,7 @@ private Q_SLOTS:
     void initTestCase() { m_shop.renew(); }
     void itIsNamedAndSaidWhatToDo_data();
     void itIsNamedAndSaidWhatToDo();
+    void whatIsStillSensibleIsTaken();
     void oneIsNoPlural();
     void aBuildIsDoneOnce();
     void aShopThatMayNotBeWrittenIsSaid();
@@ -55,6 +57,32 @@ void WrongWords::itIsNamedAndSaidWhatToDo_data()
     row("count|AD-8-8|1|--place|car-1", "car-1: is not where stock lies. Name a shelf, bin");
     row("level|SL-C|--place|car-1|--is|low", "car-1: is not where stock lies. Name a shelf, bin");
     row("level|AD-6-6|--place|A2|--is|plenty", "AD-6-6: is counted: 3 on hand. Count it");
+    row("cut|GR-8|7 in|--to|car-1|--kerf|40 in",
+        "--kerf 40 in: is more than 1/2 in, and no blade takes so much. Write what the blade");
+    row("cut|GR-8|7 in|--to|car-1|--kerf=-1 in", "--kerf -1 in: is below zero. Write what");
+    row("cut|GR-8|7 in|--to|car-1|--kerf|some", "--kerf: \"some\" is not a number. Write digits");
+    row("cut|GR-8|7 in|--to|car-1|--least|some", "--least: \"some\" is not a number.");
+    row("cut|GR-8|some|--to|car-1", "the length: \"some\" is not a number.");
+    row("cut|GR-8|0|--to|car-1", "the length 0: is nothing to cut. Write one above zero.");
+    row("make-up|PT-6|9 in|--start|HE-6|--end|HE-6|--tag|L-1|--to|SH-4|--kerf|5/8 in",
+        "--kerf 5/8 in: is more than 1/2 in");
+    row("receive|AD-8-8|0|--from|supplier-TCF|--to|A3|--cost|9",
+        "the quantity 0: is nothing that comes in, so that its cost would lie nowhere. Write how");
+    row("receive|AD-8-8|some|--from|supplier-TCF|--to|A3|--cost|9",
+        "the quantity: \"some\" is not a number.");
+    row("receive|AD-8-8|1.5|--from|supplier-TCF|--to|A3|--cost|9",
+        "the quantity 1.5 each: is not a whole number of pieces.");
+    row("receive|AD-8-8|1|--from|supplier-TCF|--to|A3|--cost|some",
+        "--cost: \"some\" is not a number.");
+    row("receive|AD-8-8|1|--from|supplier-TCF|--to|A3|--cost=-2", "--cost -2: is below zero, too");
+    row("open|EP-460|--from|H5|--cost|BK-460=some", "--cost BK-460: \"some\" is not a number.");
+    row("keep|AD-8-8|--place|A3|--min|some", "--min: \"some\" is not a number.");
+    row("keep|AD-8-8|--place|A3|--min|1|--max|some", "--max: \"some\" is not a number.");
+    row("move|AD-8-8|1|--from|A3|--to|car-1|--until|2020-01-01",
+        "--until 2020-01-01: is past, so that it would be overdue at once. Write the day by");
+    row("move|AD-8-8|1|--from|A3|--to|car-1|--until|soon", "--until soon: is no day. Write it as");
+    row("place|A\t9|--kind|bin", "place \"A 9\": has a tab or another control character in its");
+    row("place|Z9|--kind|bin|--title|two\nlines", "place \"two lines\": has a tab or another");
 }
 
 void WrongWords::itIsNamedAndSaidWhatToDo()
@@ -69,6 +97,32 @@ void WrongWords::itIsNamedAndSaidWhatToDo()
     QVERIFY2(ran.refusesInOneLine(), (ran.out + ran.err).c_str());
     QVERIFY2(QString::fromStdString(ran.err).contains(said), ran.err.c_str());
     QCOMPARE(m_shop.stock(), before);
+}
+
+/// The last that is taken beside what is refused above. It is written into a shop of its own.
+void WrongWords::whatIsStillSensibleIsTaken()
+{
+    ChangedShop shop;
+    shop.renew();
+    const Ran cut = shop.run({"cut", "GR-8", "7 in", "--to", "car-1", "--kerf", "1/2 in"});
+    QVERIFY2(cut.status == 0 && cut.out.find("to scrap 1/2 in off") != std::string::npos,
+             (cut.out + cut.err).c_str());
+    QCOMPARE(shop.run({"place", "guest", "--kind", "borrower", "--title", "Gäste"}).status, 0);
+    const auto today = QDateTime::currentDateTimeUtc().date().toString(Qt::ISODate).toStdString();
+    const Words lent = {"move",
+                        "AD-8-8",
+                        "1",
+                        "--from",
+                        "A3",
+                        "--to",
+                        "guest",
+                        "--until",
+                        today,
+                        "--id",
+                        "01890000-0000-7000-8000-000000000001"};
+    const Ran moved = shop.run(lent);
+    QVERIFY2(moved.status == 0, moved.err.c_str());
+    QVERIFY(shop.run(lent).out.starts_with("was moved already"));
 }
 
 void WrongWords::oneIsNoPlural()

@@ -28,16 +28,19 @@ struct CutAsked : ShopAsked {
 Result<CutLoss> lossAsked(const CutAsked &asked, const Part &part)
 {
     CutLoss loss = usualCutLoss();
-    for (const auto &[typed, into] :
-         {std::pair(&asked.kerf, &loss.kerf), std::pair(&asked.leastUseful, &loss.leastUseful)}) {
-        if (typed->empty())
-            continue;
-        const auto length = quantityAsked(*typed, part);
-        if (!length)
-            return tl::unexpected(length.error());
-        if (*length < 0)
-            return problem(*typed, "is below zero", "Write a length.");
-        *into = *length;
+    if (!asked.kerf.empty()) {
+        const auto kerf = kerfAsked(asked.kerf, part);
+        if (!kerf)
+            return tl::unexpected(kerf.error());
+        loss.kerf = *kerf;
+    }
+    if (!asked.leastUseful.empty()) {
+        const auto least = quantityAsked(asked.leastUseful, part, "--least");
+        if (!least)
+            return tl::unexpected(least.error());
+        if (*least < 0)
+            return problem("--least " + asked.leastUseful, "is below zero", "Write a length.");
+        loss.leastUseful = *least;
     }
     return loss;
 }
@@ -67,11 +70,11 @@ Result<std::vector<Movement>> cutsAsked(const CutAsked &asked, const Part &part,
     const Workshop &workshop = *shop.workshop;
     std::vector<std::int64_t> lengths;
     for (const std::string &typed : asked.lengths) {
-        const auto length = quantityAsked(typed, part);
+        const auto length = quantityAsked(typed, part, "the length");
         if (!length)
             return tl::unexpected(length.error());
         if (*length <= 0)
-            return problem(typed, "is no length to cut", "Write one above zero.");
+            return problem("the length " + typed, "is nothing to cut", "Write one above zero.");
         lengths.push_back(*length);
     }
     const auto loss = lossAsked(asked, part);

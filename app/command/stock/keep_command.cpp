@@ -27,10 +27,10 @@ Result<Keeping> keepingOf(const KeepAsked &asked, const OpenShop &shop)
     const auto place = stockPlaceAsked(asked.place, shop.workshop->ledger);
     if (!place)
         return tl::unexpected(place.error());
-    const auto least = quantityAsked(asked.least, **part);
+    const auto least = quantityAsked(asked.least, **part, "--min");
     if (!least)
         return tl::unexpected(least.error());
-    const auto most = asked.most.empty() ? least : quantityAsked(asked.most, **part);
+    const auto most = asked.most.empty() ? least : quantityAsked(asked.most, **part, "--max");
     if (!most)
         return tl::unexpected(most.error());
     if (*least < 0 || *most < *least)

@@ -3,6 +3,7 @@
 // `flarestock move`: so much of a part from one place to another.
 
 #include "app/command/shop_options.h"
+#include "app/workshop/made_up.h"
 
 #include <CLI/CLI.hpp>
 
@@ -37,8 +38,6 @@ Result<void> addWhatChanges(const MoveAsked &asked, const StockAsked &stock, Mov
             movement.newCondition = *now;
         movement.deed = movement.from == movement.to ? Deed::Judge : movement.deed;
     }
-    if (!asked.until.empty() && !isDay(asked.until))
-        return problem(asked.until, "is no day", "Write it as 2026-12-01.");
     const bool isAway = to.kind == PlaceKind::Borrower || to.kind == PlaceKind::Repair ||
                         from.kind == PlaceKind::Borrower ||
                         (from.kind == PlaceKind::Car && to.kind == PlaceKind::Car);
@@ -53,9 +52,15 @@ Result<void> addWhatChanges(const MoveAsked &asked, const StockAsked &stock, Mov
 
 /// `before` is the movement that has this id in the journal already, where there is one: the same
 /// words then mean the same pieces, although they do not lie there any more.
-Result<Movement> movementAsked(const MoveAsked &asked, const Workshop &workshop,
+Result<Movement> movementAsked(const MoveAsked &asked, const OpenShop &shop,
                                const std::optional<Movement> &before)
 {
+    const Workshop &workshop = *shop.workshop;
+    if (!asked.until.empty() && !isDay(asked.until))
+        return problem("--until " + asked.until, "is no day", "Write it as 2026-12-01.");
+    if (!asked.until.empty() && !before && asked.until < dayOf(shop.by.at))
+        return problem("--until " + asked.until, "is past, so that it would be overdue at once",
+                       "Write the day by which it is to be back.");
     const auto stock = stockAsked({asked.part, asked.quantity, asked.from, asked.to}, workshop);
     if (!stock)
         return tl::unexpected(stock.error());
@@ -78,7 +83,7 @@ void answerMove(const MoveAsked &asked, OpenShop &shop, CommandOutcome &outcome)
     const auto before = shop.file.movement(*shop.by.action);
     if (!before)
         return outcome.refuse(before.error());
-    const auto movement = movementAsked(asked, *shop.workshop, *before);
+    const auto movement = movementAsked(asked, shop, *before);
     if (!movement)
         return outcome.refuse(movement.error());
     Action action = numbered({*movement}, shop.by);

@@ -4,6 +4,7 @@
 
 #include "app/command/shop_options.h"
 #include "app/command/text_table.h"
+#include "model/exchange/shop_toml.h"
 
 #include <CLI/CLI.hpp>
 #include <QJsonArray>
@@ -47,6 +48,12 @@ void listPlaces(const PlaceAsked &asked, CommandOutcome &outcome)
 
 void addPlace(const PlaceAsked &asked, CommandOutcome &outcome)
 {
+    for (const std::string &name : {asked.id, asked.title.empty() ? asked.id : asked.title}) {
+        if (!isPlaceName(name))
+            return outcome.refuse({"place " + quotedStart(name),
+                                   "has a tab or another control character in its name",
+                                   "Write it on one line, with blanks."});
+    }
     const auto kind = parsePlaceKind(asked.kind);
     if (!kind)
         return outcome.refuse(kind.error());

@@ -32,7 +32,11 @@ Result<Movement> received(const ReceiveAsked &asked, const Workshop &workshop)
     if (!bringsValue(stock->from->kind))
         return problem(stock->from->id, "is no supplier",
                        "Use flarestock move between your places.");
-    const auto value = valueAsked(asked.cost);
+    if (stock->quantity <= 0)
+        return problem("the quantity " + asked.quantity,
+                       "is nothing that comes in, so that its cost would lie nowhere",
+                       "Write how many or how much came.");
+    const auto value = valueAsked(asked.cost, "--cost");
     if (!value)
         return tl::unexpected(value.error());
     const std::string &number = stock->part->number;

@@ -15,11 +15,12 @@ namespace flarestock {
 namespace {
 
 /// A length of the hose, above zero.
-Result<std::int64_t> lengthAsked(const std::string &typed, const Part &hose)
+Result<std::int64_t> lengthAsked(const std::string &typed, const Part &hose,
+                                 const std::string &option)
 {
-    auto length = quantityAsked(typed, hose);
+    auto length = quantityAsked(typed, hose, option);
     if (length && *length <= 0)
-        return problem(typed, "is no length", "Write one above zero.");
+        return problem(option + " " + typed, "is no length", "Write one above zero.");
     return length;
 }
 
@@ -28,7 +29,7 @@ Result<std::int64_t> seatsAsked(const MakingWords &asked, const HoseMaterials &m
                                 std::int64_t cut)
 {
     if (!asked.seats.empty())
-        return lengthAsked(asked.seats, *made.hose);
+        return lengthAsked(asked.seats, *made.hose, "--between-seats");
     Quantity allowances{{}, Unit::Millimetre};
     for (const Part *end : {made.start, made.far}) {
         const auto &allowance = end->as<HoseEndFacts>()->allowanceMm;
@@ -61,7 +62,7 @@ Result<void> addTest(const MakingWords &asked, const By &by, MadeHose &hose)
                        "Say what it was held at: --proof-pressure \"2000 psi\".");
     const auto pressure = Measure::parse(asked.pressure, Dimension::Pressure);
     if (!pressure)
-        return tl::unexpected(pressure.error());
+        return tl::unexpected(wrongIn("--proof-pressure", pressure.error()));
     if (asked.medium.empty() || (asked.result != "passed" && asked.result != "failed"))
         return problem("the proof test", "lacks its medium or its result",
                        "Say --proof-medium, and --proof passed or failed.");
@@ -91,7 +92,7 @@ Result<MadeHose> hoseAsked(const MakingWords &asked, const HoseMaterials &made, 
     hose.hose = made.hose->number;
     hose.startEnd = made.start->number;
     hose.farEnd = made.far->number;
-    const auto cut = lengthAsked(asked.cut, *made.hose);
+    const auto cut = lengthAsked(asked.cut, *made.hose, "the length");
     if (!cut)
         return tl::unexpected(cut.error());
     hose.cut = *cut;
@@ -123,10 +124,10 @@ Result<std::vector<Movement>> toTheBench(const MakingWords &asked, const HoseMat
     const Due due{{}, {}, hose.madeOn}; // Nothing that is past its day, and no other car's.
     CutLoss loss = usualCutLoss();
     if (!asked.kerf.empty()) {
-        const auto kerf = quantityAsked(asked.kerf, *made.hose);
+        const auto kerf = kerfAsked(asked.kerf, *made.hose);
         if (!kerf)
             return tl::unexpected(kerf.error());
-        loss.kerf = std::max<std::int64_t>(*kerf, 0);
+        loss.kerf = *kerf;
     }
     auto pieces = freePieces(*made.hose, workshop, due);
     if (!asked.lot.empty())

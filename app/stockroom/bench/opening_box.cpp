@@ -33,7 +33,7 @@ Result<std::map<std::string, std::int64_t>> amountsAsked(const std::vector<std::
         const auto part = partAsked(one.substr(0, equals), workshop.catalogue);
         if (!part)
             return tl::unexpected(part.error());
-        const auto value = valueAsked(one.substr(equals + 1));
+        const auto value = valueAsked(one.substr(equals + 1), "--cost " + (*part)->number);
         if (!value)
             return tl::unexpected(value.error());
         amounts[(*part)->number] = *value;
