@@ -142,7 +142,12 @@ void ServerIsOpened::aWrongPasswordIsSaidAndTypedAgain()
 void ServerIsOpened::whatIsNoAddressIsSaid()
 {
     ask(QStringLiteral("shop.example"), QString());
-    QTRY_VERIFY(words("sheetProblem").contains(QStringLiteral("shop.example is no address")));
+    const QString like = QStringLiteral(" Write it like postgresql://anna@shop.example/shop.");
+    QTRY_COMPARE(words("sheetProblem"),
+                 QString(QStringLiteral("shop.example is not the address of a server.") + like));
+    m_desk->server()->open(QStringLiteral(" "), QString(), false);
+    QTRY_COMPARE(words("sheetProblem"),
+                 QString(QStringLiteral("The address of the server is missing.") + like));
     QVERIFY(!m_desk->server()->isBusy());
 }
 

@@ -14,9 +14,10 @@ void AtServer::open(const QString &address, const QString &password, bool keep)
     m_address = address.trimmed();
     m_problem.clear();
     if (!isServer(m_address.toStdString())) {
-        m_problem = tr("%1 is no address of a server. Write it like "
-                       "postgresql://anna@shop.example/shop.")
-                        .arg(m_address.isEmpty() ? tr("Nothing") : m_address);
+        const QString wrong = m_address.isEmpty()
+                                  ? tr("The address of the server is missing.")
+                                  : tr("%1 is not the address of a server.").arg(m_address);
+        m_problem = tr("%1 Write it like postgresql://anna@shop.example/shop.").arg(wrong);
         Q_EMIT changed();
         return;
     }
