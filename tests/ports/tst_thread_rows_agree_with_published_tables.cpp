@@ -176,4 +176,4 @@ void ThreadTablesTest::tubeIsTheDashInSixteenths()
 }
 
 QTEST_APPLESS_MAIN(ThreadTablesTest)
-#include "tst_thread_tables.moc"
+#include "tst_thread_rows_agree_with_published_tables.moc"

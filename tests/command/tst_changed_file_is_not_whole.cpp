@@ -257,4 +257,4 @@ void DemoAndVerifyCommands::verifyRefusesWhatIsNoShop()
 }
 
 QTEST_APPLESS_MAIN(DemoAndVerifyCommands)
-#include "tst_demo_and_verify_commands.moc"
+#include "tst_changed_file_is_not_whole.moc"

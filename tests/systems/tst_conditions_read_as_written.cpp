@@ -220,4 +220,4 @@ void ConditionReadingTest::refusesDeepNestingWithoutFallingOver()
 }
 
 QTEST_APPLESS_MAIN(ConditionReadingTest)
-#include "tst_condition_reading.moc"
+#include "tst_conditions_read_as_written.moc"

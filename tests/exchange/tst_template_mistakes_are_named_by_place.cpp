@@ -194,4 +194,4 @@ void BrokenTemplateTest::isNamedWithItsPlace()
 }
 
 QTEST_APPLESS_MAIN(BrokenTemplateTest)
-#include "tst_broken_template.moc"
+#include "tst_template_mistakes_are_named_by_place.moc"

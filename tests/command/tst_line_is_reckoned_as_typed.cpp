@@ -127,4 +127,4 @@ void LineCommandTest::refusesInOneLine()
 }
 
 QTEST_APPLESS_MAIN(LineCommandTest)
-#include "tst_line_command.moc"
+#include "tst_line_is_reckoned_as_typed.moc"

@@ -119,4 +119,4 @@ void IdentifyTest::saysSoWhereNothingIsNear()
 }
 
 QTEST_APPLESS_MAIN(IdentifyTest)
-#include "tst_identify.moc"
+#include "tst_unmarked_fitting_is_among_its_candidates.moc"

@@ -57,4 +57,4 @@ void CommandFrameTest::aWrongWordIsRefusedInOneLine()
 }
 
 QTEST_APPLESS_MAIN(CommandFrameTest)
-#include "tst_command_frame.moc"
+#include "tst_commands_have_the_same_manners.moc"

@@ -70,4 +70,4 @@ void DemoFilesTest::readsItsPlacesAndStock()
 }
 
 QTEST_APPLESS_MAIN(DemoFilesTest)
-#include "tst_demo_files.moc"
+#include "tst_demo_files_read_without_a_word.moc"

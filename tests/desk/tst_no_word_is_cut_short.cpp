@@ -212,4 +212,4 @@ void Pictures::showWhatOpens()
 }
 
 QTEST_MAIN(Pictures)
-#include "tst_pictures.moc"
+#include "tst_no_word_is_cut_short.moc"

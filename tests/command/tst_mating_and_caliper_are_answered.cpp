@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 //
 // `flarestock mate` and `flarestock identify`, from the outside. The facts are those of
-// tst_port_mating and tst_identify, with their sources there; here it is the shape and the manners.
+// tst_ports_mate_as_their_sources_say and tst_unmarked_fitting_is_among_its_candidates, with their
+// sources there; here it is the shape and the manners.
 
 #include "run_flarestock.h"
 
@@ -109,4 +110,4 @@ void PortCommandsTest::refusesInOneLine()
 }
 
 QTEST_APPLESS_MAIN(PortCommandsTest)
-#include "tst_port_commands.moc"
+#include "tst_mating_and_caliper_are_answered.moc"

@@ -187,4 +187,4 @@ void DecimalLawsTest::sharesAddUpToTheTotal()
 }
 
 QTEST_APPLESS_MAIN(DecimalLawsTest)
-#include "tst_decimal_laws.moc"
+#include "tst_decimals_keep_their_laws.moc"

@@ -171,4 +171,4 @@ void MoneyTest::aPriceBySixteenthsCarriesNoCentAway()
 }
 
 QTEST_APPLESS_MAIN(MoneyTest)
-#include "tst_money_and_shares.moc"
+#include "tst_shares_add_up.moc"

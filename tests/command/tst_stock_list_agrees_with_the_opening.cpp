@@ -174,4 +174,4 @@ void StockCommand::refusesInOneLine()
 }
 
 QTEST_APPLESS_MAIN(StockCommand)
-#include "tst_stock_command.moc"
+#include "tst_stock_list_agrees_with_the_opening.moc"

@@ -89,4 +89,4 @@ void OpeningStockTest::namesWhatIsWrong()
 }
 
 QTEST_APPLESS_MAIN(OpeningStockTest)
-#include "tst_opening_stock.moc"
+#include "tst_opening_stock_reads_as_it_stands.moc"

@@ -282,4 +282,4 @@ void JointClosingTest::joinsNoTwoPiecesByATubeThatIsNotThere()
 }
 
 QTEST_APPLESS_MAIN(JointClosingTest)
-#include "tst_joint_closing.moc"
+#include "tst_joint_closes_as_a_fitter_would.moc"

@@ -155,4 +155,4 @@ void CheapestPurchaseTest::comparesOnlyOneCurrency()
 }
 
 QTEST_APPLESS_MAIN(CheapestPurchaseTest)
-#include "tst_cheapest_purchase.moc"
+#include "tst_purchase_is_the_cheapest.moc"

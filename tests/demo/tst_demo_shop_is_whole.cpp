@@ -271,4 +271,4 @@ void DemoShopTest::aPumpOfTwoSizesJoinsEverySupplyAndPressureLine()
 }
 
 QTEST_APPLESS_MAIN(DemoShopTest)
-#include "tst_demo_shop.moc"
+#include "tst_demo_shop_is_whole.moc"

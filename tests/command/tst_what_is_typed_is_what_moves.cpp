@@ -258,4 +258,4 @@ void MoveCommand::refusesAndChangesNothing()
 }
 
 QTEST_APPLESS_MAIN(MoveCommand)
-#include "tst_move_command.moc"
+#include "tst_what_is_typed_is_what_moves.moc"

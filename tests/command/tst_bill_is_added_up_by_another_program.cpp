@@ -261,4 +261,4 @@ void BillCommand::refusesWhatIsWrongInOneLine()
 }
 
 QTEST_APPLESS_MAIN(BillCommand)
-#include "tst_bill_command.moc"
+#include "tst_bill_is_added_up_by_another_program.moc"

@@ -174,4 +174,4 @@ void DemoBuildsTest::onlyTheJointsMeantToBeAreOpen()
 }
 
 QTEST_APPLESS_MAIN(DemoBuildsTest)
-#include "tst_demo_builds.moc"
+#include "tst_planned_builds_show_their_findings.moc"

@@ -254,4 +254,4 @@ void PortMatingTest::needsTheRingOfTheStandard()
 }
 
 QTEST_APPLESS_MAIN(PortMatingTest)
-#include "tst_port_mating.moc"
+#include "tst_ports_mate_as_their_sources_say.moc"

@@ -45,4 +45,4 @@ void ProblemTextTest::quotesTheStartOfALongText()
 }
 
 QTEST_APPLESS_MAIN(ProblemTextTest)
-#include "tst_problem_text.moc"
+#include "tst_problem_says_what_where_and_what_to_do.moc"

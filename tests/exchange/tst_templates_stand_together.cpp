@@ -217,4 +217,4 @@ void TemplateBookTest::refusesABrokenShop()
 }
 
 QTEST_APPLESS_MAIN(TemplateBookTest)
-#include "tst_template_book.moc"
+#include "tst_templates_stand_together.moc"

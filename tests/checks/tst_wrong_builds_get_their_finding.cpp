@@ -396,4 +396,4 @@ void FindingsTest::saysWhatProtectsWhat()
 }
 
 QTEST_APPLESS_MAIN(FindingsTest)
-#include "tst_findings.moc"
+#include "tst_wrong_builds_get_their_finding.moc"

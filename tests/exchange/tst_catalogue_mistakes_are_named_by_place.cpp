@@ -228,4 +228,4 @@ void BrokenCatalogueTest::readsWhatIsGood()
 }
 
 QTEST_APPLESS_MAIN(BrokenCatalogueTest)
-#include "tst_broken_catalogue.moc"
+#include "tst_catalogue_mistakes_are_named_by_place.moc"

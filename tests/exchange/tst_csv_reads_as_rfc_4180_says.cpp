@@ -263,4 +263,4 @@ void CsvReadingTest::agreesWithPython()
 }
 
 QTEST_APPLESS_MAIN(CsvReadingTest)
-#include "tst_csv_reading.moc"
+#include "tst_csv_reads_as_rfc_4180_says.moc"
