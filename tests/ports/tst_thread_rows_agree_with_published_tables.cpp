@@ -6,6 +6,7 @@
 #include "model/ports/size_table.h"
 
 #include <QFile>
+#include <QSet>
 #include <QTest>
 
 #include <cmath>
@@ -43,6 +44,7 @@ private Q_SLOTS:
     void agreesWithPublishedFigures();
     void everyRowObeysItsForm();
     void tubeIsTheDashInSixteenths();
+    void everySourceThatIsCitedIsListed();
 };
 
 void ThreadTablesTest::agreesWithFreecadOnInchLimits()
@@ -173,6 +175,35 @@ void ThreadTablesTest::tubeIsTheDashInSixteenths()
         ++swept;
     }
     QCOMPARE(swept, 37);
+}
+
+void ThreadTablesTest::everySourceThatIsCitedIsListed()
+{
+    const auto rowsOf = [](const char *name) {
+        QFile file(QStringLiteral(FLARESTOCK_SOURCE_DIR "/model/ports/data/") +
+                   QString::fromUtf8(name));
+        auto lines = file.open(QIODevice::ReadOnly)
+                         ? QString::fromUtf8(file.readAll()).split(u'\n', Qt::SkipEmptyParts)
+                         : QStringList();
+        if (!lines.isEmpty())
+            lines.removeFirst(); // The headings.
+        return lines;
+    };
+    QSet<QString> cited;
+    const QStringList threads = rowsOf("threads.csv");
+    for (const QString &row : threads) {
+        const auto ids = row.section(u',', -1).split(u' ', Qt::SkipEmptyParts);
+        cited += QSet<QString>(ids.begin(), ids.end());
+    }
+    QSet<QString> listed;
+    const QStringList sources = rowsOf("sources.csv");
+    for (const QString &row : sources) {
+        QCOMPARE(row.count(u','), 3);
+        listed += row.section(u',', 0, 0);
+    }
+    QVERIFY(cited.size() > 20);
+    QCOMPARE(listed - cited, QSet<QString>());
+    QCOMPARE(cited - listed, QSet<QString>());
 }
 
 QTEST_APPLESS_MAIN(ThreadTablesTest)
