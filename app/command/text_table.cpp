@@ -33,15 +33,26 @@ void TextTable::add(std::vector<std::string> cells)
     m_rows.push_back(std::move(cells));
 }
 
+bool TextTable::isShown(std::size_t column) const
+{
+    return m_columns[column].shown == Shown::Always ||
+           std::any_of(m_rows.begin() + 1, m_rows.end(),
+                       [column](const auto &row) { return !row[column].empty(); });
+}
+
 std::string TextTable::text() const
 {
+    std::vector<std::size_t> shown;
     std::vector<std::size_t> widths(m_columns.size());
-    for (const auto &row : m_rows)
-        for (std::size_t i = 0; i < row.size(); ++i)
+    for (std::size_t i = 0; i < m_columns.size(); ++i) {
+        if (isShown(i))
+            shown.push_back(i);
+        for (const auto &row : m_rows)
             widths[i] = std::max(widths[i], widthOf(row[i]));
+    }
     std::string all;
     for (const auto &row : m_rows) {
-        for (std::size_t i = 0; i < row.size(); ++i) {
+        for (const std::size_t i : shown) {
             const std::string blanks(widths[i] - widthOf(row[i]), ' ');
             all += "  ";
             all += m_columns[i].side == Side::Left ? row[i] + blanks : blanks + row[i];

@@ -8,6 +8,7 @@
 
 #pragma once
 
+#include <cstdint>
 #include <string>
 #include <vector>
 
@@ -16,9 +17,12 @@ namespace flarestock {
 class TextTable {
 public:
     enum class Side : std::uint8_t { Left, Right };
+    /// A column that no row has anything in may be left out.
+    enum class Shown : std::uint8_t { Always, WhereFilled };
     struct Column {
         std::string title;
         Side side = Side::Left;
+        Shown shown = Shown::Always;
     };
 
     explicit TextTable(std::vector<Column> columns);
@@ -28,6 +32,7 @@ public:
     [[nodiscard]] std::string text() const;
 
 private:
+    [[nodiscard]] bool isShown(std::size_t column) const;
     std::vector<Column> m_columns;
     std::vector<std::vector<std::string>> m_rows;
 };

@@ -60,6 +60,13 @@ Result<WorkedBuild> workBuild(const Workshop &workshop, const BuildPlan &plan)
     return workBuild(workshop, plan, workshop.shelfFor(plan));
 }
 
+Lying WorkedBuild::lyingAt(std::size_t line) const
+{
+    if (line < lying.size())
+        return lying[line];
+    return {{}, bill.lines.at(line).free, {}, {}};
+}
+
 Result<WorkedBuild> workBuild(const Workshop &workshop, const BuildPlan &plan, const Shelf &shelf)
 {
     const auto preference = parsePreference(plan.preference);

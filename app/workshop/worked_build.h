@@ -27,6 +27,8 @@ struct WorkedBuild {
     std::vector<Lying> lying;      ///< Of each line of the bill; empty where no shop is behind it.
     std::vector<Finding> findings; ///< As check() orders them, then the expansion's own notes.
 
+    /// Of that line of the bill; all that is free is here where no shop is behind it.
+    [[nodiscard]] Lying lyingAt(std::size_t line) const;
     [[nodiscard]] int stops() const noexcept; ///< Findings of that severity.
 };
 

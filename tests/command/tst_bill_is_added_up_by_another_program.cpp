@@ -16,7 +16,8 @@ using namespace flarestock::tests;
 namespace {
 
 /// Reads one document a line. Every line's unit cost × need must be its cost to the cent (half to
-/// even), the costs must add up to the total, and need be free + short. Prints what is not so.
+/// even), the costs must add up to the total, and need be free + short, and what is free lie
+/// somewhere. Prints what is not so.
 constexpr const char *PythonAdds = R"(
 import json, sys
 from decimal import Decimal, ROUND_HALF_EVEN
@@ -31,6 +32,9 @@ for text in sys.stdin:
         need, free, lacking = (Decimal(line[key]) for key in ('need', 'free', 'short'))
         if need != free + lacking or need <= 0 or free < 0 or lacking < 0:
             print(line['part'], need, free, lacking)
+        lying = [Decimal(line[key]) for key in ('got', 'here', 'inTrailer')]
+        if sum(lying) != free or min(lying) < 0 or not 0 <= Decimal(line['onTheWay']) <= lacking:
+            print(line['part'], free, 'lies', lying, 'and on the way', line['onTheWay'])
         short = short or lacking > 0
         if line['cost'] is None:
             if line['part'] not in bill['unpriced'] or line['unitCost'] is not None:
@@ -118,13 +122,14 @@ void BillCommand::hasTheShapeOfTheContract()
                 return false;
         return !array.isEmpty();
     };
-    QVERIFY(each("lines", keys({"part", "description", "kind", "need", "unit", "free", "inTrailer",
-                                "onTheWay", "short", "unitCost", "cost", "why"})));
+    QVERIFY(
+        each("lines", keys({"part", "description", "kind", "need", "unit", "free", "got", "here",
+                            "inTrailer", "onTheWay", "short", "unitCost", "cost", "why"})));
     QVERIFY(each("joints", keys({"at", "from", "to", "through", "verdict", "short"})));
     QVERIFY(each("findings", keys({"severity", "about", "where", "text", "source", "remedy"})));
     const QJsonObject line = document.value(QStringLiteral("lines")).toArray().at(0).toObject();
-    for (const char *text :
-         {"part", "need", "free", "inTrailer", "onTheWay", "short", "unitCost", "cost"})
+    for (const char *text : {"part", "need", "free", "got", "here", "inTrailer", "onTheWay",
+                             "short", "unitCost", "cost"})
         QVERIFY(line.value(QString::fromUtf8(text)).isString());
     QVERIFY(!line.value(QStringLiteral("why")).toArray().isEmpty());
     QVERIFY(document.value(QStringLiteral("total")).isString());

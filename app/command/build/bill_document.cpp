@@ -36,6 +36,8 @@ QJsonObject lineOf(const PricedLine &priced, const Lying &lying)
         {QStringLiteral("need"), jsonText(line.need.amount.stripped().text())},
         {QStringLiteral("unit"), jsonText(text(line.need.unit))},
         {QStringLiteral("free"), jsonText(priced.free.stripped().text())},
+        {QStringLiteral("got"), jsonText(lying.got.stripped().text())},
+        {QStringLiteral("here"), jsonText(lying.here.stripped().text())},
         {QStringLiteral("inTrailer"), jsonText(lying.inTrailer.stripped().text())},
         {QStringLiteral("onTheWay"), jsonText(lying.onTheWay.stripped().text())},
         {QStringLiteral("short"), jsonText(priced.shortBy.stripped().text())},
@@ -88,8 +90,7 @@ QJsonObject billDocument(const WorkedBuild &build)
 {
     QJsonArray lines;
     for (std::size_t at = 0; at < build.bill.lines.size(); ++at)
-        lines.append(
-            lineOf(build.bill.lines[at], at < build.lying.size() ? build.lying[at] : Lying()));
+        lines.append(lineOf(build.bill.lines[at], build.lyingAt(at)));
     QJsonArray joints;
     for (const PlacedJoint &joint : build.expansion.joints)
         joints.append(jointOf(joint));

@@ -30,25 +30,39 @@ std::string amountText(const Decimal &amount, Unit unit)
     return amount.isZero() ? "-" : Quantity{amount.stripped(), unit}.spoken();
 }
 
-std::string linesOf(const PricedBill &bill)
+/// Nothing where there is none.
+std::string someText(const Decimal &amount, Unit unit)
 {
+    return amount.isZero() ? std::string() : amountText(amount, unit);
+}
+
+std::string linesOf(const WorkedBuild &build)
+{
+    const PricedBill &bill = build.bill;
     TextTable table({{"part", TextTable::Side::Left},
                      {"description", TextTable::Side::Left},
                      {"need", TextTable::Side::Right},
-                     {"free", TextTable::Side::Right},
+                     {"free here", TextTable::Side::Right},
+                     {"in the trailer", TextTable::Side::Right, TextTable::Shown::WhereFilled},
+                     {"in the car", TextTable::Side::Right, TextTable::Shown::WhereFilled},
                      {"short", TextTable::Side::Right},
+                     {"on the way", TextTable::Side::Right, TextTable::Shown::WhereFilled},
                      {"unit cost", TextTable::Side::Right},
                      {"cost", TextTable::Side::Right},
                      {"why", TextTable::Side::Left}});
-    for (const PricedLine &priced : bill.lines) {
+    for (std::size_t at = 0; at < bill.lines.size(); ++at) {
+        const PricedLine &priced = bill.lines[at];
         const BillLine &line = *priced.line;
         const Unit unit = line.need.unit;
+        const Lying lying = build.lyingAt(at);
         table.add({line.part->number, line.part->description, amountText(line.need.amount, unit),
-                   amountText(priced.free, unit), amountText(priced.shortBy, unit),
-                   priced.unitCostText(), priced.cost ? priced.cost->amount.text() : "no price",
+                   amountText(lying.here, unit), someText(lying.inTrailer, unit),
+                   someText(lying.got, unit), amountText(priced.shortBy, unit),
+                   someText(lying.onTheWay, unit), priced.unitCostText(),
+                   priced.cost ? priced.cost->amount.text() : "no price",
                    line.why.empty() ? "" : line.why.front()});
         for (std::size_t i = 1; i < line.why.size(); ++i)
-            table.add({"", "", "", "", "", "", "", line.why[i]});
+            table.add({"", "", "", "", "", "", "", "", "", "", line.why[i]});
     }
     std::string text = "\nBILL\n" + table.text() + "Total " + bill.total.text() + "\n";
     for (const std::string &part : bill.unpriced)
@@ -119,7 +133,7 @@ std::string findingsOf(const WorkedBuild &build)
 
 std::string billSheet(const WorkedBuild &build, const Catalogue &catalogue)
 {
-    return headOf(build.expansion) + linesOf(build.bill) + jointsOf(build.expansion) +
+    return headOf(build.expansion) + linesOf(build) + jointsOf(build.expansion) +
            shortagesOf(build.bill, catalogue) + findingsOf(build) + "\n" + std::string(Advice) +
            std::string(BeforeOpening);
 }
