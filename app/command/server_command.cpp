@@ -66,9 +66,12 @@ void answerSetup(const SetupAsked &asked, CommandOutcome &outcome)
         hands.append(jsonText(hand));
     if (asked.json)
         return outcome.print(QJsonObject{{QStringLiteral("tables"), made->tables},
+                                         {QStringLiteral("broughtUp"), made->broughtUp},
                                          {QStringLiteral("shop"), made->shop},
                                          {QStringLiteral("hands"), hands}});
-    outcome.print(made->tables ? "made the tables and their guards" : "the tables are there");
+    outcome.print(made->tables      ? "made the tables and their guards"
+                  : made->broughtUp ? "the tables were an older program's: brought up, nothing lost"
+                                    : "the tables are there");
     outcome.print(made->shop ? "made the shop " + asked.title
                              : (begins->has_value() ? "there is a shop already: it stays as it is"
                                                     : "no shop was asked for"));

@@ -20,7 +20,8 @@ struct Balance {
     [[nodiscard]] bool isNothing() const noexcept { return quantity == 0 && value == 0; }
 };
 
-/// By rank: the lower, the earlier it came. No layer is nothing.
+/// By rank, which is the number of the movement that brought it among those of its part: the lower,
+/// the earlier it came. No layer is nothing.
 using Layers = std::map<std::int64_t, Balance>;
 
 /// How a shop costs what leaves; chosen when it is made.

@@ -23,17 +23,6 @@ bool fitsDifference(std::int64_t a, std::int64_t b) noexcept
 
 } // namespace
 
-BalanceKey source(const Movement &movement)
-{
-    return {movement.part, movement.from, movement.lot, movement.condition};
-}
-
-BalanceKey target(const Movement &movement)
-{
-    return {movement.part, movement.to, movement.newLot.value_or(movement.lot),
-            movement.newCondition.value_or(movement.condition)};
-}
-
 std::string_view text(Refusal refusal) noexcept
 {
     switch (refusal) {
@@ -110,12 +99,37 @@ void Ledger::knowTakenBack(const MovementId &past)
     m_past[past].reversed = true;
 }
 
-void Ledger::know(const Movement &past, bool reversed)
+void Ledger::know(const Movement &past, bool reversed, const Layers &moved)
 {
     // Ids grow with time, so that most are the last.
     m_past.insert_or_assign(
         m_past.end(), past.id,
-        Past{source(past), past.quantity, past.value, reversed, target(past), {}});
+        Past{source(past), past.quantity, past.value, reversed, target(past), moved});
+}
+
+Layers Ledger::movedBy(const MovementId &past) const
+{
+    const auto at = m_past.find(past);
+    return at == m_past.end() ? Layers() : at->second.layers;
+}
+
+void Ledger::carryOver(const BalanceKey &key, std::int64_t rank, const Balance &layer)
+{
+    m_layers.try_emplace(m_layers.end(), key)->second[rank] = layer; // They come in order.
+    auto &movements = m_movementsOf[key.part];
+    movements = std::max(movements, rank);
+}
+
+void Ledger::countOn(const std::string &part, std::int64_t movements)
+{
+    m_movementsOf[part] = movements;
+}
+
+const Layers &Ledger::layersAt(const BalanceKey &key) const
+{
+    static const Layers None;
+    const auto at = m_layers.find(key);
+    return at == m_layers.end() ? None : at->second;
 }
 
 void Ledger::carryOver(const BalanceKey &key, const Balance &balance)
@@ -210,9 +224,7 @@ std::optional<Refusal> Ledger::apply(const Movement &movement)
     claimIssued(movement);
     if (movement.reverses)
         m_past[*movement.reverses].reversed = true;
-    know(movement, false);
-    if (!layers.empty())
-        m_past[movement.id].layers = layers;
+    know(movement, false, layers);
     return std::nullopt;
 }
 

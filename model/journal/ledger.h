@@ -15,44 +15,15 @@
 
 #pragma once
 
-#include "model/journal/layers.h"
+#include "model/journal/balance.h"
 #include "model/journal/promise.h"
 #include "model/parts/catalogue.h"
 #include "model/parts/free_stock.h"
 
 #include <map>
-#include <set>
 #include <span>
 
 namespace flarestock {
-
-/// What is at a place of one part, lot and condition.
-struct BalanceKey {
-    std::string part;
-    std::string place;
-    std::string lot;
-    PieceCondition condition = PieceCondition::New;
-    friend auto operator<=>(const BalanceKey &, const BalanceKey &) = default;
-};
-/// Never holds a balance that is nothing, so that two ledgers of equal stock are equal.
-using Balances = std::map<BalanceKey, Balance>;
-
-/// A lot of a part, wherever it lies.
-struct LotKey {
-    std::string part;
-    std::string lot;
-    friend auto operator<=>(const LotKey &, const LotKey &) = default;
-};
-
-/// The lots that a build may not use: another car's, or past their day when it is due. For a build
-/// that is not in it stands the one without a name, if it is.
-using Bars = std::map<std::string, std::set<LotKey>, std::less<>>;
-/// How much of what lies somewhere is thought to go to which build.
-using PromisedTo = std::map<BalanceKey, std::map<std::string, std::int64_t>>;
-
-/// Where a movement takes from, and where it puts to.
-[[nodiscard]] BalanceKey source(const Movement &movement);
-[[nodiscard]] BalanceKey target(const Movement &movement);
 
 /// Why a movement is refused, in order of precedence.
 enum class Refusal : std::uint8_t {
@@ -80,7 +51,7 @@ class Ledger {
 public:
     explicit Ledger(std::vector<Place> places, Costing costing = Costing::MovingAverage);
     /// A part of the fold, to judge further movements by: the balances that they touch. Of a moving
-    /// average; first in, first out wants every movement of the parts that it is asked about.
+    /// average.
     Ledger(std::vector<Place> places, Balances balances);
 
     /// Applies a movement; nothing changes where it is refused. Places that are not stock
@@ -92,14 +63,21 @@ public:
     /// place, and not outstanding to any build.
     [[nodiscard]] std::optional<Refusal> apply(const Promise &promise);
     [[nodiscard]] std::optional<Refusal> refusal(const Promise &promise) const;
-    /// Lets a movement of before be known, so that it can be reversed, without applying it.
-    void know(const Movement &past, bool reversed);
+    /// Lets a movement of before be known, so that it can be reversed, without applying it; first
+    /// in, first out with the layers that it took along.
+    void know(const Movement &past, bool reversed, const Layers &moved = {});
+    [[nodiscard]] bool knows(const MovementId &past) const { return m_past.contains(past); }
+    /// The layers that it took along; none where it is not known, or of a moving average.
+    [[nodiscard]] Layers movedBy(const MovementId &past) const;
     /// The same of one that was taken back, of which nothing else is asked.
     void knowTakenBack(const MovementId &past);
     /// Whether a movement was taken back; false where it is not known.
     [[nodiscard]] bool isTakenBack(const MovementId &id) const;
     /// What balances of before say about a key that this ledger does not know yet.
     void carryOver(const BalanceKey &key, const Balance &balance);
+    void carryOver(const BalanceKey &key, std::int64_t rank, const Balance &layer);
+    /// So many movements of a part there were before: what comes next ranks behind them.
+    void countOn(const std::string &part, std::int64_t movements);
     void carryOver(const ClaimKey &key, const Claim &claim);
 
     /// The value that goes along with so much of what lies somewhere, as the shop costs it:
@@ -120,6 +98,8 @@ public:
     };
     [[nodiscard]] Walk balancesOf(std::string_view part) const;
     [[nodiscard]] Balance balance(const BalanceKey &key) const; ///< Zero where nothing lies.
+    [[nodiscard]] const LayersOfBalances &layers() const noexcept { return m_layers; }
+    [[nodiscard]] const Layers &layersAt(const BalanceKey &key) const; ///< None where nothing lies.
     [[nodiscard]] const Claims &claims() const noexcept { return m_claims; }
     [[nodiscard]] Claim claim(const ClaimKey &key) const; ///< Nothing where there is none.
     /// In stock places and free of condition, of a part.
@@ -186,10 +166,10 @@ private:
     std::map<std::string, std::size_t, std::less<>> m_placeOf;
     Costing m_costing = Costing::MovingAverage;
     Balances m_balances;
-    std::map<BalanceKey, Layers> m_layers; ///< Of stock places, first in, first out.
+    LayersOfBalances m_layers;
+    std::map<std::string, std::int64_t> m_movementsOf; ///< By part; only first in, first out.
     Claims m_claims;
     std::int64_t m_benchValue = 0;
-    std::int64_t m_nextRank = 1;
     std::map<MovementId, Past> m_past;
 };
 

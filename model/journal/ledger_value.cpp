@@ -68,7 +68,9 @@ Layers Ledger::layersOf(const Movement &movement) const
         if (there != m_layers.end() && !there->second.empty())
             return {{there->second.rbegin()->first, {0, movement.value}}};
     }
-    return {{m_nextRank, {movement.quantity, movement.value}}};
+    const auto before = m_movementsOf.find(movement.part);
+    const std::int64_t rank = before == m_movementsOf.end() ? 1 : before->second + 1;
+    return {{rank, {movement.quantity, movement.value}}};
 }
 
 void Ledger::postLayers(const Movement &movement, const Layers &layers)
@@ -84,7 +86,7 @@ void Ledger::postLayers(const Movement &movement, const Layers &layers)
     }
     if (isStock(place(movement.to)->kind))
         put(m_layers[target(movement)], layers);
-    ++m_nextRank;
+    ++m_movementsOf[movement.part];
 }
 
 } // namespace flarestock

@@ -27,4 +27,9 @@ void readJournal(const ShopConnection &connection,
 /// StorageFailure.
 [[nodiscard]] Bars barsIn(const ShopConnection &connection, const std::string &part);
 
+/// The places as the shop has them, nearest first. Throws StorageFailure.
+[[nodiscard]] std::vector<Place> placesIn(const ShopConnection &connection);
+/// How the shop costs. Throws StorageFailure.
+[[nodiscard]] Costing costingIn(const ShopConnection &connection);
+
 } // namespace flarestock

@@ -38,67 +38,12 @@ bool sameRecord(Record a, Record b)
                           "Give this one an id of its own."}};
 }
 
-std::vector<QByteArray> headsIn(const ShopConnection &connection)
-{
-    std::vector<QByteArray> heads;
-    connection.runAgain(sql::SelectReplicas, {}, [&heads](const QSqlQuery &row) {
-        heads.push_back(row.value(4).toByteArray());
-    });
-    return heads;
-}
-
-QVariant number(std::int64_t number)
-{
-    return QVariant::fromValue<qlonglong>(number);
-}
-
 } // namespace
 
-std::vector<Place> placesIn(const ShopConnection &connection)
+JournalWriter::JournalWriter(ShopConnection &connection, Promised promised)
+    : m_connection(connection), m_promised(promised),
+      m_ledger(placesIn(connection), costingIn(connection)), m_end(connection.chainEnd())
 {
-    std::vector<Place> places;
-    auto query = connection.run(sql::SelectPlaces);
-    while (connection.next(query)) {
-        const auto kind = parsePlaceKind(query.value(3).toString().toStdString());
-        if (!kind)
-            throw StorageFailure{{connection.name(), "has a place of an unknown kind",
-                                  "Do not write to it: restore the newest backup."}};
-        places.push_back({query.value(1).toString().toStdString(),
-                          query.value(2).toString().toStdString(), *kind});
-    }
-    return places;
-}
-
-Costing costingIn(const ShopConnection &connection)
-{
-    auto query = connection.run(sql::SelectShop);
-    const auto costing =
-        connection.next(query) ? costingOf(query.value(2).toString().toStdString()) : std::nullopt;
-    if (!costing)
-        throw StorageFailure{{connection.name(), "does not say how it costs its stock",
-                              "Do not write to it: restore the newest backup."}};
-    return *costing;
-}
-
-JournalWriter::JournalWriter(ShopConnection &connection, Promised promised, LearntParts *learnt)
-    : m_connection(connection), m_promised(promised), m_before(learnt), m_ledger(begun()),
-      m_end(connection.chainEnd())
-{
-}
-
-Ledger JournalWriter::begun()
-{
-    auto places = placesIn(m_connection);
-    if (m_before && m_before->ledger) {
-        LearntParts before = std::exchange(*m_before, {});
-        // Places are only added.
-        if (before.ledger->places().size() == places.size() &&
-            before.heads == headsIn(m_connection)) {
-            m_learnt = std::move(before.parts);
-            return std::move(*before.ledger);
-        }
-    }
-    return Ledger(std::move(places), costingIn(m_connection));
 }
 
 std::optional<Movement> JournalWriter::standing(const MovementId &id) const
@@ -109,33 +54,53 @@ std::optional<Movement> JournalWriter::standing(const MovementId &id) const
     return found;
 }
 
-/// Of a moving average the balances say enough; first in, first out wants the part's history.
 void JournalWriter::learn(const std::string &part)
 {
     if (part.empty() || !m_learnt.insert(part).second)
         return;
-    if (m_ledger.costing() == Costing::FirstInFirstOut) {
-        m_connection.runAgain(sql::SelectMovementsOfPart, {text(part)},
-                              [this](const QSqlQuery &row) {
-                                  const auto movement = journalRow(row).movement;
-                                  if (const auto refusal = m_ledger.apply(movement))
-                                      refuse(movement, *refusal);
-                              });
-    } else {
-        m_connection.runAgain(
-            sql::SelectBalancesOfPart, {text(part)},
-            [this](const QSqlQuery &row) { carryBalance(QueryRow(row), m_ledger); });
-    }
+    m_connection.runAgain(sql::SelectBalancesOfPart, {text(part)},
+                          [this](const QSqlQuery &row) { carryBalance(QueryRow(row), m_ledger); });
+    if (m_ledger.costing() == Costing::FirstInFirstOut)
+        learnLayers(part);
     m_connection.runAgain(sql::SelectClaimsOfPart, {text(part)},
                           [this](const QSqlQuery &row) { carryClaim(QueryRow(row), m_ledger); });
 }
 
+void JournalWriter::learnLayers(const std::string &part)
+{
+    m_connection.runAgain(sql::SelectLayersOfPart, {text(part)},
+                          [this](const QSqlQuery &row) { carryLayer(QueryRow(row), m_ledger); });
+    m_connection.runAgain(sql::CountMovementsOfPart, {text(part)}, [&](const QSqlQuery &row) {
+        m_ledger.countOn(part, row.value(0).toLongLong());
+    });
+}
+
 void JournalWriter::learnReversed(const MovementId &reversed)
 {
-    if (m_ledger.costing() == Costing::FirstInFirstOut)
-        return; // It is in the history.
+    if (m_ledger.knows(reversed))
+        return; // Of this very action.
     if (const auto past = standing(reversed))
-        m_ledger.know(*past, m_connection.one(sql::SelectReversal, {idBytes(reversed)}).isValid());
+        m_ledger.know(*past, m_connection.one(sql::SelectReversal, {idBytes(reversed)}).isValid(),
+                      movedBefore(*past));
+}
+
+/// Which layers a movement took along stands nowhere: the part's history says it.
+Layers JournalWriter::movedBefore(const Movement &past)
+{
+    if (m_ledger.costing() != Costing::FirstInFirstOut)
+        return {};
+    const auto [at, isNew] = m_histories.try_emplace(
+        past.part, std::vector<Place>(m_ledger.places().begin(), m_ledger.places().end()),
+        Costing::FirstInFirstOut);
+    Ledger &history = at->second;
+    if (isNew)
+        m_connection.runAgain(sql::SelectMovementsOfPart, {text(past.part)},
+                              [&history](const QSqlQuery &row) {
+                                  const auto movement = journalRow(row).movement;
+                                  if (const auto refusal = history.apply(movement))
+                                      refuse(movement, *refusal);
+                              });
+    return history.movedBy(past.id);
 }
 
 void JournalWriter::write(const BalanceKey &key) const
@@ -146,9 +111,24 @@ void JournalWriter::write(const BalanceKey &key) const
         m_connection.runAgain(sql::DropBalance, values);
         return;
     }
-    values << (isStock(m_ledger.place(key.place)->kind) ? 1 : 0) << number(balance.quantity)
-           << number(balance.value);
+    values.emplace_back(isStock(m_ledger.place(key.place)->kind) ? 1 : 0);
+    values.emplace_back(number(balance.quantity));
+    values.emplace_back(number(balance.value));
     m_connection.runAgain(sql::PutBalance, values);
+}
+
+void JournalWriter::writeLayers(const BalanceKey &key, const Layers &before) const
+{
+    const Layers &now = m_ledger.layersAt(key);
+    for (const auto &[rank, layer] : before) {
+        if (!now.contains(rank))
+            m_connection.runAgain(sql::DropLayer, layerKeyValues(key, rank));
+    }
+    for (const auto &[rank, layer] : now) {
+        const auto was = before.find(rank);
+        if (was == before.end() || !(was->second == layer))
+            m_connection.runAgain(sql::PutLayer, layerValues(key, rank, layer));
+    }
 }
 
 void JournalWriter::write(const ClaimKey &key) const
@@ -225,14 +205,14 @@ Appended JournalWriter::append(Movement movement)
     if (const auto refusal = m_ledger.refusal(movement))
         refuse(movement, *refusal);
     throwIfPromised(movement);
+    for (const BalanceKey &key : {source(movement), target(movement)})
+        m_balances.try_emplace(key, m_ledger.layersAt(key));
     if (const auto refusal = m_ledger.apply(movement))
         refuse(movement, *refusal);
     m_benchChange += m_ledger.benchValue() - bench;
     JournalRow row{{}, movement};
     chain(row, canonicalBytes(movement));
     m_connection.runAgain(sql::InsertMovement, valuesOf(row));
-    m_balances.insert(source(movement));
-    m_balances.insert(target(movement));
     if (const auto issued = issuedBy(movement))
         m_claims.insert(issued->claim);
     return {movement.id, false};
@@ -281,14 +261,14 @@ void JournalWriter::finish()
     if (m_benchChange != 0)
         throw StorageFailure{{"the action", "leaves value at the bench",
                               "What comes off the bench has to be worth what went onto it."}};
-    for (const BalanceKey &key : m_balances)
+    for (const auto &[key, layersBefore] : m_balances) {
         write(key);
+        writeLayers(key, layersBefore);
+    }
     for (const ClaimKey &key : m_claims)
         write(key);
     m_connection.run(sql::UpdateReplica, {number(m_end.entries), number(m_end.lamport), m_end.head,
                                           number(m_end.replica)});
-    if (m_before && m_ledger.costing() == Costing::FirstInFirstOut)
-        *m_before = {std::move(m_ledger), std::move(m_learnt), headsIn(m_connection)};
 }
 
 } // namespace flarestock

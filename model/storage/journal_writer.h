@@ -11,21 +11,10 @@
 
 namespace flarestock {
 
-/// What one writer has learnt, for the next: the fold of whole parts, as long as every chain of the
-/// journal ends where that writer left it. Where one does not, somebody else has written, or what
-/// was written did not stay, and everything is learnt anew.
-struct LearntParts {
-    std::optional<Ledger> ledger;
-    std::set<std::string> parts;
-    std::vector<QByteArray> heads; ///< Of all chains, by the numbers of their replicas.
-};
-
 class JournalWriter {
 public:
-    /// `learnt`, where there is one, is used and brought up to date. Throws StorageFailure where
-    /// the shop has no replica to write as.
-    explicit JournalWriter(ShopConnection &connection, Promised promised = Promised::Stays,
-                           LearntParts *learnt = nullptr);
+    /// Throws StorageFailure where the shop has no replica to write as.
+    explicit JournalWriter(ShopConnection &connection, Promised promised = Promised::Stays);
 
     /// One movement. Throws StorageFailure: refused, or its id stands there for something else.
     [[nodiscard]] Appended append(Movement movement);
@@ -41,10 +30,12 @@ public:
 
 private:
     [[nodiscard]] std::optional<Movement> standing(const MovementId &id) const;
-    [[nodiscard]] Ledger begun();
     void learn(const std::string &part);
+    void learnLayers(const std::string &part);
     void learnReversed(const MovementId &reversed);
+    [[nodiscard]] Layers movedBefore(const Movement &past);
     void write(const BalanceKey &key) const;
+    void writeLayers(const BalanceKey &key, const Layers &before) const;
     void write(const ClaimKey &key) const;
     void chain(ChainPlace &place, const std::vector<std::uint8_t> &bytes);
     void applyPromise(const Record &record);
@@ -53,18 +44,14 @@ private:
 
     ShopConnection &m_connection;
     Promised m_promised;
-    LearntParts *m_before;
     std::set<std::string> m_learnt;
-    Ledger m_ledger;                 ///< Only of the parts in m_learnt.
-    std::set<BalanceKey> m_balances; ///< Those that have changed.
+    Ledger m_ledger; ///< Only of the parts in m_learnt.
+    /// Of parts of which something is taken back, first in, first out: their whole history.
+    std::map<std::string, Ledger> m_histories;
+    std::map<BalanceKey, Layers> m_balances; ///< Those that have changed, with their layers before.
     std::set<ClaimKey> m_claims;
     std::int64_t m_benchChange = 0;
     ChainEnd m_end;
 };
-
-/// The places as the shop has them, nearest first. Throws StorageFailure.
-[[nodiscard]] std::vector<Place> placesIn(const ShopConnection &connection);
-/// How the shop costs. Throws StorageFailure.
-[[nodiscard]] Costing costingIn(const ShopConnection &connection);
 
 } // namespace flarestock

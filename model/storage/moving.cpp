@@ -22,7 +22,7 @@ struct Table {
     std::string_view columns;
     std::string_view order;
 };
-constexpr std::array<Table, 9> Tables = {{
+constexpr std::array<Table, 10> Tables = {{
     {"shop", R"("only", title, currency, costing, made_at, seal)", R"("only")"},
     {"place", "sequence, id, title, kind, seal", "sequence"},
     {"document", "sequence, name, version, content, who, at, seal", "sequence"},
@@ -33,8 +33,10 @@ constexpr std::array<Table, 9> Tables = {{
      "lamport, replica, sequence"},
     {"record", "id, replica, sequence, lamport, kind, subject, fields, who, at, hash",
      "lamport, replica, sequence"},
-    {"balance", "part, place, lot, condition, is_stock, quantity, value",
+    {"balance", "part, place, lot, condition, in_stock, quantity, value",
      "part, place, lot, condition"},
+    {"layer", "part, place, lot, condition, rank, quantity, value",
+     "part, place, lot, condition, rank"},
     {"claim", "part, build, promised, issued", "part, build"},
     {"box_check", "sequence, id, part, lot, missing, who, at, seal", "sequence"},
 }};
@@ -58,12 +60,12 @@ void copyTable(const ShopConnection &from, const ShopConnection &to, const Table
     auto rows =
         from.run("SELECT " + columns + " FROM " + name + " ORDER BY " + std::string(table.order));
     to.runEach("INSERT INTO " + name + " (" + columns + ") VALUES (" + marks + ")",
-               [&]() -> std::optional<QVariantList> {
+               [&]() -> std::optional<Values> {
                    if (!from.next(rows))
                        return std::nullopt;
-                   QVariantList values;
+                   Values values;
                    for (int column = 0; column < width; ++column)
-                       values << signedNumber(rows.value(column));
+                       values.push_back(signedNumber(rows.value(column)));
                    return values;
                });
 }
@@ -98,7 +100,7 @@ Verification toServer(const ShopConnection &from, const std::string &to)
     ServerConnection server(addressOf(to), ServerConnection::Use::Own);
     Verification said;
     server.wholly([&] {
-        makeServerTables(server);
+        static_cast<void>(makeServerTables(server));
         if (server.one("SELECT 1 FROM shop").isValid())
             throw StorageFailure{
                 {server.name(), "holds a shop already", "Name a database without one."}};

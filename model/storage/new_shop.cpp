@@ -27,6 +27,28 @@ void writeShop(ShopConnection &connection, const NewShop &shop)
         writeBoxCheck(connection, check);
 }
 
+void writePlace(ShopConnection &connection, const Place &place, std::int64_t sequence)
+{
+    connection.run(sql::InsertPlace,
+                   {number(sequence), text(place.id), text(place.title),
+                    text(std::string(text(place.kind))), sealOf(canonicalBytes(place))});
+}
+
+void writeShopRow(ShopConnection &connection, const ShopRow &shop)
+{
+    connection.run(sql::InsertShop, {text(shop.title), text(shop.currency), text(shop.costing),
+                                     number(shop.madeAt), shopSeal(shop)});
+}
+
+QByteArray shopSeal(const ShopRow &shop)
+{
+    std::vector<std::string> texts{shop.title, shop.currency};
+    if (!shop.costing.empty())
+        texts.push_back(shop.costing);
+    texts.push_back(std::to_string(shop.madeAt));
+    return sealOf(canonicalBytes(texts));
+}
+
 void beginReplica(ShopConnection &connection)
 {
     connection.run(sql::InsertReplica, {randomReplicaId(), QByteArray(32, '\0')});

@@ -28,4 +28,15 @@ void writeDocument(ShopConnection &connection, const std::string &name, const st
                    const Written &by);
 void writeBoxCheck(ShopConnection &connection, const BoxCheck &check);
 
+/// Inside a transaction.
+void writePlace(ShopConnection &connection, const Place &place, std::int64_t sequence);
+struct ShopRow {
+    std::string title;
+    std::string currency;
+    std::string costing; ///< Empty in version 1, which had none.
+    std::int64_t madeAt = 0;
+};
+[[nodiscard]] QByteArray shopSeal(const ShopRow &shop);
+void writeShopRow(ShopConnection &connection, const ShopRow &shop); ///< Inside a transaction.
+
 } // namespace flarestock

@@ -42,11 +42,11 @@ void ShopConnection::close() noexcept
     QSqlDatabase::removeDatabase(m_connection);
 }
 
-QSqlQuery ShopConnection::run(std::string_view sql, const QVariantList &values) const
+QSqlQuery ShopConnection::run(std::string_view sql, const Values &values) const
 {
     QSqlQuery query(m_database);
     query.setForwardOnly(m_rows == Rows::OneByOne);
-    if (values.isEmpty() && m_rows == Rows::AtOnce) { // PostgreSQL prepares no BEGIN.
+    if (values.empty() && m_rows == Rows::AtOnce) { // PostgreSQL prepares no BEGIN.
         if (!query.exec(sqlText(sql)))
             fail(query.lastError());
         return query;
@@ -61,20 +61,20 @@ QSqlQuery ShopConnection::run(std::string_view sql, const QVariantList &values) 
 }
 
 void ShopConnection::runEach(std::string_view sql,
-                             const std::function<std::optional<QVariantList>()> &next) const
+                             const std::function<std::optional<Values>()> &next) const
 {
     QSqlQuery query(m_database);
     if (!query.prepare(sqlText(sql)))
         fail(query.lastError());
     while (const auto values = next()) {
-        for (qsizetype at = 0; at < values->size(); ++at)
+        for (std::size_t at = 0; at < values->size(); ++at)
             query.bindValue(static_cast<int>(at), values->at(at));
         if (const bool done = query.exec(); !done)
             fail(query.lastError());
     }
 }
 
-void ShopConnection::runAgain(std::string_view sql, const QVariantList &values,
+void ShopConnection::runAgain(std::string_view sql, const Values &values,
                               const std::function<void(const QSqlQuery &query)> &row) const
 {
     if (m_rows == Rows::AtOnce) { // A server: when it has gone, nothing can be freed there.
@@ -95,7 +95,7 @@ void ShopConnection::runAgain(std::string_view sql, const QVariantList &values,
         known = one.extract(one.begin());
     }
     QSqlQuery &query = known.mapped();
-    for (qsizetype at = 0; at < values.size(); ++at)
+    for (std::size_t at = 0; at < values.size(); ++at)
         query.bindValue(static_cast<int>(at), values.at(at));
     if (const bool done = query.exec(); !done)
         fail(query.lastError());
@@ -134,7 +134,7 @@ void ShopConnection::eachRow(std::string_view sql,
         row(QueryRow(query));
 }
 
-QVariant ShopConnection::one(std::string_view sql, const QVariantList &values) const
+QVariant ShopConnection::one(std::string_view sql, const Values &values) const
 {
     auto query = run(sql, values);
     return next(query) ? query.value(0) : QVariant();

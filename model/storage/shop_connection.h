@@ -20,8 +20,13 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace flarestock {
+
+/// What a statement is given, by position. No QVariantList: made of a few in braces, one of Qt 6.4
+/// does not ask whether it got memory for them.
+using Values = std::vector<QVariant>;
 
 /// A chain of the journal as far as it goes.
 struct ChainEnd {
@@ -62,13 +67,12 @@ public:
     ShopConnection &operator=(const ShopConnection &) = delete;
 
     /// Runs a statement; the query stands before its first row. Throws StorageFailure.
-    QSqlQuery run(std::string_view sql, const QVariantList &values = {}) const;
+    QSqlQuery run(std::string_view sql, const Values &values = {}) const;
     /// Runs a statement for each list of values, until `next` has none.
-    void runEach(std::string_view sql,
-                 const std::function<std::optional<QVariantList>()> &next) const;
+    void runEach(std::string_view sql, const std::function<std::optional<Values>()> &next) const;
     /// Runs a statement that is run often: it stays prepared for the next time. `row`, where there
     /// is one, is shown every row. Throws StorageFailure.
-    void runAgain(std::string_view sql, const QVariantList &values,
+    void runAgain(std::string_view sql, const Values &values,
                   const std::function<void(const QSqlQuery &query)> &row = {}) const;
     /// Shows every row of a statement that reads much; `row` runs no other on this connection
     /// that writes. Throws StorageFailure.
@@ -78,7 +82,7 @@ public:
     /// be read is no end: throws StorageFailure.
     bool next(QSqlQuery &query) const;
     /// The first column of the first row; invalid where there is none.
-    [[nodiscard]] QVariant one(std::string_view sql, const QVariantList &values = {}) const;
+    [[nodiscard]] QVariant one(std::string_view sql, const Values &values = {}) const;
 
     /// All of `action` or nothing; acknowledged only after COMMIT came back. It may be run several
     /// times, each time from the beginning, as long as nothing of it has stayed.

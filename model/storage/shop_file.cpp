@@ -59,10 +59,6 @@ ShopFile::ShopFile(std::filesystem::path path, std::unique_ptr<ShopConnection> c
                    ShopSettings settings)
     : m_path(std::move(path)), m_connection(std::move(connection)), m_settings(std::move(settings))
 {
-    // On a server, what an action rests on has to be read in its own transaction, so that two that
-    // are in each other's way are found out.
-    if (!isServer(m_path))
-        m_learnt = std::make_unique<LearntParts>();
 }
 
 ShopFile::ShopFile(ShopFile &&) noexcept = default;
@@ -153,7 +149,7 @@ Result<std::vector<Appended>> ShopFile::append(const Action &action)
         try {
             m_connection->wholly([&] {
                 done.clear();
-                JournalWriter writer(*m_connection, action.promised, m_learnt.get());
+                JournalWriter writer(*m_connection, action.promised);
                 for (const auto &record : action.records)
                     done.push_back(writer.append(record));
                 for (const auto &movement : action.movements)
@@ -176,7 +172,7 @@ Result<Counted> ShopFile::append(Count count, const MovementId &difference)
         Counted done;
         m_connection->wholly([&] {
             done = {};
-            JournalWriter writer(*m_connection, Promised::MayGo, m_learnt.get());
+            JournalWriter writer(*m_connection, Promised::MayGo);
             count.expected = writer.balance(count.key).quantity;
             done.expected = count.expected;
             done.count = writer.append(count.asRecord());

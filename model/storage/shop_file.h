@@ -25,7 +25,6 @@
 namespace flarestock {
 
 class ShopConnection;
-struct LearntParts;
 
 enum class OpenMode : std::uint8_t { ReadWrite, ReadOnly };
 
@@ -126,9 +125,8 @@ public:
                                               const std::string &who, std::int64_t now);
 
     [[nodiscard]] Result<std::vector<Place>> places() const; ///< Nearest first.
-    /// What lies where and what builds are promised: the fold of the whole journal; of a shop that
-    /// costs by moving average as it stands in the file, which verify() proves. Of movements of
-    /// before the latter knows only which were taken back.
+    /// What lies where and what builds are promised, as it stands beside the journal, which
+    /// verify() proves. Of movements of before it knows only which were taken back.
     [[nodiscard]] Result<Ledger> ledger() const;
     /// Appends all of them or none, in one transaction. The value of a movement is set here by
     /// Ledger::valueOf(): only out of a supplier or the opening is it taken as given.
@@ -173,7 +171,6 @@ private:
     std::filesystem::path m_path;
     std::unique_ptr<ShopConnection> m_connection;
     ShopSettings m_settings;
-    std::unique_ptr<LearntParts> m_learnt; ///< By those who write here; none of a server.
 };
 
 } // namespace flarestock

@@ -11,33 +11,13 @@ namespace flarestock {
 
 namespace {
 
-void fold(const ShopConnection &connection, Ledger &ledger)
-{
-    const auto wrong = [&connection](const MovementId &id, Refusal refusal) {
-        throw StorageFailure{{connection.name(),
-                              "holds entry " + id.text() + ", which " + std::string(text(refusal)),
-                              "Run flarestock verify on it and restore the newest backup."}};
-    };
-    readJournal(
-        connection,
-        [&](const JournalRow &row) {
-            if (const auto refusal = ledger.apply(row.movement))
-                wrong(row.movement.id, *refusal);
-        },
-        [&](const RecordRow &row) {
-            const auto promise = Promise::read(row.record);
-            if (!promise)
-                return;
-            if (const auto refusal = ledger.apply(*promise))
-                wrong(row.record.id, *refusal);
-        });
-}
-
-/// Of a moving average the balances say enough, and nobody waits for a long journal.
+/// What stands beside the journal says enough, and nobody waits for a long one.
 void carryOver(const ShopConnection &connection, Ledger &ledger)
 {
     connection.eachRow(sql::SelectBalances,
                        [&ledger](const StoredRow &row) { carryBalance(row, ledger); });
+    connection.eachRow(sql::SelectLayers,
+                       [&ledger](const StoredRow &row) { carryLayer(row, ledger); });
     connection.eachRow(sql::SelectClaims,
                        [&ledger](const StoredRow &row) { carryClaim(row, ledger); });
     for (auto query = connection.run(sql::SelectTakenBack); connection.next(query);)
@@ -60,12 +40,7 @@ Result<Ledger> ShopFile::ledger() const
 {
     return guarded([&] {
         Ledger ledger(placesIn(*m_connection), m_settings.costing);
-        m_connection->atOneMoment([&] {
-            if (m_settings.costing == Costing::FirstInFirstOut)
-                fold(*m_connection, ledger);
-            else
-                carryOver(*m_connection, ledger);
-        });
+        m_connection->atOneMoment([&] { carryOver(*m_connection, ledger); });
         return ledger;
     });
 }

@@ -37,6 +37,12 @@ Deed deedOf(const std::string &spelt)
     return *deed;
 }
 
+BalanceKey keyOf(const StoredRow &stored)
+{
+    return {stored.text(0), stored.text(1), stored.text(2),
+            parsePieceCondition(stored.text(3)).value_or(PieceCondition::NotToBeUsed)};
+}
+
 void readPlace(const QSqlQuery &query, ChainPlace &place)
 {
     place.replica = query.value(0).toLongLong();
@@ -71,6 +77,11 @@ QString text(const std::string &text)
                               "holds bytes that are no text, or begins with a byte-order mark",
                               "Write it as plain UTF-8."}};
     return read;
+}
+
+QVariant number(std::int64_t number)
+{
+    return QVariant::fromValue<qlonglong>(number);
 }
 
 std::string withoutMark(const std::string &text)
@@ -154,10 +165,14 @@ RecordRow recordRow(const QSqlQuery &query)
 
 void carryBalance(const StoredRow &stored, Ledger &ledger)
 {
-    ledger.carryOver(
-        BalanceKey{stored.text(0), stored.text(1), stored.text(2),
-                   parsePieceCondition(stored.text(3)).value_or(PieceCondition::NotToBeUsed)},
-        Balance{stored.number(4), stored.number(5)});
+    ledger.carryOver(keyOf(stored), Balance{stored.number(4), stored.number(5)});
+}
+
+BalanceKey carryLayer(const StoredRow &stored, Ledger &ledger)
+{
+    const BalanceKey key = keyOf(stored);
+    ledger.carryOver(key, stored.number(4), Balance{stored.number(5), stored.number(6)});
+    return key;
 }
 
 void carryClaim(const StoredRow &stored, Ledger &ledger)
@@ -166,17 +181,17 @@ void carryClaim(const StoredRow &stored, Ledger &ledger)
                      Claim{stored.number(2), stored.number(3)});
 }
 
-QVariantList valuesOf(const JournalRow &row)
+Values valuesOf(const JournalRow &row)
 {
     const auto &movement = row.movement;
-    return {QVariant::fromValue<qlonglong>(row.replica),
-            QVariant::fromValue<qlonglong>(row.sequence),
-            QVariant::fromValue<qlonglong>(row.lamport),
+    return {number(row.replica),
+            number(row.sequence),
+            number(row.lamport),
             row.hash,
             idBytes(movement.id),
             text(movement.part),
-            QVariant::fromValue<qlonglong>(movement.quantity),
-            QVariant::fromValue<qlonglong>(movement.value),
+            number(movement.quantity),
+            number(movement.value),
             text(movement.from),
             text(movement.to),
             text(movement.lot),
@@ -186,7 +201,7 @@ QVariantList valuesOf(const JournalRow &row)
             text(movement.document),
             movement.reverses ? QVariant(idBytes(*movement.reverses))
                               : QVariant(QMetaType(QMetaType::QByteArray)),
-            QVariant::fromValue<qlonglong>(movement.at),
+            number(movement.at),
             text(std::string(text(movement.deed))),
             movement.newLot ? QVariant(text(*movement.newLot))
                             : QVariant(QMetaType(QMetaType::QString)),
@@ -197,27 +212,42 @@ QVariantList valuesOf(const JournalRow &row)
             text(movement.until)};
 }
 
-QVariantList valuesOf(const RecordRow &row)
+Values valuesOf(const RecordRow &row)
 {
     const auto &record = row.record;
     QJsonObject fields;
     for (const auto &[name, value] : record.fields)
         fields.insert(text(name), text(value));
-    return {QVariant::fromValue<qlonglong>(row.replica),
-            QVariant::fromValue<qlonglong>(row.sequence),
-            QVariant::fromValue<qlonglong>(row.lamport),
+    return {number(row.replica),
+            number(row.sequence),
+            number(row.lamport),
             row.hash,
             idBytes(record.id),
             text(std::string(text(record.kind))),
             text(record.subject),
             QString::fromUtf8(QJsonDocument(fields).toJson(QJsonDocument::Compact)),
             text(record.who),
-            QVariant::fromValue<qlonglong>(record.at)};
+            number(record.at)};
 }
 
-QVariantList keyValues(const BalanceKey &key)
+Values keyValues(const BalanceKey &key)
 {
     return {text(key.part), text(key.place), text(key.lot), text(std::string(text(key.condition)))};
+}
+
+Values layerKeyValues(const BalanceKey &key, std::int64_t rank)
+{
+    auto values = keyValues(key);
+    values.emplace_back(number(rank));
+    return values;
+}
+
+Values layerValues(const BalanceKey &key, std::int64_t rank, const Balance &layer)
+{
+    auto values = layerKeyValues(key, rank);
+    values.emplace_back(number(layer.quantity));
+    values.emplace_back(number(layer.value));
+    return values;
 }
 
 std::string missingText(const std::vector<std::string> &missing)
@@ -246,28 +276,6 @@ QByteArray sealOf(const std::vector<std::uint8_t> &bytes, const QByteArray &prev
     hash.addData(QByteArrayView(reinterpret_cast<const char *>(bytes.data()),
                                 static_cast<qsizetype>(bytes.size())));
     return hash.result();
-}
-
-void writePlace(ShopConnection &connection, const Place &place, std::int64_t sequence)
-{
-    connection.run(sql::InsertPlace,
-                   {QVariant::fromValue<qlonglong>(sequence), text(place.id), text(place.title),
-                    text(std::string(text(place.kind))), sealOf(canonicalBytes(place))});
-}
-
-void writeShopRow(ShopConnection &connection, const ShopRow &shop)
-{
-    connection.run(sql::InsertShop, {text(shop.title), text(shop.currency), text(shop.costing),
-                                     QVariant::fromValue<qlonglong>(shop.madeAt), shopSeal(shop)});
-}
-
-QByteArray shopSeal(const ShopRow &shop)
-{
-    std::vector<std::string> texts{shop.title, shop.currency};
-    if (!shop.costing.empty())
-        texts.push_back(shop.costing);
-    texts.push_back(std::to_string(shop.madeAt));
-    return sealOf(canonicalBytes(texts));
 }
 
 QByteArray chainHash(const ChainPlace &place, const std::vector<std::uint8_t> &entry,

@@ -38,6 +38,8 @@ struct RecordRow : ChainPlace {
 [[nodiscard]] QString text(const std::string &text);
 /// The text behind a byte-order mark, as spreadsheets write one.
 [[nodiscard]] std::string withoutMark(const std::string &text);
+/// As the database takes it.
+[[nodiscard]] QVariant number(std::int64_t number);
 [[nodiscard]] QByteArray idBytes(const MovementId &id);
 /// Back from a column. Throws StorageFailure where it is none.
 [[nodiscard]] MovementId idOf(const QByteArray &bytes);
@@ -47,29 +49,23 @@ struct RecordRow : ChainPlace {
 [[nodiscard]] JournalRow journalRow(const QSqlQuery &query);
 [[nodiscard]] BoxCheck boxCheckRow(const QSqlQuery &query);
 [[nodiscard]] RecordRow recordRow(const QSqlQuery &query);
-/// The balance or claim that stands there becomes known to the ledger.
+/// The balance, layer or claim that stands there becomes known to the ledger.
 void carryBalance(const StoredRow &stored, Ledger &ledger);
+BalanceKey carryLayer(const StoredRow &stored, Ledger &ledger);
 void carryClaim(const StoredRow &stored, Ledger &ledger);
-[[nodiscard]] QVariantList valuesOf(const JournalRow &row);
-[[nodiscard]] QVariantList valuesOf(const RecordRow &row);
+[[nodiscard]] Values valuesOf(const JournalRow &row);
+[[nodiscard]] Values valuesOf(const RecordRow &row);
 /// Of a balance, bound by part, place, lot, condition.
-[[nodiscard]] QVariantList keyValues(const BalanceKey &key);
+[[nodiscard]] Values keyValues(const BalanceKey &key);
+/// The same and the rank; and what the layer is.
+[[nodiscard]] Values layerKeyValues(const BalanceKey &key, std::int64_t rank);
+[[nodiscard]] Values layerValues(const BalanceKey &key, std::int64_t rank, const Balance &layer);
 [[nodiscard]] std::string missingText(const std::vector<std::string> &missing);
 [[nodiscard]] std::vector<std::string> missingOf(const std::string &text);
 
 /// sha256 of a record: of previous ‖ bytes where it stands in a chain.
 [[nodiscard]] QByteArray sealOf(const std::vector<std::uint8_t> &bytes,
                                 const QByteArray &previous = {});
-/// Inside a transaction.
-void writePlace(ShopConnection &connection, const Place &place, std::int64_t sequence);
-struct ShopRow {
-    std::string title;
-    std::string currency;
-    std::string costing; ///< Empty in version 1, which had none.
-    std::int64_t madeAt = 0;
-};
-[[nodiscard]] QByteArray shopSeal(const ShopRow &shop);
-void writeShopRow(ShopConnection &connection, const ShopRow &shop); ///< Inside a transaction.
 /// sha256(previous ‖ replica, sequence, lamport ‖ the entry's canonical bytes).
 [[nodiscard]] QByteArray chainHash(const ChainPlace &place, const std::vector<std::uint8_t> &bytes,
                                    const QByteArray &previous, const QByteArray &replicaId);

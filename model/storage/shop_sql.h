@@ -4,8 +4,9 @@
 //
 // The journal, the documents, the places and the box checks are only added to: the database itself
 // refuses UPDATE and DELETE on them, and an INSERT that would take the place of a row (REPLACE
-// deletes without asking the delete trigger, so the insert trigger asks). `balance` is a cache of
-// the fold, and `replica` holds the head of each chain, so that a lost last movement is noticed.
+// deletes without asking the delete trigger, so the insert trigger asks). `balance`, `layer`
+// and `claim` are caches of the fold, and `replica` holds the head of each chain, so that a lost
+// last movement is noticed.
 
 #pragma once
 
@@ -128,18 +129,32 @@ inline constexpr std::string_view PutClaim =
 inline constexpr std::string_view DropClaim = "DELETE FROM claim WHERE part = ? AND build = ?";
 
 inline constexpr std::string_view SelectBalancesOfPart =
-    "SELECT part, place, lot, condition, quantity, value, is_stock FROM balance WHERE part = ?";
+    "SELECT part, place, lot, condition, quantity, value, in_stock FROM balance WHERE part = ?";
 inline constexpr std::string_view SelectBalances =
-    "SELECT part, place, lot, condition, quantity, value, is_stock FROM balance";
+    "SELECT part, place, lot, condition, quantity, value, in_stock FROM balance";
 inline constexpr std::string_view SelectBalance =
     "SELECT quantity, value FROM balance"
     " WHERE part = ? AND place = ? AND lot = ? AND condition = ?";
 inline constexpr std::string_view PutBalance =
-    "INSERT INTO balance (part, place, lot, condition, is_stock, quantity, value)"
+    "INSERT INTO balance (part, place, lot, condition, in_stock, quantity, value)"
     " VALUES (?, ?, ?, ?, ?, ?, ?) ON CONFLICT (part, place, lot, condition)"
     " DO UPDATE SET quantity = excluded.quantity, value = excluded.value";
 inline constexpr std::string_view DropBalance =
     "DELETE FROM balance WHERE part = ? AND place = ? AND lot = ? AND condition = ?";
+
+/// Of shops that cost first in, first out; the others have none.
+inline constexpr std::string_view SelectLayers =
+    "SELECT part, place, lot, condition, rank, quantity, value FROM layer";
+inline constexpr std::string_view SelectLayersOfPart =
+    "SELECT part, place, lot, condition, rank, quantity, value FROM layer WHERE part = ?";
+inline constexpr std::string_view PutLayer =
+    "INSERT INTO layer (part, place, lot, condition, rank, quantity, value)"
+    " VALUES (?, ?, ?, ?, ?, ?, ?) ON CONFLICT (part, place, lot, condition, rank)"
+    " DO UPDATE SET quantity = excluded.quantity, value = excluded.value";
+inline constexpr std::string_view DropLayer =
+    "DELETE FROM layer WHERE part = ? AND place = ? AND lot = ? AND condition = ? AND rank = ?";
+inline constexpr std::string_view CountMovementsOfPart =
+    "SELECT count(*) FROM movement WHERE part = ?";
 
 inline constexpr std::string_view InsertBoxCheck =
     "INSERT INTO box_check (sequence, id, part, lot, missing, who, at, seal)"

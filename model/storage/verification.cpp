@@ -3,10 +3,11 @@
 #include "model/storage/verification.h"
 
 #include "model/storage/journal_reader.h"
-#include "model/storage/journal_writer.h"
+#include "model/storage/new_shop.h"
 #include "model/storage/shop_sql.h"
 
 #include <map>
+#include <set>
 
 namespace flarestock {
 
@@ -155,6 +156,7 @@ private:
         if (ledger.benchValue() != 0)
             wrong("value was left at the bench", m_foldProblems);
         checkBalances(ledger);
+        checkLayers(ledger);
         checkClaims(ledger);
     }
 
@@ -197,6 +199,29 @@ private:
         }
         for (const auto &[key, claim] : left)
             wrong("what build " + key.build + " has of " + key.part + " is missing",
+                  m_foldProblems);
+    }
+
+    void checkLayers(const Ledger &ledger)
+    {
+        std::set<BalanceKey> differ;
+        Ledger stored({}, ledger.costing());
+        for (auto query = m_connection.run(sql::SelectLayers); query.next();) {
+            const BalanceKey key = carryLayer(QueryRow(query), stored);
+            if (text(key.condition) != query.value(3).toString().toStdString())
+                differ.insert(key);
+        }
+        for (const auto &[key, layers] : stored.layers()) {
+            if (ledger.layersAt(key) != layers)
+                differ.insert(key);
+        }
+        for (const auto &[key, layers] : ledger.layers()) {
+            if (stored.layersAt(key) != layers)
+                differ.insert(key);
+        }
+        for (const BalanceKey &key : differ)
+            wrong("when and for how much " + key.part + " at " + key.place +
+                      " came in is not what the movements say",
                   m_foldProblems);
     }
 

@@ -16,7 +16,7 @@ FAULTS = {
         "shop_file.cpp",
         """            m_connection->wholly([&] {
                 done.clear();
-                JournalWriter writer(*m_connection, action.promised, m_learnt.get());
+                JournalWriter writer(*m_connection, action.promised);
                 for (const auto &record : action.records)
                     done.push_back(writer.append(record));
                 for (const auto &movement : action.movements)
@@ -49,8 +49,8 @@ FAULTS = {
         "    m_end.lamport = movement.at - 1;\n    chain(row, canonicalBytes(movement));"),
     "left_begun": (
         "file/file_connection.cpp",
-        "    endWhatIsLeft(handle());\n",
-        ""),
+        '    endWhatIsLeft(handle());\n    run("BEGIN");\n',
+        '    run("BEGIN");\n'),
     "rows_cut_short": (
         "shop_connection.cpp",
         """        row(query);
@@ -80,10 +80,10 @@ FAULTS = {
 """),
     "version_said_later": (
         "upkeep/migration.cpp",
-        '    connection.run("PRAGMA user_version = 2");\n',
-        """    connection.run("COMMIT");
-    connection.run("BEGIN");
-    connection.run("PRAGMA user_version = 2");
+        '        connection.run("PRAGMA user_version = 3");\n',
+        """        connection.run("COMMIT");
+        connection.run("BEGIN");
+        connection.run("PRAGMA user_version = 3");
 """),
     "no_copy_before": (
         "upkeep/migration.cpp",

@@ -29,7 +29,7 @@ FIELDS = ("replica", "sequence", "lamport", "hash", "id", "part", "quantity", "v
 RECORD_FIELDS = ("replica", "sequence", "lamport", "hash", "id", "kind", "subject", "fields", "who",
                  "at")
 TABLES = ("shop", "place", "document", "replica", "movement", "balance", "box_check", "record",
-          "claim")
+          "claim", "layer")
 
 
 class Wrong(Exception):
@@ -153,7 +153,7 @@ class Shop:
             self.wrong.append(f"SQLite: {found[0][0]}")
         if connection.execute("PRAGMA application_id").fetchone()[0] != 0x466C7374:
             raise Wrong("is no shop file")
-        if connection.execute("PRAGMA user_version").fetchone()[0] != 2:
+        if connection.execute("PRAGMA user_version").fetchone()[0] != 3:
             raise Wrong("is unfinished, or of another schema")
         #: every row of every table, to compare two files with each other
         self.rows = {table: sorted(connection.execute(f"SELECT * FROM {table}").fetchall(), key=repr)
@@ -179,6 +179,10 @@ class Shop:
         ).fetchall()
         self.balances = {row[:4]: row[4:] for row in connection.execute(
             "SELECT part, place, lot, condition, quantity, value FROM balance")}
+        self.layers = {}
+        for *key, rank, quantity, value in connection.execute(
+                "SELECT part, place, lot, condition, rank, quantity, value FROM layer"):
+            self.layers.setdefault(tuple(key), {})[rank] = (quantity, value)
 
     @property
     def ids(self):
@@ -231,7 +235,10 @@ class Shop:
                 return before[2]
         if from_stock:
             return self._oldest(here, row["quantity"])
-        return {len(past): (row["quantity"], row["value"])}
+        there = layers.get(target_of(row))
+        if row["quantity"] == 0 and there:  # Value alone goes to the newest.
+            return {max(there): (0, row["value"])}
+        return {1 + self.moved.get(row["part"], 0): (row["quantity"], row["value"])}
 
     def _worth(self, row, held, past):
         """What a movement takes along, in millionths."""
@@ -253,10 +260,12 @@ class Shop:
             add_layers(layers.setdefault(source_of(row), {}), gone, -1)
         if self.places[row["to_place"]] in STOCK:
             add_layers(layers.setdefault(target_of(row), {}), gone, 1)
+        self.moved[row["part"]] = 1 + self.moved.get(row["part"], 0)
         return gone
 
     def _fold(self):
         sums, past, layers = {}, {}, {}
+        self.moved = {}  # How many movements of a part there were: the rank of the last one.
         for row in self.movements:
             key, target = source_of(row), target_of(row)
             if row["from_place"] not in self.places or row["to_place"] not in self.places:
@@ -277,6 +286,8 @@ class Shop:
         sums = {key: held for key, held in sums.items() if held != (0, 0)}
         if sums != self.balances:
             self.wrong.append("the balances are not what the movements add up to")
+        if {key: held for key, held in layers.items() if held} != self.layers:
+            self.wrong.append("the layers are not what the movements say")
         if any(sum(held[i] for held in sums.values()) for i in (0, 1)):
             self.wrong.append("over all places the sums are not zero")
         if sum(held[1] for key, held in sums.items() if self.places[key[1]] == "bench"):

@@ -14,13 +14,13 @@ import bench as b
 from crash_images import FATES, Recording, read_trace
 from shop_reader import Shop, Wrong
 
-OLD = b.HERE.parent / "storage" / "shop_of_schema_1.sql"
+OLD = {version: b.HERE.parent / "storage" / f"shop_of_schema_{version}.sql" for version in (1, 2)}
 OPENED = 60 if b.LONG else 12  # Images that the program itself is given.
 
 
-def old_shop(path):
+def old_shop(path, version):
     connection = sqlite3.connect(path, isolation_level=None)
-    connection.executescript(OLD.read_text(encoding="utf-8"))
+    connection.executescript(OLD[version].read_text(encoding="utf-8"))
     connection.execute("PRAGMA journal_mode = WAL")
     connection.close()
 
@@ -45,7 +45,7 @@ class Image:
 
     def __init__(self, bench, old):
         self.old, self.folder = old, bench.folder / "image"
-        self.folder.mkdir()
+        self.folder.mkdir(exist_ok=True)
 
     def write(self, files):
         for name in os.listdir(self.folder):
@@ -54,16 +54,16 @@ class Image:
             (self.folder / os.path.basename(path)).write_bytes(raw)
 
     def wrong(self, done):
-        shop, copy = self.folder / "shop", self.folder / "shop.schema-1"
+        shop, copy = self.folder / "shop", self.folder / f"shop.schema-{self.old[0]}"
         if copy.exists() and rows_of(copy) != self.old:
             return "the copy of the old shop is not the old shop"
         try:
             version, rows = rows_of(shop)
         except sqlite3.Error as error:
             return f"the file cannot be read: {error}"
-        if version == 1 and not done:
+        if version == self.old[0] and not done:
             return "" if (version, rows) == self.old else "the old shop has changed"
-        if version != 2:
+        if version != 3:
             return f"the file says version {version}" + (", done was said" if done else "")
         if not copy.exists():
             return "it is of the new version, and there is no copy of the old one"
@@ -77,11 +77,11 @@ class Image:
         return seen.wrong[0] if seen.wrong else ""
 
 
-def recorded(bench):
-    folder = bench.folder / "recorded"
+def recorded(bench, version):
+    folder = bench.folder / f"recorded-{version}"
     folder.mkdir()
-    shop, trace = folder / "shop", bench.folder / "trace"
-    old_shop(shop)
+    shop, trace = folder / "shop", bench.folder / f"trace-{version}"
+    old_shop(shop, version)
     old = rows_of(shop)
     start = {str(folder / name): (folder / name).read_bytes()
              for name in os.listdir(folder) if not name.endswith("-shm")}
@@ -94,8 +94,14 @@ def recorded(bench):
 
 
 def test(bench):
-    calls, start, old = recorded(bench)
-    bench.expect(old[0] == 1 and len(old[1]["movement"]) == 5, "the old shop is not what it was")
+    for version, movements in ((1, 5), (2, 14)):
+        migrate(bench, version, movements)
+
+
+def migrate(bench, version, movements):
+    calls, start, old = recorded(bench, version)
+    bench.expect(old[0] == version and len(old[1]["movement"]) == movements,
+                 "the old shop is not what it was")
     image, recording = Image(bench, old), Recording(calls, start)
     opened = set(bench.dice.sample(range(len(calls)), min(OPENED, len(calls))))
     for number in recording.walk():
@@ -111,7 +117,7 @@ def test(bench):
             wrong = image.wrong(True)
             bench.expect(not wrong, f"call {number}, opened again: {wrong}")
             bench.count("images opened by the program")
-    bench.expect(bench.counts["images"] >= 100, "too few images")
+    bench.expect(bench.counts["images"] >= 100 * version, "too few images")
 
 
 if __name__ == "__main__":

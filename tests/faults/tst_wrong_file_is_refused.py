@@ -60,7 +60,7 @@ WRONG_FILES = [
     ("sixteen bytes", short_file, "not a shop file"),
     ("a database of another program", other_application, "another program"),
     ("a mark of another program", changed(68, b"\0\0\4\xd2"), "another program"),
-    ("a newer schema", changed(60, b"\0\0\0\3"), "newer Flarestock"),
+    ("a newer schema", changed(60, b"\0\0\0\4"), "newer Flarestock"),
     ("a much newer schema", changed(60, b"\x7f\xff\xff\xff"), "newer Flarestock"),
     ("an unfinished shop", changed(60, b"\0\0\0\0"), "never finished"),
     ("a page too many", changed(28, b"\0\0\0\x01"), "damaged"),

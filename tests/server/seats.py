@@ -114,7 +114,7 @@ class ServerShop:
         path.unlink(missing_ok=True)
         file = sqlite3.connect(path, isolation_level=None)
         file.execute("PRAGMA application_id = %d" % 0x466C7374)
-        file.execute("PRAGMA user_version = 2")
+        file.execute("PRAGMA user_version = 3")
         for table in shop_reader.TABLES:
             columns = [row["column_name"] for row in self.server.psql(
                 self.database, "SELECT column_name FROM information_schema.columns WHERE table_schema = "
@@ -143,7 +143,7 @@ def valueOf(table, column, text):
 
 
 WHOLE = ("only", "made_at", "sequence", "version", "at", "number", "entries", "lamport", "replica",
-         "quantity", "value", "is_stock", "promised", "issued")
+         "quantity", "value", "in_stock", "promised", "issued", "rank")
 
 
 def scramVerifier(password):

@@ -38,7 +38,7 @@ TAKEN_AWAY = (
     "GRANT DELETE ON flarestock.movement TO hand",
     "CREATE OR REPLACE FUNCTION flarestock.refuse() RETURNS trigger LANGUAGE plpgsql AS "
     "'BEGIN RETURN NULL; END'",
-    "UPDATE flarestock.balance SET quantity = quantity + 1 WHERE is_stock = 1",
+    "UPDATE flarestock.balance SET quantity = quantity + 1 WHERE in_stock = 1",
 )
 
 

@@ -6,7 +6,7 @@ and nothing that is not whole."""
 
 import sqlite3
 
-from seats import COMMAND, SHOP_WRITER, Server, ServerShop, main, run, shop_reader
+from seats import COMMAND, HERE, SHOP_WRITER, Server, ServerShop, main, run, shop_reader
 
 DEEDS = (
     ("receive", "AD-8-8", "5", "--from", "supplier-TCF", "--to", "A3", "--cost", "30.00"),
@@ -27,7 +27,7 @@ QUESTIONS = (
 class Demo(ServerShop):
     """The demo shop in a file, and an empty database."""
 
-    def __init__(self, server, folder, costing=None):
+    def __init__(self, server, folder):
         ServerShop.count += 1
         self.server, self.folder = server, folder
         self.database = f"moving_{ServerShop.count}"
@@ -130,6 +130,42 @@ def refusals(bench, shop, new):
         bench.expect(said.returncode == 2 and words in said.stderr, f"{words}: {said.stdout}{said.stderr}")
 
 
+#: What takes the tables back to what they were in version 1.
+AS_BEFORE = ("DROP TABLE flarestock.layer", "DROP INDEX flarestock.movement_new_lot",
+             "DROP INDEX flarestock.record_subject",
+             "ALTER TABLE flarestock.balance RENAME COLUMN in_stock TO is_stock",
+             "UPDATE flarestock.schema_version SET version = 1")
+
+
+def older(bench, server):
+    """A server of the version before: opened by nobody, brought up by its owner, layer by layer."""
+    shop = Demo(server, bench.folder)
+    file = sqlite3.connect(shop.file)
+    file.executescript((HERE.parent / "storage" / "shop_of_schema_2.sql").read_text(encoding="utf-8"))
+    file.close()
+    run(COMMAND, "place", "Z9", "--kind", "bin", "--shop", shop.file, home=shop.folder)  # Brings it up.
+    said = move(shop, shop.file, shop.owner)
+    bench.expect(said.returncode == 0, f"first in, first out: {said.stderr}")
+    setup = ("server", "setup", shop.owner, "--hand", "hand")
+    run(COMMAND, *setup, home=shop.folder)
+    for statement in AS_BEFORE:
+        server.psql(shop.database, statement)
+    said = run(COMMAND, "stock", "--shop", shop.hand, home=shop.folder)
+    bench.expect(said.returncode == 2 and "server setup" in said.stderr, f"older: {said.stdout}{said.stderr}")
+    said = run(COMMAND, *setup, home=shop.folder)
+    bench.expect(said.returncode == 0 and "brought up" in said.stdout, f"setup: {said.stdout}{said.stderr}")
+    before, seen = shop_reader.Shop(str(shop.file)), shop.read()
+    bench.expect(len(before.rows["layer"]) == 7, "the shop has other layers than it should")
+    for table, rows in before.rows.items():
+        bench.expect(rows == seen.rows[table], f"{table} is not the same on the server brought up")
+    bench.expect(not seen.wrong and shop.verified().returncode == 0, f"brought up: {seen.wrong[:1]}")
+    said = run(COMMAND, "move", "AD-3-3", "8", "--from", "trailer-1", "--to", "A1", "--shop", shop.hand,
+               home=shop.folder)
+    bench.expect(said.returncode == 0, f"goes on: {said.stderr}")
+    bench.expect(not shop.read().wrong, f"goes on: {shop.read().wrong[:1]}")
+    bench.count("brought up")
+
+
 def damaged(bench, server):
     """A movement changed from outside: nothing of it reaches the server."""
     shop = Demo(server, bench.folder)
@@ -155,6 +191,7 @@ def test(bench):
         filesOnTheServer(bench, shop)
         refusals(bench, shop, back(bench, shop))
         damaged(bench, server)
+        older(bench, server)
 
 
 if __name__ == "__main__":

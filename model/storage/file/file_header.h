@@ -14,7 +14,7 @@
 namespace flarestock {
 
 /// The newest schema that this program knows.
-inline constexpr std::int64_t SchemaVersion = 2;
+inline constexpr std::int64_t SchemaVersion = 3;
 
 /// Throws StorageFailure: not there, not a file, cannot be read, empty, not SQLite, of another
 /// program, of a newer schema, longer or shorter than its header says (where no -wal waits).

@@ -8,13 +8,35 @@
 
 namespace flarestock {
 
+namespace {
+
+/// Only the owner may change tables.
+void throwIfOlder(const ServerConnection &connection)
+{
+    const auto version = serverVersionOf(connection);
+    if (version < sql::ServerSchemaVersion)
+        throw StorageFailure{
+            {connection.name(),
+             "was made by an older Flarestock (schema " + std::to_string(version) +
+                 " on servers, this one wants " + std::to_string(sql::ServerSchemaVersion) + ")",
+             "Let its owner run flarestock server setup on it once more: nothing of "
+             "it is lost."}};
+}
+
+} // namespace
+
+std::int64_t serverVersionOf(const ServerConnection &connection)
+{
+    return connection.one(sql::SelectServerVersion).toLongLong();
+}
+
 void throwUnlessShop(const ServerConnection &connection)
 {
     if (!connection.one(sql::SelectHasTables).toBool())
         throw StorageFailure{
             {connection.name(), "holds no shop",
              "Name another database, or make one there: flarestock server setup."}};
-    const auto version = connection.one(sql::SelectServerVersion).toLongLong();
+    const auto version = serverVersionOf(connection);
     if (version > sql::ServerSchemaVersion)
         throw StorageFailure{{connection.name(),
                               "was made by a newer Flarestock (schema " + std::to_string(version) +
@@ -37,6 +59,7 @@ std::unique_ptr<ServerConnection> openServer(const std::string &shop, OpenMode m
         addressOf(shop),
         mode == OpenMode::ReadOnly ? ServerConnection::Use::Read : ServerConnection::Use::Write);
     throwUnlessShop(*connection);
+    throwIfOlder(*connection);
     return connection;
 }
 

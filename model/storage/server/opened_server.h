@@ -11,14 +11,16 @@
 
 namespace flarestock {
 
-/// Throws StorageFailure: as ServerConnection, or the database holds no shop, or one of a newer
-/// program.
+/// Throws StorageFailure: as ServerConnection, or the database holds no shop, or one of a newer or
+/// an older program.
 [[nodiscard]] std::unique_ptr<ServerConnection> openServer(const std::string &shop, OpenMode mode);
 /// Never writes. Throws StorageFailure as openServer().
 [[nodiscard]] Verification verifiedServer(const std::string &shop);
 /// The address, parsed. Throws StorageFailure.
 [[nodiscard]] ServerAddress addressOf(const std::string &shop);
 
+/// The schema version that the tables say.
+[[nodiscard]] std::int64_t serverVersionOf(const ServerConnection &connection);
 /// Throws StorageFailure where the tables are not there, or of a newer program.
 void throwUnlessShop(const ServerConnection &connection);
 

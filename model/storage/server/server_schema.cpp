@@ -6,13 +6,29 @@ namespace flarestock::sql {
 
 namespace {
 
+constexpr std::string_view LayerTable =
+    R"(CREATE TABLE layer (
+  part text COLLATE "C" NOT NULL CHECK (part <> ''),
+  place text COLLATE "C" NOT NULL REFERENCES place (id),
+  lot text COLLATE "C" NOT NULL,
+  condition text COLLATE "C" NOT NULL,
+  rank bigint NOT NULL CHECK (rank > 0),
+  quantity bigint NOT NULL CHECK (quantity > 0),
+  value bigint NOT NULL CHECK (value >= 0),
+  PRIMARY KEY (part, place, lot, condition, rank)) WITH (fillfactor = 50))";
+
+constexpr std::string_view MovementNewLot =
+    "CREATE INDEX movement_new_lot ON movement (new_lot) WHERE new_lot IS NOT NULL";
+
+constexpr std::string_view RecordSubject = "CREATE INDEX record_subject ON record (subject, kind)";
+
 // "C": ids are ordered by their bytes, as SQLite does. fillfactor: a row that changes often finds
 // room on its own page, so that no index is touched, and nobody who reads another row is disturbed.
 constexpr std::string_view Schema[] = {
     R"(CREATE TABLE schema_version (
   "only" bigint PRIMARY KEY CHECK ("only" = 1),
   version bigint NOT NULL))",
-    "INSERT INTO schema_version VALUES (1, 1)",
+    "INSERT INTO schema_version VALUES (1, 2)",
     R"(CREATE TABLE shop (
   "only" bigint PRIMARY KEY CHECK ("only" = 1),
   title text COLLATE "C" NOT NULL,
@@ -71,6 +87,7 @@ constexpr std::string_view Schema[] = {
     "CREATE INDEX movement_part ON movement (part)",
     "CREATE INDEX movement_action ON movement (action) WHERE action IS NOT NULL",
     "CREATE INDEX movement_lot ON movement (lot) WHERE lot <> ''",
+    MovementNewLot,
     R"(CREATE TABLE record (
   id bytea PRIMARY KEY CHECK (length(id) = 16),
   replica bigint NOT NULL REFERENCES replica (number),
@@ -84,16 +101,18 @@ constexpr std::string_view Schema[] = {
   hash bytea NOT NULL CHECK (length(hash) = 32),
   UNIQUE (replica, sequence)))",
     "CREATE INDEX record_order ON record (lamport, replica, sequence)",
+    RecordSubject,
     R"(CREATE TABLE balance (
   part text COLLATE "C" NOT NULL,
   place text COLLATE "C" NOT NULL REFERENCES place (id),
   lot text COLLATE "C" NOT NULL,
   condition text COLLATE "C" NOT NULL,
-  is_stock bigint NOT NULL CHECK (is_stock IN (0, 1)),
+  in_stock bigint NOT NULL CHECK (in_stock IN (0, 1)),
   quantity bigint NOT NULL,
   value bigint NOT NULL,
   PRIMARY KEY (part, place, lot, condition),
-  CHECK (is_stock = 0 OR (quantity > 0 AND value >= 0))) WITH (fillfactor = 50))",
+  CHECK (in_stock = 0 OR (quantity > 0 AND value >= 0))) WITH (fillfactor = 50))",
+    LayerTable,
     R"(CREATE TABLE claim (
   part text COLLATE "C" NOT NULL CHECK (part <> ''),
   build text COLLATE "C" NOT NULL CHECK (build <> ''),
@@ -158,13 +177,23 @@ FOR EACH ROW EXECUTE FUNCTION refuse_known('movement'))",
     "CREATE TRIGGER box_check_told AFTER INSERT ON box_check EXECUTE FUNCTION tell_others()",
 };
 
+/// From 1 to 2. The layers are then written by writeLayersOfBefore().
+constexpr std::string_view Extended[] = {
+    // A seat of version 1 that is at work names it as before, and so writes no more.
+    "ALTER TABLE balance RENAME COLUMN is_stock TO in_stock",
+    LayerTable,
+    MovementNewLot,
+    RecordSubject,
+    "UPDATE schema_version SET version = 2",
+};
+
 constexpr std::string_view Rights[] = {
     "REVOKE ALL ON ALL TABLES IN SCHEMA flarestock FROM PUBLIC",
     "REVOKE ALL ON ALL FUNCTIONS IN SCHEMA flarestock FROM PUBLIC",
     "GRANT USAGE ON SCHEMA flarestock TO %1",
     "GRANT SELECT ON ALL TABLES IN SCHEMA flarestock TO %1",
     "GRANT INSERT ON place, document, movement, record, box_check, replica TO %1",
-    "GRANT INSERT, UPDATE, DELETE ON balance, claim TO %1",
+    "GRANT INSERT, UPDATE, DELETE ON balance, layer, claim TO %1",
     "GRANT UPDATE (entries, lamport, head) ON replica TO %1",
     "GRANT USAGE ON SEQUENCE lamport TO %1",
 };
@@ -181,6 +210,11 @@ constexpr std::string_view Guards[] = {
 std::span<const std::string_view> serverSchema() noexcept
 {
     return Schema;
+}
+
+std::span<const std::string_view> serverExtended() noexcept
+{
+    return Extended;
 }
 
 std::span<const std::string_view> serverRights() noexcept

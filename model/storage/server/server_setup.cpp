@@ -6,6 +6,7 @@
 #include "model/storage/server/opened_server.h"
 #include "model/storage/server/server_schema.h"
 #include "model/storage/server/server_sql.h"
+#include "model/storage/upkeep/layers_of_before.h"
 
 namespace flarestock {
 
@@ -68,14 +69,28 @@ void giveRights(ServerConnection &connection)
     }
 }
 
+/// Tables of an older program become of this one's, with all that they hold.
+bool bringUp(ServerConnection &connection)
+{
+    if (serverVersionOf(connection) == sql::ServerSchemaVersion)
+        return false;
+    for (const auto statement : sql::serverExtended())
+        connection.run(statement);
+    if (connection.one("SELECT 1 FROM shop").isValid())
+        writeLayersOfBefore(connection);
+    return true;
+}
+
 } // namespace
 
-bool makeServerTables(ServerConnection &connection)
+ServerMade makeServerTables(ServerConnection &connection)
 {
     throwUnlessScram(connection);
-    const bool there = connection.one(sql::SelectHasTables).toBool();
-    if (there) {
+    ServerMade made;
+    made.tables = !connection.one(sql::SelectHasTables).toBool();
+    if (!made.tables) {
         throwUnlessShop(connection);
+        made.broughtUp = bringUp(connection);
     } else {
         connection.run("CREATE SCHEMA flarestock");
         for (const auto statement : sql::serverSchema())
@@ -88,7 +103,7 @@ bool makeServerTables(ServerConnection &connection)
         }
     }
     giveRights(connection);
-    return !there;
+    return made;
 }
 
 Result<ServerMade> setUpServer(const ServerSetup &setup)
@@ -97,8 +112,7 @@ Result<ServerMade> setUpServer(const ServerSetup &setup)
         ServerConnection connection(addressOf(setup.shop), ServerConnection::Use::Own);
         ServerMade made;
         connection.wholly([&] {
-            made = {};
-            made.tables = makeServerTables(connection);
+            made = makeServerTables(connection);
             makeHands(connection, setup.hands, made);
             if (!setup.begins || connection.one("SELECT 1 FROM shop").isValid())
                 return;

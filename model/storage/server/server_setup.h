@@ -21,6 +21,7 @@ struct ServerSetup {
 /// What was made and what was there already.
 struct ServerMade {
     bool tables = false;
+    bool broughtUp = false; ///< They were of an older program.
     bool shop = false;
     std::vector<std::string> hands;
 };
@@ -29,8 +30,8 @@ struct ServerMade {
 /// otherwise than by SCRAM, or does not let this role make what is needed.
 [[nodiscard]] Result<ServerMade> setUpServer(const ServerSetup &setup);
 
-/// Tables, guards and rights where they are not there. Inside a transaction. Whether they were
-/// made. Throws StorageFailure.
-bool makeServerTables(ServerConnection &connection);
+/// Tables, guards and rights where they are not there, or those of an older program brought up.
+/// Inside a transaction. Throws StorageFailure.
+ServerMade makeServerTables(ServerConnection &connection);
 
 } // namespace flarestock

@@ -3,9 +3,10 @@
 #include "model/storage/upkeep/migration.h"
 
 #include "model/storage/file/file_header.h"
-#include "model/storage/shop_rows.h"
+#include "model/storage/new_shop.h"
 #include "model/storage/shop_sql.h"
 #include "model/storage/upkeep/backup.h"
+#include "model/storage/upkeep/layers_of_before.h"
 #include "model/storage/upkeep/schema.h"
 
 #include <cstdlib>
@@ -53,15 +54,25 @@ void fromOneToTwo(FileConnection &connection)
         connection.run(statement);
     addPlaceOfKind(connection, {"bench", "bench", PlaceKind::Bench});
     addPlaceOfKind(connection, {"difference", "found by counting", PlaceKind::Difference});
-    connection.run("PRAGMA user_version = 2");
+}
+
+void fromTwoToThree(FileConnection &connection)
+{
+    for (const auto statement : sql::extended())
+        connection.run(statement);
+    writeLayersOfBefore(connection);
 }
 
 /// All steps from the version of the file to this one, and the version, in one transaction.
 void step(FileConnection &connection)
 {
     connection.wholly([&] {
-        if (versionOf(connection) == 1) // Asked again: another seat may have been faster.
+        const auto version = versionOf(connection); // Another seat may have been faster.
+        if (version == 1)
             fromOneToTwo(connection);
+        if (version <= 2)
+            fromTwoToThree(connection);
+        connection.run("PRAGMA user_version = 3");
     });
 }
 

@@ -2,6 +2,7 @@
 
 #include "model/storage/upkeep/schema.h"
 
+#include <algorithm>
 #include <array>
 
 namespace flarestock::sql {
@@ -298,6 +299,56 @@ constexpr std::array<std::string_view, 35> SchemaTwo = {
     PlaceStays,    PlaceRemains,  PlaceOnce,        BoxCheckStays,    BoxCheckRemains,
     BoxCheckOnce,  ShopStays,     ShopRemains,      ShopOnce,         ReplicaRemains};
 
+// What version 3 has anew.
+
+constexpr std::string_view MovementAction =
+    "CREATE INDEX movement_action ON movement (action) WHERE action IS NOT NULL";
+
+constexpr std::string_view MovementNewLot =
+    "CREATE INDEX movement_new_lot ON movement (new_lot) WHERE new_lot IS NOT NULL";
+
+constexpr std::string_view LayerTable =
+    R"(CREATE TABLE layer (
+  part TEXT NOT NULL CHECK (part <> ''),
+  place TEXT NOT NULL REFERENCES place (id),
+  lot TEXT NOT NULL,
+  condition TEXT NOT NULL,
+  rank INTEGER NOT NULL CHECK (rank > 0),
+  quantity INTEGER NOT NULL CHECK (quantity > 0),
+  value INTEGER NOT NULL CHECK (value >= 0),
+  PRIMARY KEY (part, place, lot, condition, rank)
+) STRICT, WITHOUT ROWID)";
+
+// A program of version 2 that has the file open names the column by its old name, and so writes
+// no more without layers.
+constexpr std::string_view BalanceThree =
+    R"(CREATE TABLE balance (
+  part TEXT NOT NULL,
+  place TEXT NOT NULL REFERENCES place (id),
+  lot TEXT NOT NULL,
+  condition TEXT NOT NULL,
+  in_stock INTEGER NOT NULL CHECK (in_stock IN (0, 1)),
+  quantity INTEGER NOT NULL,
+  value INTEGER NOT NULL,
+  PRIMARY KEY (part, place, lot, condition),
+  CHECK (in_stock = 0 OR (quantity > 0 AND value >= 0))
+) STRICT, WITHOUT ROWID)";
+
+/// From 2 to 3.
+constexpr std::array Extended = {
+    std::string_view("ALTER TABLE balance RENAME COLUMN is_stock TO in_stock"), MovementAction,
+    MovementNewLot, LayerTable};
+
+constexpr std::array AddedByThree = {MovementAction, MovementNewLot, LayerTable};
+
+constexpr auto SchemaThree = [] {
+    std::array<std::string_view, SchemaTwo.size() + AddedByThree.size()> all;
+    const auto end = std::copy(SchemaTwo.begin(), SchemaTwo.end(), all.begin());
+    std::replace(all.begin(), end, BalanceTable, BalanceThree);
+    std::copy(AddedByThree.begin(), AddedByThree.end(), end);
+    return all;
+}();
+
 /// From 1 to 2. The chains, places, documents and looks into boxes stay as they are.
 constexpr std::array SetAside = {
     std::string_view("DROP TRIGGER movement_stays"),
@@ -339,7 +390,14 @@ std::span<const std::string_view> schema(std::int64_t version) noexcept
 {
     if (version == 1)
         return SchemaOne;
-    return SchemaTwo;
+    if (version == 2)
+        return SchemaTwo;
+    return SchemaThree;
+}
+
+std::span<const std::string_view> extended() noexcept
+{
+    return Extended;
 }
 
 std::span<const std::string_view> setAside() noexcept

@@ -20,4 +20,7 @@ namespace flarestock::sql {
 [[nodiscard]] std::span<const std::string_view> madeAnew() noexcept;
 [[nodiscard]] std::span<const std::string_view> takenOver() noexcept;
 
+/// From 2 to 3. The layers are then written by writeLayersOfBefore().
+[[nodiscard]] std::span<const std::string_view> extended() noexcept;
+
 } // namespace flarestock::sql
