@@ -104,7 +104,7 @@ def planted(bench):
 
 def planted_rows(bench):
     small = bench.small_shop()
-    starve(bench, "append", small, 0, "starved_rows_cut_short", (1500, 5, 2100))
+    starve(bench, "append", small, 0, "starved_rows_cut_short", (1000, 3, 4000))
 
 
 if __name__ == "__main__":

@@ -163,6 +163,7 @@ void FileConnection::wholly(const std::function<void()> &action)
 {
     throwIfStopped();
     throwIfDamaged();
+    endWhatIsLeft(handle());
     run("BEGIN IMMEDIATE");
     m_writes = true;
     try {
