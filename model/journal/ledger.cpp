@@ -94,6 +94,11 @@ bool Ledger::isTakenBack(const MovementId &id) const
     return at != m_past.end() && at->second.reversed;
 }
 
+void Ledger::remember(std::set<MovementId> only)
+{
+    m_remembered = std::move(only);
+}
+
 void Ledger::knowTakenBack(const MovementId &past)
 {
     m_past[past].reversed = true;
@@ -138,7 +143,7 @@ void Ledger::carryOver(const BalanceKey &key, const Balance &balance)
         m_balances.try_emplace(m_balances.end(), key, balance); // They come in order.
 }
 
-std::optional<Refusal> Ledger::reversalRefusal(const Movement &movement) const
+std::optional<Refusal> Ledger::reversalRefusal(const Movement &movement, const Ends &ends) const
 {
     if (!movement.reverses)
         return std::nullopt;
@@ -146,8 +151,7 @@ std::optional<Refusal> Ledger::reversalRefusal(const Movement &movement) const
     if (at == m_past.end())
         return Refusal::ReversesUnknown;
     const Past &past = at->second;
-    if (target(movement) != past.source || source(movement) != past.target ||
-        movement.quantity != past.quantity ||
+    if (ends.to != past.source || ends.from != past.target || movement.quantity != past.quantity ||
         (movement.quantity == 0 && movement.value != past.value))
         return Refusal::NotTheReverse;
     if (past.reversed)
@@ -155,9 +159,9 @@ std::optional<Refusal> Ledger::reversalRefusal(const Movement &movement) const
     return std::nullopt;
 }
 
-std::optional<Refusal> Ledger::stockRefusal(const Movement &movement) const
+std::optional<Refusal> Ledger::stockRefusal(const Movement &movement, const Ends &ends) const
 {
-    const Balance held = balance(source(movement));
+    const Balance held = balance(ends.from);
     if (isStock(place(movement.from)->kind)) {
         if (movement.quantity > held.quantity)
             return Refusal::NotEnough;
@@ -168,7 +172,7 @@ std::optional<Refusal> Ledger::stockRefusal(const Movement &movement) const
             sumOf(layersOf(movement)).value != movement.value)
             return Refusal::WrongValue;
     }
-    const Balance there = balance(target(movement));
+    const Balance there = balance(ends.to);
     if (movement.quantity == 0 && isStock(place(movement.to)->kind) && there.quantity <= 0)
         return Refusal::WrongValue; // Value without pieces.
     if (!fitsDifference(held.quantity, movement.quantity) ||
@@ -181,20 +185,25 @@ std::optional<Refusal> Ledger::stockRefusal(const Movement &movement) const
 
 std::optional<Refusal> Ledger::refusal(const Movement &movement) const
 {
+    return refusal(movement, {source(movement), target(movement)});
+}
+
+std::optional<Refusal> Ledger::refusal(const Movement &movement, const Ends &ends) const
+{
     if (movement.part.empty())
         return Refusal::UnknownPart;
     const Place *from = place(movement.from);
     if (!from || !place(movement.to))
         return Refusal::UnknownPlace;
-    if (source(movement) == target(movement))
+    if (ends.from == ends.to)
         return Refusal::SamePlace;
     const bool onlyValue = movement.quantity == 0 && movement.value > 0 &&
                            (bringsValue(from->kind) || movement.reverses);
     if ((movement.quantity <= 0 && !onlyValue) || movement.value < 0)
         return Refusal::NotMoreThanZero;
-    if (const auto refused = reversalRefusal(movement))
+    if (const auto refused = reversalRefusal(movement, ends))
         return refused;
-    if (const auto refused = stockRefusal(movement))
+    if (const auto refused = stockRefusal(movement, ends))
         return refused;
     const bool ofBuild = movement.deed == Deed::Issue || movement.deed == Deed::Return;
     if (ofBuild && movement.document.empty())
@@ -215,16 +224,18 @@ void Ledger::post(const BalanceKey &key, std::int64_t quantity, std::int64_t val
 
 std::optional<Refusal> Ledger::apply(const Movement &movement)
 {
-    if (const auto refused = refusal(movement))
+    const Ends ends{source(movement), target(movement)};
+    if (const auto refused = refusal(movement, ends))
         return refused;
     const Layers layers = m_costing == Costing::FirstInFirstOut ? layersOf(movement) : Layers();
     postLayers(movement, layers);
-    post(source(movement), -movement.quantity, -movement.value);
-    post(target(movement), movement.quantity, movement.value);
+    post(ends.from, -movement.quantity, -movement.value);
+    post(ends.to, movement.quantity, movement.value);
     claimIssued(movement);
     if (movement.reverses)
         m_past[*movement.reverses].reversed = true;
-    know(movement, false, layers);
+    if (!m_remembered || m_remembered->contains(movement.id))
+        know(movement, false, layers);
     return std::nullopt;
 }
 

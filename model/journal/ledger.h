@@ -21,6 +21,7 @@
 #include "model/parts/free_stock.h"
 
 #include <map>
+#include <set>
 #include <span>
 
 namespace flarestock {
@@ -63,6 +64,9 @@ public:
     /// place, and not outstanding to any build.
     [[nodiscard]] std::optional<Refusal> apply(const Promise &promise);
     [[nodiscard]] std::optional<Refusal> refusal(const Promise &promise) const;
+    /// Of the movements that are applied from now on only these are kept in mind to be taken back:
+    /// who folds a long journal knows which those are.
+    void remember(std::set<MovementId> only);
     /// Lets a movement of before be known, so that it can be reversed, without applying it; first
     /// in, first out with the layers that it took along.
     void know(const Movement &past, bool reversed, const Layers &moved = {});
@@ -150,8 +154,15 @@ private:
     };
     /// Whether the place still has the very value that was moved there.
     [[nodiscard]] bool canGiveBack(const Movement &movement, const Past &past) const;
-    [[nodiscard]] std::optional<Refusal> reversalRefusal(const Movement &movement) const;
-    [[nodiscard]] std::optional<Refusal> stockRefusal(const Movement &movement) const;
+    struct Ends { ///< Of a movement: its source and its target.
+        BalanceKey from;
+        BalanceKey to;
+    };
+    [[nodiscard]] std::optional<Refusal> refusal(const Movement &movement, const Ends &ends) const;
+    [[nodiscard]] std::optional<Refusal> reversalRefusal(const Movement &movement,
+                                                         const Ends &ends) const;
+    [[nodiscard]] std::optional<Refusal> stockRefusal(const Movement &movement,
+                                                      const Ends &ends) const;
 
     [[nodiscard]] Layers layersOf(const Movement &movement) const;
     void post(const BalanceKey &key, std::int64_t quantity, std::int64_t value);
@@ -171,6 +182,7 @@ private:
     Claims m_claims;
     std::int64_t m_benchValue = 0;
     std::map<MovementId, Past> m_past;
+    std::optional<std::set<MovementId>> m_remembered; ///< All, where there is none.
 };
 
 } // namespace flarestock

@@ -128,6 +128,7 @@ private:
             replica.head = query.value(4).toByteArray();
         }
         Ledger ledger(placesIn(m_connection), costingIn(m_connection));
+        ledger.remember(takenBack());
         readJournal(
             m_connection,
             [&](const JournalRow &row) {
@@ -158,6 +159,14 @@ private:
         checkBalances(ledger);
         checkLayers(ledger);
         checkClaims(ledger);
+    }
+
+    [[nodiscard]] std::set<MovementId> takenBack() const
+    {
+        std::set<MovementId> ids;
+        for (auto query = m_connection.run(sql::SelectTakenBack); query.next();)
+            ids.insert(idOf(query.value(0).toByteArray()));
+        return ids;
     }
 
     void follow(const ChainPlace &row, const std::vector<std::uint8_t> &bytes,
