@@ -4,15 +4,43 @@
 
 #include "model/exchange/template_toml.h"
 
+#include <QCryptographicHash>
 #include <QDir>
 #include <QDirIterator>
 #include <QFile>
+#include <QJsonDocument>
+#include <QJsonObject>
 
 namespace flarestock {
 
 namespace {
 
 constexpr qint64 LargestFile = 64 * 1024 * 1024;
+
+constexpr auto SealsName = "as-exported.json";
+
+QString sealOf(const std::string &text)
+{
+    return QString::fromLatin1(
+        QCryptographicHash::hash(QByteArrayView(text.data(), static_cast<qsizetype>(text.size())),
+                                 QCryptographicHash::Sha256)
+            .toHex());
+}
+
+QString sealsIn(const std::filesystem::path &folder)
+{
+    return QDir(QString::fromStdString(folder.string())).filePath(QString::fromLatin1(SealsName));
+}
+
+Result<void> writeText(const QString &path, const std::string &text)
+{
+    QFile file(path);
+    if (!QDir().mkpath(QFileInfo(path).path()) || !file.open(QIODevice::WriteOnly) ||
+        file.write(text.data(), static_cast<qint64>(text.size())) < 0 || !file.flush())
+        return problem(path.toStdString(),
+                       "cannot be written: " + file.errorString().toStdString());
+    return {};
+}
 
 Result<std::string> textOf(const QString &path)
 {
@@ -52,18 +80,55 @@ Result<void> writeDocuments(const TextFiles &documents, const std::filesystem::p
     const QDir root(QString::fromStdString(folder.string()));
     if (root.exists() && !root.isEmpty())
         return problem(folder.string(), "is not empty", "Name a new folder.");
+    QJsonObject seals;
     for (const auto &[name, text] : documents) {
         const QString inside = QDir::cleanPath(QString::fromStdString(name));
         if (QDir::isAbsolutePath(inside) || inside.startsWith(QStringLiteral("..")))
             return problem(name, "would lie outside the folder", "Look where the shop is from.");
-        const QString path = root.filePath(inside);
-        QFile file(path);
-        if (!QDir().mkpath(QFileInfo(path).path()) || !file.open(QIODevice::WriteOnly) ||
-            file.write(text.data(), static_cast<qint64>(text.size())) < 0 || !file.flush())
-            return problem(path.toStdString(),
-                           "cannot be written: " + file.errorString().toStdString());
+        if (auto written = writeText(root.filePath(inside), text); !written)
+            return written;
+        seals.insert(QString::fromStdString(name), sealOf(text));
     }
-    return {};
+    return writeText(sealsIn(folder), QJsonDocument(seals).toJson().toStdString());
+}
+
+Result<AsExported> AsExported::in(const std::filesystem::path &folder)
+{
+    const QString path = sealsIn(folder);
+    AsExported exported;
+    exported.m_folder = folder;
+    if (!QFile::exists(path))
+        return exported;
+    const auto text = textOf(path);
+    if (!text)
+        return tl::unexpected(text.error());
+    const auto seals = QJsonDocument::fromJson(QByteArray::fromStdString(*text));
+    if (!seals.isObject())
+        return problem(path.toStdString(), "does not say how the files were when they came out",
+                       "Export anew and edit there, or take this one file away: then what others "
+                       "changed meanwhile is overwritten.");
+    const auto names = seals.object();
+    for (auto at = names.begin(); at != names.end(); ++at)
+        exported.m_seals.emplace(at.key().toStdString(), at.value().toString().toStdString());
+    return exported;
+}
+
+bool AsExported::isAsThen(const std::string &name, const std::string &text) const
+{
+    const auto seal = m_seals.find(name);
+    return seal != m_seals.end() && seal->second == sealOf(text).toStdString();
+}
+
+Result<void> AsExported::taken(const TextFiles &documents)
+{
+    if (m_seals.empty())
+        return {};
+    for (const auto &[name, text] : documents)
+        m_seals[name] = sealOf(text).toStdString();
+    QJsonObject seals;
+    for (const auto &[name, seal] : m_seals)
+        seals.insert(QString::fromStdString(name), QString::fromStdString(seal));
+    return writeText(sealsIn(m_folder), QJsonDocument(seals).toJson().toStdString());
 }
 
 Result<Catalogue> readCatalogueAndPlans(const TextFiles &documents)

@@ -44,6 +44,7 @@ private Q_SLOTS:
     void aKilledOneHasTakenInAllOrNone();
     void oneThatDoesNotReadComesOutAndGoesInMended();
     void anotherSeatsChangeMeanwhileIsRefused();
+    void aFolderOfBeforeOverwritesNoChange();
 
 private:
     [[nodiscard]] TextFiles documents() const
@@ -161,6 +162,30 @@ void FilesGoOutAndIn::anotherSeatsChangeMeanwhileIsRefused()
     QVERIFY(!one->putDocuments({{"offers.csv", "part\n"}}, basis, "test", 3));
     QVERIFY(one->putDocuments({{"offers.csv", "part\n"}}, newest, "test", 4));
     QCOMPARE(documents().at("offers.csv"), std::string("part\n"));
+}
+
+void FilesGoOutAndIn::aFolderOfBeforeOverwritesNoChange()
+{
+    const std::string builds = documents().at("builds.toml");
+    put("builds.toml", builds + "\n# of the desk\n"); // After the folder was written.
+    const std::string offers = documents().at("offers.csv") + "\n";
+    edit("offers.csv", QByteArray::fromStdString(offers));
+    // What was not edited in the folder is not taken for an edit.
+    QCOMPARE(arrayOf(m_shop.json({"import", "--from", files()}), "files").size(), 1);
+    QCOMPARE(documents().at("builds.toml"), builds + "\n# of the desk\n");
+    // What was edited at both sides is nobody's to throw away.
+    edit("builds.toml", QByteArray::fromStdString(builds + "\n# of the folder\n"));
+    const Ran refused = m_shop.run({"import", "--from", files()});
+    QCOMPARE(refused.status, 2);
+    QVERIFY2(refused.err.find("builds.toml: was changed in the shop too") != std::string::npos,
+             refused.err.c_str());
+    // The same folder goes in again and again.
+    edit("builds.toml", QByteArray::fromStdString(builds));
+    for (const char *line : {"\n", "\n\n"}) {
+        edit("offers.csv", QByteArray::fromStdString(offers + line));
+        QCOMPARE(m_shop.run({"import", "--from", files()}).status, 0);
+        QCOMPARE(documents().at("offers.csv"), offers + line);
+    }
 }
 
 QTEST_GUILESS_MAIN(FilesGoOutAndIn)

@@ -56,16 +56,25 @@ Result<void> knowsTheStock(const Catalogue &catalogue, const TextFiles &before,
     return {};
 }
 
-/// Those of the folder that are not in the shop as they are there.
-Result<TextFiles> changedFiles(const std::string &folder, const TextFiles &before)
+/// Those of the folder that were edited there and are not in the shop as they are there. Problem:
+/// one was changed in the shop as well, since the folder was written.
+Result<TextFiles> changedFiles(const std::string &folder, const AsExported &exported,
+                               const TextFiles &before)
 {
     auto edited = documentsIn(folder);
     if (!edited)
         return edited;
-    std::erase_if(*edited, [&before](const auto &file) {
+    std::erase_if(*edited, [&](const auto &file) {
         const auto was = before.find(file.first);
-        return isOfTheBeginning(file.first) || (was != before.end() && was->second == file.second);
+        return isOfTheBeginning(file.first) || exported.isAsThen(file.first, file.second) ||
+               (was != before.end() && was->second == file.second);
     });
+    for (const auto &[name, text] : *edited) {
+        const auto was = before.find(name);
+        if (was != before.end() && exported.knows(name) && !exported.isAsThen(name, was->second))
+            return problem(name, "was changed in the shop too since it was exported to " + folder,
+                           "Export into a new folder, make the same edits there and import that.");
+    }
     return edited;
 }
 
@@ -75,7 +84,10 @@ Result<TextFiles> takenIn(const ImportAsked &asked, OpenShopFile &shop)
     const auto before = shop.file.documents();
     if (!before)
         return tl::unexpected(before.error());
-    auto changed = changedFiles(asked.from, *before);
+    auto exported = AsExported::in(asked.from);
+    if (!exported)
+        return tl::unexpected(exported.error());
+    auto changed = changedFiles(asked.from, *exported, *before);
     if (!changed || changed->empty())
         return changed;
     TextFiles all = *changed;
@@ -88,6 +100,9 @@ Result<TextFiles> takenIn(const ImportAsked &asked, OpenShopFile &shop)
     const auto put = shop.file.putDocuments(*changed, *before, shop.by.who, shop.by.at);
     if (!put)
         return tl::unexpected(put.error());
+    if (const auto noted = exported->taken(*changed); !noted)
+        shop.outcome.print("taken in, but " + noted.error().sentence() +
+                           " Export into a new folder before you edit further.");
     return changed;
 }
 
