@@ -19,12 +19,13 @@ constexpr qint64 LargestFile = 64 * 1024 * 1024;
 
 constexpr auto SealsName = "as-exported.json";
 
-QString sealOf(const std::string &text)
+std::string sealOf(const std::string &text)
 {
-    return QString::fromLatin1(
-        QCryptographicHash::hash(QByteArrayView(text.data(), static_cast<qsizetype>(text.size())),
-                                 QCryptographicHash::Sha256)
-            .toHex());
+    return QCryptographicHash::hash(
+               QByteArrayView(text.data(), static_cast<qsizetype>(text.size())),
+               QCryptographicHash::Sha256)
+        .toHex()
+        .toStdString();
 }
 
 QString sealsIn(const std::filesystem::path &folder)
@@ -40,6 +41,15 @@ Result<void> writeText(const QString &path, const std::string &text)
         return problem(path.toStdString(),
                        "cannot be written: " + file.errorString().toStdString());
     return {};
+}
+
+Result<void> writeSeals(const std::filesystem::path &folder,
+                        const std::map<std::string, std::string> &seals)
+{
+    QJsonObject names;
+    for (const auto &[name, seal] : seals)
+        names.insert(QString::fromStdString(name), QString::fromStdString(seal));
+    return writeText(sealsIn(folder), QJsonDocument(names).toJson().toStdString());
 }
 
 Result<std::string> textOf(const QString &path)
@@ -80,16 +90,16 @@ Result<void> writeDocuments(const TextFiles &documents, const std::filesystem::p
     const QDir root(QString::fromStdString(folder.string()));
     if (root.exists() && !root.isEmpty())
         return problem(folder.string(), "is not empty", "Name a new folder.");
-    QJsonObject seals;
+    std::map<std::string, std::string> seals;
     for (const auto &[name, text] : documents) {
         const QString inside = QDir::cleanPath(QString::fromStdString(name));
         if (QDir::isAbsolutePath(inside) || inside.startsWith(QStringLiteral("..")))
             return problem(name, "would lie outside the folder", "Look where the shop is from.");
         if (auto written = writeText(root.filePath(inside), text); !written)
             return written;
-        seals.insert(QString::fromStdString(name), sealOf(text));
+        seals.emplace(name, sealOf(text));
     }
-    return writeText(sealsIn(folder), QJsonDocument(seals).toJson().toStdString());
+    return writeSeals(folder, seals);
 }
 
 Result<AsExported> AsExported::in(const std::filesystem::path &folder)
@@ -116,7 +126,7 @@ Result<AsExported> AsExported::in(const std::filesystem::path &folder)
 bool AsExported::isAsThen(const std::string &name, const std::string &text) const
 {
     const auto seal = m_seals.find(name);
-    return seal != m_seals.end() && seal->second == sealOf(text).toStdString();
+    return seal != m_seals.end() && seal->second == sealOf(text);
 }
 
 Result<void> AsExported::taken(const TextFiles &documents)
@@ -124,11 +134,8 @@ Result<void> AsExported::taken(const TextFiles &documents)
     if (m_seals.empty())
         return {};
     for (const auto &[name, text] : documents)
-        m_seals[name] = sealOf(text).toStdString();
-    QJsonObject seals;
-    for (const auto &[name, seal] : m_seals)
-        seals.insert(QString::fromStdString(name), QString::fromStdString(seal));
-    return writeText(sealsIn(m_folder), QJsonDocument(seals).toJson().toStdString());
+        m_seals[name] = sealOf(text);
+    return writeSeals(m_folder, m_seals);
 }
 
 Result<Catalogue> readCatalogueAndPlans(const TextFiles &documents)

@@ -45,7 +45,7 @@ Result<Crossing> crossing(const Curve &curve, SearchEnds ends)
         if (value)
             return *value;
         wrong = std::move(value.error());
-        return 0.0; // SearchEnds the search.
+        return 0.0; // Ends the search.
     };
     std::uintmax_t steps = 200;
     const auto [left, right] =

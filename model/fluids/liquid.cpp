@@ -54,7 +54,7 @@ std::map<Fluid, Properties> readLiquids()
         assert(row->at(4) == "D341" || row->at(4) == "Andrade");
         Properties &properties = liquids[*fluid];
         properties.walther = row->at(4) == "D341";
-        const double temperatureC = Measure::parse(row->at(1), Dimension::Count).value().si;
+        const double temperatureC = numberIn(row->at(1));
         assert(properties.points.empty() || properties.points.back().temperatureC < temperatureC);
         properties.points.push_back(
             {temperatureC,

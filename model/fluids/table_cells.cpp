@@ -2,6 +2,8 @@
 
 #include "model/fluids/table_cells.h"
 
+#include "model/fluids/measure.h"
+
 #include <algorithm>
 #include <cassert>
 
@@ -45,6 +47,11 @@ std::vector<TableRow> rowsOfTable(std::string_view csv)
     }
     assert(!rows.empty());
     return rows;
+}
+
+double numberIn(std::string_view cell)
+{
+    return Measure::parse(cell, Dimension::Count).value().si;
 }
 
 } // namespace flarestock

@@ -15,5 +15,8 @@ using TableRow = std::vector<std::string_view>;
 
 /// All rows, the header first; each has as many cells as the header (asserted).
 [[nodiscard]] std::vector<TableRow> rowsOfTable(std::string_view csv);
+/// The bare number in a cell of our own tables; throws where it is none, which is a bug of the
+/// table.
+[[nodiscard]] double numberIn(std::string_view cell);
 
 } // namespace flarestock

@@ -63,6 +63,14 @@ Record recordIn(const ShopConnection &connection, const MovementId &id)
     return recordRow(query).record;
 }
 
+std::set<MovementId> takenBackIn(const ShopConnection &connection)
+{
+    std::set<MovementId> ids;
+    for (auto query = connection.run(sql::SelectTakenBack); connection.next(query);)
+        ids.insert(idOf(query.value(0).toByteArray()));
+    return ids;
+}
+
 TextFiles newestDocuments(const ShopConnection &connection)
 {
     TextFiles files;

@@ -17,6 +17,8 @@ void readJournal(const ShopConnection &connection,
 /// Throws StorageFailure where there is none.
 [[nodiscard]] Record recordIn(const ShopConnection &connection, const MovementId &id);
 
+/// The movements that were taken back. Throws StorageFailure.
+[[nodiscard]] std::set<MovementId> takenBackIn(const ShopConnection &connection);
 /// The newest version of every document, by name.
 [[nodiscard]] TextFiles newestDocuments(const ShopConnection &connection);
 /// The newest version of a document; nothing where there is none.

@@ -20,8 +20,8 @@ void carryOver(const ShopConnection &connection, Ledger &ledger)
                        [&ledger](const StoredRow &row) { carryLayer(row, ledger); });
     connection.eachRow(sql::SelectClaims,
                        [&ledger](const StoredRow &row) { carryClaim(row, ledger); });
-    for (auto query = connection.run(sql::SelectTakenBack); connection.next(query);)
-        ledger.knowTakenBack(idOf(query.value(0).toByteArray()));
+    for (const MovementId &id : takenBackIn(connection))
+        ledger.knowTakenBack(id);
 }
 
 } // namespace

@@ -24,11 +24,6 @@ constexpr double PoundKg = 0.45359237;
 constexpr double HourS = 3600;
 constexpr double BtuPerPoundJKg = 2326; ///< International table Btu, exact.
 
-double numberOf(std::string_view cell)
-{
-    return Measure::parse(cell, Dimension::Count).value().si;
-}
-
 /// One of the unit in kg/J.
 double sizeOf(ConsumptionUnit unit) noexcept
 {
@@ -53,7 +48,7 @@ BandOf readBands()
     for (auto row = rows.begin() + 1; row != rows.end(); ++row) {
         assert(row->size() == 7 && (row->at(1) == "natural" || row->at(1) == "boosted"));
         const auto of = [&row](std::size_t cell) {
-            return kilogramPerJoule(numberOf(row->at(cell)),
+            return kilogramPerJoule(numberIn(row->at(cell)),
                                     ConsumptionUnit::PoundPerMechanicalHorsepowerHour);
         };
         const auto induction = row->at(1) == "boosted" ? Induction::Boosted : Induction::Natural;
@@ -66,13 +61,13 @@ BandOf readBands()
 std::map<Fluid, HeatingValue> readHeatingValues()
 {
     const auto rows = rowsOfTable(embedded::heatingValuesCsv);
-    const double gasoline = numberOf(rows.at(1).at(1));
+    const double gasoline = numberIn(rows.at(1).at(1));
     std::map<Fluid, HeatingValue> values;
     for (auto row = rows.begin() + 1; row != rows.end(); ++row) {
-        const double value = numberOf(row->at(1));
+        const double value = numberIn(row->at(1));
         values.emplace(parseFluid(row->at(0)).value(),
-                       HeatingValue{value * BtuPerPoundJKg, gasoline / value, numberOf(row->at(2)),
-                                    numberOf(row->at(3)), row->at(4), row->at(5)});
+                       HeatingValue{value * BtuPerPoundJKg, gasoline / value, numberIn(row->at(2)),
+                                    numberIn(row->at(3)), row->at(4), row->at(5)});
     }
     return values;
 }

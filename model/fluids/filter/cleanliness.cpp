@@ -3,7 +3,6 @@
 #include "model/fluids/filter/cleanliness.h"
 
 #include "model/fluids/bounds.h"
-#include "model/fluids/measure.h"
 #include "model/fluids/table_cells.h"
 
 #include <algorithm>
@@ -28,7 +27,7 @@ std::vector<double> readEnds()
     const auto rows = rowsOfTable(embedded::cleanlinessCsv);
     std::vector<double> ends;
     for (auto row = rows.begin() + 1; row != rows.end(); ++row)
-        ends.push_back(Measure::parse(row->at(2), Dimension::Count).value().si);
+        ends.push_back(numberIn(row->at(2)));
     assert(ends.size() == ScaleNumberMost + 1 && std::is_sorted(ends.begin(), ends.end()));
     return ends;
 }

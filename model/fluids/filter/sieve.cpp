@@ -2,7 +2,6 @@
 
 #include "model/fluids/filter/sieve.h"
 
-#include "model/fluids/measure.h"
 #include "model/fluids/table_cells.h"
 
 #include <cassert>
@@ -22,9 +21,7 @@ std::vector<Sieve> readSieves()
     const auto rows = rowsOfTable(embedded::sievesCsv);
     std::vector<Sieve> sieves;
     for (auto row = rows.begin() + 1; row != rows.end(); ++row) {
-        const auto number = [&row](std::size_t cell) {
-            return Measure::parse(row->at(cell), Dimension::Count).value().si;
-        };
+        const auto number = [&row](std::size_t cell) { return numberIn(row->at(cell)); };
         sieves.push_back({static_cast<int>(number(0)), number(1)});
         assert(sieves.size() < 2 || sieves.back().openingUm < sieves[sieves.size() - 2].openingUm);
     }

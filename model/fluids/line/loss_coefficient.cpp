@@ -3,7 +3,6 @@
 #include "model/fluids/line/loss_coefficient.h"
 
 #include "model/fluids/bounds.h"
-#include "model/fluids/measure.h"
 #include "model/fluids/table_cells.h"
 
 #include <array>
@@ -27,13 +26,10 @@ std::map<std::string, ByAngle, std::less<>> readCoefficients()
 {
     const auto rows = rowsOfTable(embedded::lossCoefficientsCsv);
     std::map<std::string, ByAngle, std::less<>> table;
-    const auto number = [](std::string_view cell) {
-        return Measure::parse(cell, Dimension::Count).value().si;
-    };
     for (auto row = rows.begin() + 1; row != rows.end(); ++row) {
         assert(row->size() == 5 && !row->at(4).empty());
         table[std::string(row->at(0))].emplace(
-            number(row->at(1)), LossCoefficient{number(row->at(2)), row->at(3), row->at(4)});
+            numberIn(row->at(1)), LossCoefficient{numberIn(row->at(2)), row->at(3), row->at(4)});
     }
     return table;
 }

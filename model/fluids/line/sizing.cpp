@@ -3,7 +3,6 @@
 #include "model/fluids/line/sizing.h"
 
 #include "model/fluids/bounds.h"
-#include "model/fluids/measure.h"
 #include "model/fluids/table_cells.h"
 
 #include <array>
@@ -30,8 +29,7 @@ std::vector<VelocityLimit> readLimits()
     for (std::size_t at = 0; at < Roles.size(); ++at) {
         const TableRow &row = rows[at + 1];
         assert(row[0] == Roles[at]);
-        limits.push_back({Measure::parse(row[1], Dimension::Count).value().si,
-                          Measure::parse(row[2], Dimension::Count).value().si, row[3], row[4]});
+        limits.push_back({numberIn(row[1]), numberIn(row[2]), row[3], row[4]});
     }
     return limits;
 }

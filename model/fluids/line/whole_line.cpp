@@ -59,48 +59,50 @@ bool isAssumed(const LinePiece &piece)
         piece.piece);
 }
 
-/// What flows in that bore, without any loss yet.
-Result<PieceLoss> flowIn(const Passage &passage, double boreM)
+/// What flows in that bore, along no length yet.
+LineFlow flowIn(const Passage &passage, double boreM)
 {
     LineFlow line;
     line.flowM3S = passage.flowM3S;
     line.boreM = boreM;
     line.densityKgM3 = passage.line.densityKgM3;
     line.viscosityPaS = passage.line.viscosityPaS;
-    const auto loss = lineLoss(line);
-    if (!loss)
-        return tl::unexpected<Problem>(loss.error());
+    return line;
+}
+
+/// How it flows there, without any loss yet.
+PieceLoss withoutLoss(const LineFlow &line, const LineLoss &loss)
+{
     PieceLoss piece;
-    piece.flowM3S = passage.flowM3S;
-    piece.boreM = boreM;
-    piece.velocityMS = loss->velocityMS;
-    piece.reynolds = loss->reynolds;
-    piece.regime = loss->regime;
+    piece.flowM3S = line.flowM3S;
+    piece.boreM = line.boreM;
+    piece.velocityMS = loss.velocityMS;
+    piece.reynolds = loss.reynolds;
+    piece.regime = loss.regime;
     return piece;
 }
 
 /// The piece with a coefficient on the velocity in its bore.
 Result<PieceLoss> minorLoss(const Passage &passage, double boreM, double k)
 {
-    auto loss = flowIn(passage, boreM);
-    if (loss)
-        loss->minorPa = k * passage.velocityPressure(loss->velocityMS);
+    const LineFlow line = flowIn(passage, boreM);
+    const auto flowing = lineLoss(line);
+    if (!flowing)
+        return tl::unexpected<Problem>(flowing.error());
+    PieceLoss loss = withoutLoss(line, *flowing);
+    loss.minorPa = k * passage.velocityPressure(loss.velocityMS);
     return loss;
 }
 
 Result<PieceLoss> lossOf(const StraightLine &piece, Passage &passage)
 {
-    LineFlow line;
-    line.flowM3S = passage.flowM3S;
-    line.boreM = piece.boreM;
+    LineFlow line = flowIn(passage, piece.boreM);
     line.lengthM = piece.lengthM;
     line.roughnessM = piece.roughnessM;
-    line.densityKgM3 = passage.line.densityKgM3;
-    line.viscosityPaS = passage.line.viscosityPaS;
     const auto straight = lineLoss(line);
     if (!straight)
         return tl::unexpected<Problem>(straight.error());
-    PieceLoss loss = flowIn(passage, piece.boreM).value();
+    PieceLoss loss = withoutLoss(line, *straight);
     loss.frictionFactor = straight->frictionFactor;
     loss.frictionPa = straight->frictionPa;
     loss.frictionLeastPa = straight->frictionPa;

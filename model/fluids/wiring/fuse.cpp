@@ -3,7 +3,6 @@
 #include "model/fluids/wiring/fuse.h"
 
 #include "model/fluids/bounds.h"
-#include "model/fluids/measure.h"
 #include "model/fluids/table_cells.h"
 
 #include <array>
@@ -22,8 +21,7 @@ constexpr double FootM = 0.3048;
 
 std::optional<double> numberOf(std::string_view cell)
 {
-    return cell.empty() ? std::nullopt
-                        : std::optional(Measure::parse(cell, Dimension::Count).value().si);
+    return cell.empty() ? std::nullopt : std::optional(numberIn(cell));
 }
 
 std::map<int, WireLimit> readWires()

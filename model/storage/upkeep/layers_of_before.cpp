@@ -3,7 +3,6 @@
 #include "model/storage/upkeep/layers_of_before.h"
 
 #include "model/storage/journal_reader.h"
-#include "model/storage/journal_writer.h"
 #include "model/storage/shop_sql.h"
 
 namespace flarestock {
@@ -13,6 +12,7 @@ void writeLayersOfBefore(ShopConnection &connection)
     if (costingIn(connection) != Costing::FirstInFirstOut)
         return;
     Ledger ledger(placesIn(connection), Costing::FirstInFirstOut);
+    ledger.remember(takenBackIn(connection));
     connection.eachRow(sql::SelectMovements, [&](const StoredRow &row) {
         const auto movement = journalRow(row).movement;
         if (const auto refusal = ledger.apply(movement))
