@@ -191,10 +191,13 @@ void ThreadTablesTest::everySourceThatIsCitedIsListed()
     };
     QSet<QString> cited;
     const QStringList threads = rowsOf("threads.csv");
+    const QStringList torques = rowsOf("torques.csv");
     for (const QString &row : threads) {
         const auto ids = row.section(u',', -1).split(u' ', Qt::SkipEmptyParts);
         cited += QSet<QString>(ids.begin(), ids.end());
     }
+    for (const QString &row : torques)
+        cited += row.section(u',', 7, 7);
     QSet<QString> listed;
     const QStringList sources = rowsOf("sources.csv");
     for (const QString &row : sources) {
