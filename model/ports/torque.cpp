@@ -22,8 +22,8 @@ namespace {
 constexpr double InchPoundNm = 0.45359237 * 9.80665 * 0.0254; // Exact.
 constexpr double DifferFrom = 1.5;
 
-constexpr std::array<std::string_view, 4> NutWords = {"fitting", "hose", "aluminium tube",
-                                                      "steel tube"};
+constexpr std::array<std::string_view, 5> NutWords = {"fitting", "hose", "aluminium tube",
+                                                      "steel tube", "other tube"};
 
 struct Row {
     std::string_view joint;
@@ -83,28 +83,22 @@ const std::vector<Row> &rows()
     return Rows;
 }
 
-/// The name that the table has for the joint; empty where it has none.
-std::string_view jointOf(const TorqueAsked &asked)
+/// Whether a row is of this joint; flare nuts of no said use are of every one.
+bool isOf(const Row &row, const TorqueAsked &asked)
 {
     switch (asked.port.family) {
     case Family::Orb:
-        return "boss";
+        return row.joint == "boss";
     case Family::Sae45:
-        return "flare 45 nut";
+        return row.joint == "flare 45 nut";
     case Family::An:
     case Family::Jic:
-        break;
+        return row.joint == "flare nut" ||
+               (row.joint == "flare hose nut" && asked.on == NutOn::Hose) ||
+               (row.joint == "flare nut on tube" && row.torque.metal == text(asked.on));
     default:
-        return {};
+        return false;
     }
-    if (asked.on == NutOn::Fitting)
-        return "flare nut";
-    return asked.on == NutOn::Hose ? "flare hose nut" : "flare nut on tube";
-}
-
-bool isForTube(const Row &row, NutOn on)
-{
-    return row.joint != "flare nut on tube" || row.torque.metal == text(on);
 }
 
 double middle(const Torque &torque)
@@ -124,22 +118,23 @@ Result<NutOn> parseNutOn(std::string_view typed)
     const auto found = std::find(NutWords.begin(), NutWords.end(), typed);
     if (found == NutWords.end())
         return problem("\"" + std::string(typed) + "\"", "is nothing that a flare nut holds",
-                       "Say fitting, hose, aluminium tube or steel tube.");
+                       "Say fitting, hose, aluminium tube, steel tube or other tube.");
     return static_cast<NutOn>(found - NutWords.begin());
 }
 
 std::vector<Torque> torquesFor(const TorqueAsked &asked)
 {
-    const auto joint = jointOf(asked);
+    const bool ferrous =
+        asked.ferrous && asked.on != NutOn::AluminiumTube && asked.on != NutOn::OtherTube;
     std::vector<Torque> torques;
     for (const Row &row : rows()) {
-        if (row.joint != joint || row.size != asked.port.size || !isForTube(row, asked.on))
+        if (row.size != asked.port.size || !isOf(row, asked))
             continue;
-        const bool onlyFerrous = row.torque.metal == "ferrous";
-        if (onlyFerrous && !asked.ferrous && !row.halves)
+        const bool tooMuch = row.torque.metal == "ferrous" && !ferrous;
+        if (tooMuch && !row.halves)
             continue;
         torques.push_back(row.torque);
-        if (onlyFerrous && !asked.ferrous) {
+        if (tooMuch) {
             torques.back().leastNm /= 2;
             torques.back().mostNm /= 2;
             torques.back().halved = true;

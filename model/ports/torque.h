@@ -16,14 +16,14 @@
 namespace flarestock {
 
 /// What a flare nut holds, which the tables distinguish.
-enum class NutOn : std::uint8_t { Fitting, Hose, AluminiumTube, SteelTube };
+enum class NutOn : std::uint8_t { Fitting, Hose, AluminiumTube, SteelTube, OtherTube };
 [[nodiscard]] std::string_view text(NutOn on) noexcept; ///< "fitting", "hose", "aluminium tube" …
 [[nodiscard]] Result<NutOn> parseNutOn(std::string_view text); ///< Problem: none of them.
 
 struct TorqueAsked {
     Port port;                 ///< Nut, stud or the port that it goes into.
     NutOn on = NutOn::Fitting; ///< Of no account for a boss.
-    bool ferrous = true;       ///< Both sides are of steel; otherwise one of them is not.
+    bool ferrous = true;       ///< All is of steel; never where the tube is not.
 };
 
 struct Torque {
@@ -38,9 +38,10 @@ struct Torque {
     std::string_view sourceStands; ///< How much it is worth: "primary", "good".
 };
 
-/// Every published torque for the joint, as in model/ports/data/torques.csv, the greatest first. A
-/// table for ferrous parts only counts where both sides are, or with the half that it allows
-/// otherwise; one that does not say counts always. Empty: none is published (pipe threads, face
+/// Every published torque for the joint, as in model/ports/data/torques.csv, the greatest first.
+/// Tables of flare nuts that do not say what the nut holds count for whatever it holds. A table for
+/// ferrous parts only counts where all is, or with the half that it allows otherwise; one that does
+/// not say counts always. Empty: none is published (pipe threads, face
 /// seals, inverted and bubble flares, metric, banjos, sizes that no table has).
 [[nodiscard]] std::vector<Torque> torquesFor(const TorqueAsked &asked);
 

@@ -97,9 +97,14 @@ void TorquesTest::saysWhereSourcesDiffer()
     // -6 boss of steel: 48 against 24 N·m in the middle.
     const auto steel = disagreement(torques("ORB -6 male", "fitting", true));
     QVERIFY(steel && std::abs(*steel - 2) < 1e-9);
-    QVERIFY(!disagreement(torques("ORB -6 male", "fitting", false))); // 24 against 24.
+    QVERIFY(!disagreement(torques("ORB -6 male", "fitting", false)));         // 24 against 24.
     QVERIFY(!disagreement(torques("JIC -6 female swivel", "fitting", true))); // 25 against 24.
-    QVERIFY(!disagreement(torques("AN -6 female swivel", "hose", true)));     // One source only.
+    QVERIFY(!disagreement(torques("AN -6 female swivel", "hose", true))); // 26, 25 and 24.
+    // Of aluminium: S19 says 210 to 250 in-lb of either metal, S20 half of 20 to 30 N·m.
+    const auto hose = disagreement(torques("AN -6 female swivel", "hose", false));
+    QVERIFY(hose && std::abs(*hose - 230 * 0.11298482902762 / 12.5) < 1e-6);
+    // Of an aluminium tube they agree, whatever the nut is of: 112.5 in-lb against 12.5 N·m.
+    QVERIFY(!disagreement(torques("AN -6 female nut", "aluminium tube", true)));
 }
 
 void TorquesTest::saysNothingWhereNothingIsPublished_data()
@@ -120,7 +125,8 @@ void TorquesTest::eachHasItsSource()
 {
     int seen = 0;
     for (const Port &port : everyPort())
-        for (const NutOn on : {NutOn::Fitting, NutOn::Hose, NutOn::AluminiumTube, NutOn::SteelTube})
+        for (const NutOn on : {NutOn::Fitting, NutOn::Hose, NutOn::AluminiumTube, NutOn::SteelTube,
+                               NutOn::OtherTube})
             for (const Torque &torque : torquesFor({port, on, true})) {
                 ++seen;
                 QVERIFY(!torque.source.empty() && !torque.sourceStands.empty());
