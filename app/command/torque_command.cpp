@@ -232,11 +232,14 @@ void addTorqueCommand(CLI::App &app, CommandOutcome &outcome)
     CLI::App *command = app.add_subcommand(
         "torque", "Says how tight a nut or stud is turned, by each published table.");
     command->add_option("PORT", words->port, "a port: \"AN -6\", \"ORB -8 male\"");
-    command->add_option("--on", words->on, "what a flare nut holds: fitting, hose, aluminium tube, "
-                                           "steel tube, other tube")
+    command
+        ->add_option("--on", words->on,
+                     "what a flare nut holds: fitting, hose, aluminium tube, "
+                     "steel tube, other tube")
         ->capture_default_str();
-    command->add_option("--metal", words->metal,
-                        "steel, or aluminium where one of the two sides is not of steel")
+    command
+        ->add_option("--metal", words->metal,
+                     "steel, or aluminium where one of the two sides is not of steel")
         ->capture_default_str();
     command->add_option("--build", words->build, "every joint of a planned build, as a card");
     command->add_option("--shop", words->shop, ShopHelp);

@@ -11,12 +11,12 @@
 namespace flarestock {
 
 struct TorqueLine {
-    std::string joint; ///< Id of the placed joint.
-    std::string at;    ///< "pump inlet"
-    TorqueAsked asked; ///< With the nut or stud as its port.
-    Port into;         ///< What it goes into.
-    std::vector<Torque> torques;         ///< Empty: none is published.
-    std::optional<double> disagreement;  ///< As disagreement().
+    std::string joint;                  ///< Id of the placed joint.
+    std::string at;                     ///< "pump inlet"
+    TorqueAsked asked;                  ///< With the nut or stud as its port.
+    Port into;                          ///< What it goes into.
+    std::vector<Torque> torques;        ///< Empty: none is published.
+    std::optional<double> disagreement; ///< As disagreement().
 };
 
 /// Whether a material is steel by its word: "steel", "stainless".

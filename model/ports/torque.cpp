@@ -149,9 +149,9 @@ std::optional<double> disagreement(std::span<const Torque> torques)
 {
     if (torques.size() < 2)
         return std::nullopt;
-    const auto [least, most] = std::minmax_element(
-        torques.begin(), torques.end(),
-        [](const Torque &a, const Torque &b) { return middle(a) < middle(b); });
+    const auto [least, most] =
+        std::minmax_element(torques.begin(), torques.end(),
+                            [](const Torque &a, const Torque &b) { return middle(a) < middle(b); });
     const double factor = middle(*most) / middle(*least);
     return factor >= DifferFrom ? std::optional(factor) : std::nullopt;
 }

@@ -99,7 +99,7 @@ void TorquesTest::saysWhereSourcesDiffer()
     QVERIFY(steel && std::abs(*steel - 2) < 1e-9);
     QVERIFY(!disagreement(torques("ORB -6 male", "fitting", false)));         // 24 against 24.
     QVERIFY(!disagreement(torques("JIC -6 female swivel", "fitting", true))); // 25 against 24.
-    QVERIFY(!disagreement(torques("AN -6 female swivel", "hose", true))); // 26, 25 and 24.
+    QVERIFY(!disagreement(torques("AN -6 female swivel", "hose", true)));     // 26, 25 and 24.
     // Of aluminium: S19 says 210 to 250 in-lb of either metal, S20 half of 20 to 30 N·m.
     const auto hose = disagreement(torques("AN -6 female swivel", "hose", false));
     QVERIFY(hose && std::abs(*hose - 230 * 0.11298482902762 / 12.5) < 1e-6);
