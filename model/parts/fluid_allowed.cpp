@@ -2,6 +2,7 @@
 
 #include "model/parts/fluid_allowed.h"
 
+#include "model/fluids/attack/medium.h"
 #include "model/fluids/compatibility.h"
 
 #include <algorithm>
@@ -16,6 +17,12 @@ bool allowsFluid(const Part &part, std::optional<Fluid> fluid)
         return false;
     if (const auto *hose = part.as<HoseFacts>();
         hose && compatibility(*fluid, hose->liner).bears == Bears::Never)
+        return false;
+    if (const auto *filter = part.as<FilterFacts>();
+        filter && mediumIn(*fluid, filter->medium).bears == Bears::Never)
+        return false;
+    if (const auto *element = part.as<ElementFacts>();
+        element && mediumIn(*fluid, element->medium).bears == Bears::Never)
         return false;
     return part.suits.empty() ||
            std::find(part.suits.begin(), part.suits.end(), *fluid) != part.suits.end();

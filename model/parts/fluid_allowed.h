@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// Whether a fluid may run through a part: as its maker says, and as its seal and liner bear it.
+// Whether a fluid may run through a part: as its maker says, and as its seal, liner and element
+// bear it.
 
 #pragma once
 
@@ -8,8 +9,8 @@
 
 namespace flarestock {
 
-/// True where no fluid is named. A maker who names no fluids forbids none; a seal or liner that the
-/// fluid ruins is out whatever he says.
+/// True where no fluid is named. A maker who names no fluids forbids none; a seal, liner or element
+/// that the fluid ruins is out whatever he says.
 [[nodiscard]] bool allowsFluid(const Part &part, std::optional<Fluid> fluid);
 
 /// Whether its liner, where it is a hose, stands the fluid well by the table, not only on

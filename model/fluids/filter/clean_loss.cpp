@@ -3,11 +3,19 @@
 #include "model/fluids/filter/clean_loss.h"
 
 #include "model/fluids/bounds.h"
+#include "model/fluids/measure.h"
+#include "model/fluids/table_cells.h"
 
+#include <array>
+#include <cassert>
 #include <cmath>
 #include <utility>
 
 namespace flarestock {
+
+namespace embedded {
+extern const std::string_view filterLossesCsv; // model/fluids/data/filter_losses.csv
+}
 
 namespace {
 
@@ -28,7 +36,25 @@ std::optional<Problem> impossible(const CleanLoss &filter)
                                : std::nullopt;
 }
 
+std::array<LossBudget, 2> readBudgets()
+{
+    const auto rows = rowsOfTable(embedded::filterLossesCsv);
+    assert(rows.size() == 3 && rows[1][0] == "suction" && rows[2][0] == "pressure");
+    std::array<LossBudget, 2> budgets;
+    for (std::size_t at = 0; at < budgets.size(); ++at) {
+        const auto &row = rows[at + 1];
+        budgets[at] = {Measure::parse(row[1], Dimension::Count).value().si * 1000, row[2], row[3]};
+    }
+    return budgets;
+}
+
 } // namespace
+
+const LossBudget &cleanLossBudget(FilterPlace place)
+{
+    static const auto Budgets = readBudgets();
+    return Budgets[static_cast<std::size_t>(place)];
+}
 
 Result<CleanLossAt> cleanLossAt(const CleanLoss &filter, double flowM3S, double viscosityPaS)
 {

@@ -11,7 +11,9 @@
 
 #include "model/exact/problem.h"
 
+#include <cstdint>
 #include <optional>
+#include <string_view>
 #include <vector>
 
 namespace flarestock {
@@ -38,5 +40,15 @@ struct CleanLossAt {
 /// points, points that do not rise, or a flow above the last.
 [[nodiscard]] Result<CleanLossAt> cleanLossAt(const CleanLoss &filter, double flowM3S,
                                               double viscosityPaS);
+
+enum class FilterPlace : std::uint8_t { Suction, Pressure };
+
+/// What a clean filter may take before and behind a pump (model/fluids/data/filter_losses.csv).
+struct LossBudget {
+    double pascal = 0;
+    std::string_view status; ///< "judgement"
+    std::string_view source; ///< Never empty.
+};
+[[nodiscard]] const LossBudget &cleanLossBudget(FilterPlace place);
 
 } // namespace flarestock
