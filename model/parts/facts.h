@@ -112,9 +112,17 @@ struct VesselFacts {
     std::optional<MicronRating> sock;
 };
 
-using Facts =
-    std::variant<std::monostate, HoseFacts, HoseEndFacts, TubingFacts, FilterFacts, ElementFacts,
-                 PumpFacts, RegulatorFacts, RingFacts, WasherFacts, FuelUserFacts, VesselFacts>;
+struct WireFacts {
+    std::optional<int> gauge; ///< AWG; 0 is 1/0.
+};
+
+struct CurrentFacts { ///< Fuse: at which it is rated to hold; relay: which it may switch.
+    std::optional<double> amps;
+};
+
+using Facts = std::variant<std::monostate, HoseFacts, HoseEndFacts, TubingFacts, FilterFacts,
+                           ElementFacts, PumpFacts, RegulatorFacts, RingFacts, WasherFacts,
+                           FuelUserFacts, VesselFacts, WireFacts, CurrentFacts>;
 
 /// What a part may carry, as published; absent where the maker says nothing.
 struct Ratings {

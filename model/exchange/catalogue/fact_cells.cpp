@@ -169,14 +169,6 @@ Facts readElement(const SheetRow &row)
     return facts;
 }
 
-/// Amperes, with or without the unit.
-std::optional<double> readAmps(const SheetRow &row)
-{
-    if (const auto bare = Decimal::parse(row.text(Amps)); bare && bare->sign() > 0)
-        return bare->approximate();
-    return row.positive(Amps, Dimension::Current);
-}
-
 Facts readPump(const SheetRow &row)
 {
     static constexpr std::array<std::string_view, 3> Positions = {"in-line", "in-tank",
@@ -270,6 +262,11 @@ Facts readFacts(const SheetRow &row, Kind kind)
         return readFuelUser(row);
     case Kind::Tank:
         return readVessel(row);
+    case Kind::Wire:
+        return readWire(row);
+    case Kind::Fuse:
+    case Kind::Relay:
+        return CurrentFacts{readAmps(row)};
     default:
         return std::monostate();
     }

@@ -17,4 +17,9 @@ namespace flarestock {
 /// be left out for a pump that is not electric.
 [[nodiscard]] std::vector<PumpFacts::Point> readCurve(const SheetRow &row, bool electric);
 
+/// Amperes, with or without the unit; nothing where the cell is empty or wrong.
+[[nodiscard]] std::optional<double> readAmps(const SheetRow &row);
+/// The gauge of a wire, AWG: 12, or 1/0 for 0. A problem where it is none.
+[[nodiscard]] Facts readWire(const SheetRow &row);
+
 } // namespace flarestock

@@ -19,7 +19,8 @@ constexpr std::array<std::string_view, PartColumnCount> PartHeadings = {
     "allowance",   "tube",        "micron",      "basis",        "beta",   "medium",
     "element",     "serviceable", "flow",        "clean loss",   "bypass", "washable",
     "curve",       "amps",        "electric",    "position",     "low",    "high",
-    "designation", "crush",       "thread",      "passage",      "volume", "sock"};
+    "designation", "crush",       "thread",      "passage",      "volume", "sock",
+    "gauge"};
 
 struct OfKind {
     Kind kind;
@@ -41,6 +42,9 @@ constexpr std::array OfSomeKinds = {
     OfKind{Kind::Rail, {Low, High, Passage}},
     OfKind{Kind::Injector, {Low, High, Passage}},
     OfKind{Kind::Tank, {Volume, Sock, Micron, Basis}},
+    OfKind{Kind::Wire, {Gauge}},
+    OfKind{Kind::Fuse, {Amps}},
+    OfKind{Kind::Relay, {Amps}},
 };
 
 using ColumnsOfKinds = std::array<std::array<bool, PartColumnCount>, KindCount>;

@@ -59,6 +59,7 @@ enum PartColumn : ColumnId {
     Passage,
     Volume,
     Sock,
+    Gauge,
     PartColumnCount
 };
 
