@@ -64,6 +64,20 @@ std::optional<Measure> BuildUnderCheck::wanted(const PlacedStation &station,
     return measure ? std::optional(*measure) : std::nullopt;
 }
 
+std::optional<std::string> BuildUnderCheck::said(const PlacedRun &run, const Varying &text) const
+{
+    const auto module = run.id.rfind('/');
+    if (module == std::string::npos)
+        return text.with(m_expansion.answers);
+    // A station of the same module has its answers.
+    const auto beside = std::find_if(
+        m_expansion.stations.begin(), m_expansion.stations.end(), [&](const auto &station) {
+            return station.id.rfind('/') == module &&
+                   station.id.compare(0, module, run.id, 0, module) == 0;
+        });
+    return beside == m_expansion.stations.end() ? std::nullopt : text.with(beside->answers);
+}
+
 std::optional<Measure> BuildUnderCheck::systemPressure() const
 {
     std::optional<Measure> highest;
@@ -77,6 +91,12 @@ std::optional<Measure> BuildUnderCheck::systemPressure() const
             highest = pressure;
     }
     return highest;
+}
+
+bool BuildUnderCheck::isBrakes() const noexcept
+{
+    return m_expansion.system == "brakes" ||
+           (m_expansion.fluid && isBrakeFluid(*m_expansion.fluid));
 }
 
 std::string BuildUnderCheck::named(const PlacedStation &station)
@@ -103,6 +123,29 @@ std::optional<DirtStop> dirtStop(const PlacedStation &station)
     if (station.part->kind == Kind::Pump && station.part->says("sock"))
         return DirtStop{&station, {}, true};
     return {};
+}
+
+std::vector<const Part *> injectorsOf(const Expansion &expansion)
+{
+    std::vector<const Part *> injectors;
+    for (const auto &line : expansion.lines) {
+        if (line.part->kind == Kind::Injector && line.stations.empty())
+            injectors.push_back(line.part);
+    }
+    return injectors;
+}
+
+std::string listed(const std::vector<std::string> &names)
+{
+    constexpr std::size_t Most = 6;
+    std::string said;
+    for (std::size_t i = 0; i < std::min(Most, names.size()); ++i) {
+        const bool last = i + 1 == names.size();
+        said += (i == 0 ? "" : last ? " and " : ", ") + names[i];
+    }
+    if (names.size() > Most)
+        said += " and " + std::to_string(names.size() - Most) + " more";
+    return said;
 }
 
 bool wantsCleanFluid(Kind kind) noexcept

@@ -33,8 +33,13 @@ public:
     /// it names none.
     [[nodiscard]] std::optional<Measure> wanted(const PlacedStation &station,
                                                 const Varying &demand) const;
+    /// A text of a run, with the answers that hold where its template stands (a module has its
+    /// own); nothing where it is not said.
+    [[nodiscard]] std::optional<std::string> said(const PlacedRun &run, const Varying &text) const;
     /// The highest pressure that regulators and pumps of the build are set to; nothing if none is.
     [[nodiscard]] std::optional<Measure> systemPressure() const;
+    /// Whether it is a brake system, by its template or by its fluid.
+    [[nodiscard]] bool isBrakes() const noexcept;
     /// "pump PU-1", "pre-filter": the title with its part.
     [[nodiscard]] static std::string named(const PlacedStation &station);
     /// Title with a capital, to begin a sentence.
@@ -55,6 +60,12 @@ struct DirtStop {
     bool sock = false;
 };
 [[nodiscard]] std::optional<DirtStop> dirtStop(const PlacedStation &station);
+
+/// The injectors that the bill takes beside the stations: they stand behind the rail.
+[[nodiscard]] std::vector<const Part *> injectorsOf(const Expansion &expansion);
+
+/// "A, B and C"; of more than six the first six and how many more.
+[[nodiscard]] std::string listed(const std::vector<std::string> &names);
 
 /// Whether a part of this kind suffers from dirt: pump, carburettor, rail, injector, regulator.
 [[nodiscard]] bool wantsCleanFluid(Kind kind) noexcept;

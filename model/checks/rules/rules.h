@@ -14,21 +14,31 @@ namespace flarestock::rules {
 
 using Findings = std::vector<Finding>;
 
-/// Seals, liners and makers' lists of fluids against the fluid of the build.
+/// Seals, liners, elements and makers' lists of fluids against the fluid of the build; metals that
+/// it attacks; aluminium under steel nuts and in brakes; lines that do not conduct.
 void fluidAndMaterial(const BuildUnderCheck &build, Findings &found);
+void metals(const BuildUnderCheck &build, Findings &found);
+void steelOnAluminium(const BuildUnderCheck &build, Findings &found);
+void aluminiumInBrakes(const BuildUnderCheck &build, Findings &found);
+void bonding(const BuildUnderCheck &build, Findings &found);
 /// Stations and runs for which the catalogue has nothing; joints that nothing closes, that leak,
 /// jam, strip or want knowing.
 void emptyPlaces(const BuildUnderCheck &build, Findings &found);
 void jointVerdicts(const BuildUnderCheck &build, Findings &found);
 /// Whether it can be screwed together at all.
 void assembly(const BuildUnderCheck &build, Findings &found);
-/// Regulators that cannot hold the pressure, users that want another, parts rated too low.
+/// Lines that are bent too tight, and ends of another angle.
+/// Wire, fuse and relay of electric pumps.
+/// Regulators that cannot hold the pressure, users that want another.
 void pressures(const BuildUnderCheck &build, Findings &found);
+/// Pieces rated for less pressure or heat than the system has, and those that nobody rates.
 /// Ports by their maker's mark against the flow.
 void direction(const BuildUnderCheck &build, Findings &found);
 /// A filter before and one after an electric pump, coarse before fine, grades for what follows.
 void pumpFilters(const BuildUnderCheck &build, Findings &found);
 void filterGrades(const BuildUnderCheck &build, Findings &found);
+/// What a clean filter takes of the pressure; bypass and beta of oil filters; elements and their
+/// life.
 /// What each filter protects, and what none does.
 void unprotected(const BuildUnderCheck &build, Findings &found);
 /// Pumps and filters that pass less than is wanted.

@@ -4,15 +4,7 @@
 
 #include "model/checks/rules/rules.h"
 
-#include <algorithm>
-
 namespace flarestock::rules {
-
-namespace {
-
-constexpr std::size_t NamedMost = 6;
-
-} // namespace
 
 void shortLines(const BuildUnderCheck &build, Findings &found)
 {
@@ -24,18 +16,13 @@ void shortLines(const BuildUnderCheck &build, Findings &found)
     }
     if (numbers.empty())
         return;
-    std::string named;
-    for (std::size_t i = 0; i < std::min(NamedMost, numbers.size()); ++i)
-        named += (i == 0 ? "" : ", ") + numbers[i];
-    if (numbers.size() > NamedMost)
-        named += " and " + std::to_string(numbers.size() - NamedMost) + " more";
     found.push_back({.severity = Severity::Note,
                      .matter = Matter::Stock,
                      .about = std::to_string(numbers.size()) + " of " +
                               std::to_string(lines.size()) +
                               (numbers.size() == 1 ? " lines is short" : " lines are short"),
                      .where = {},
-                     .text = "Not enough of it is free: " + named + ".",
+                     .text = "Not enough of it is free: " + listed(numbers) + ".",
                      .source = "the shop's stock",
                      .remedy = "Order them, or choose another way where there is one.",
                      .mend = {},
