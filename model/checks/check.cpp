@@ -52,12 +52,26 @@ std::vector<Finding> check(const Expansion &expansion, const Catalogue &catalogu
 {
     const BuildUnderCheck build(expansion, catalogue, shelf);
     std::vector<Finding> found;
-    for (const auto rule :
-         {rules::fluidAndMaterial, rules::metals, rules::aluminiumInBrakes, rules::bonding,
-          rules::emptyPlaces, rules::jointVerdicts, rules::assembly, rules::steelOnAluminium,
-          rules::pressures, rules::direction, rules::pumpFilters, rules::filterGrades,
-          rules::unprotected, rules::flows, rules::boxContents, rules::outdonePicks,
-          rules::shortLines, rules::lowLevels})
+    for (const auto rule : {rules::fluidAndMaterial,
+                            rules::metals,
+                            rules::aluminiumInBrakes,
+                            rules::bonding,
+                            rules::emptyPlaces,
+                            rules::jointVerdicts,
+                            rules::assembly,
+                            rules::steelOnAluminium,
+                            rules::pressures,
+                            rules::workingPressures,
+                            rules::workingTemperatures,
+                            rules::direction,
+                            rules::pumpFilters,
+                            rules::filterGrades,
+                            rules::unprotected,
+                            rules::flows,
+                            rules::boxContents,
+                            rules::outdonePicks,
+                            rules::shortLines,
+                            rules::lowLevels})
         rule(build, found);
 
     const auto order = flowOrder(expansion);

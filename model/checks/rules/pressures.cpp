@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// Pressure: what a regulator can hold, what carburettor, rail and injector want, and what each part
-// is rated for.
+// Pressure: what a regulator can hold, and what carburettor, rail and injector want. What each part
+// is rated for stands in ratings/.
 
 #include "model/checks/rules/rules.h"
 
@@ -83,33 +83,6 @@ void userWants(const BuildUnderCheck &build, const PlacedStation &station, Findi
                      .mend = {}});
 }
 
-void ratedBelow(const BuildUnderCheck &build, double systemKpa, Findings &found)
-{
-    for (const auto &line : build.expansion().lines) {
-        const auto rated = line.part->ratings.pressureKpa;
-        const bool touched = line.part->kind != Kind::Tank && line.part->kind != Kind::Tool;
-        if (!rated || !touched || *rated >= systemKpa)
-            continue;
-        bool underPressure = false;
-        for (const auto &id : line.stations) {
-            const auto *station = build.expansion().station(id);
-            underPressure |= station != nullptr && station->station->level == Level::Pressure;
-        }
-        if (!underPressure)
-            continue;
-        found.push_back({.severity = Severity::Stop,
-                         .matter = Matter::Pressure,
-                         .about = line.part->number + " is rated for " + kpa(*rated) +
-                                  ", the system runs at " + kpa(systemKpa),
-                         .where = line.stations.empty() ? std::string() : line.stations.front(),
-                         .text = "An assembly stands what its weakest piece stands.",
-                         .source = "SAE J517 scope: the lower of hose and connector; the rating "
-                                   "is the maker's, as entered",
-                         .remedy = "Use a part that is rated for the pressure.",
-                         .mend = {}});
-    }
-}
-
 } // namespace
 
 void pressures(const BuildUnderCheck &build, Findings &found)
@@ -120,8 +93,6 @@ void pressures(const BuildUnderCheck &build, Findings &found)
         regulatorRange(build, station, found);
         userWants(build, station, found);
     }
-    if (const auto system = build.systemPressure())
-        ratedBelow(build, system->si / 1000, found);
 }
 
 } // namespace flarestock::rules

@@ -32,6 +32,8 @@ void assembly(const BuildUnderCheck &build, Findings &found);
 /// Regulators that cannot hold the pressure, users that want another.
 void pressures(const BuildUnderCheck &build, Findings &found);
 /// Pieces rated for less pressure or heat than the system has, and those that nobody rates.
+void workingPressures(const BuildUnderCheck &build, Findings &found);
+void workingTemperatures(const BuildUnderCheck &build, Findings &found);
 /// Ports by their maker's mark against the flow.
 void direction(const BuildUnderCheck &build, Findings &found);
 /// A filter before and one after an electric pump, coarse before fine, grades for what follows.
