@@ -60,6 +60,7 @@ std::vector<Finding> check(const Expansion &expansion, const Catalogue &catalogu
                             rules::jointVerdicts,
                             rules::assembly,
                             rules::steelOnAluminium,
+                            rules::bends,
                             rules::pressures,
                             rules::workingPressures,
                             rules::workingTemperatures,

@@ -90,6 +90,7 @@ struct Run {
     Varying tubing;       ///< Hard tube of this size instead of hose: "3/16".
     Varying startAngle;   ///< Degrees of the hose end, "90".
     Varying endAngle;
+    Varying bend; ///< Radius of the tightest bend on its way, "3 in"; not said: not known.
     Condition when;
     int clampsEach = 0; ///< One clamp in so many mm of length; 0 for none.
 };

@@ -28,6 +28,7 @@ void jointVerdicts(const BuildUnderCheck &build, Findings &found);
 /// Whether it can be screwed together at all.
 void assembly(const BuildUnderCheck &build, Findings &found);
 /// Lines that are bent too tight, and ends of another angle.
+void bends(const BuildUnderCheck &build, Findings &found);
 /// Wire, fuse and relay of electric pumps.
 /// Regulators that cannot hold the pressure, users that want another.
 void pressures(const BuildUnderCheck &build, Findings &found);

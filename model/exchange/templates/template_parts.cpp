@@ -15,9 +15,9 @@ using Keys = std::string_view;
 constexpr std::array<Keys, 14> StationKeys = {
     "id",       "title", "kind", "level", "words",     "micron",  "flow",
     "pressure", "rated", "part", "when",  "bracketed", "plugged", "spare-elements"};
-constexpr std::array<Keys, 12> RunKeys = {"id",          "level",     "from",         "to",
-                                          "length",      "dash",      "construction", "tubing",
-                                          "start-angle", "end-angle", "clamps-each",  "when"};
+constexpr std::array<Keys, 13> RunKeys = {
+    "id",     "level",       "from",      "to",   "length",      "dash", "construction",
+    "tubing", "start-angle", "end-angle", "bend", "clamps-each", "when"};
 constexpr std::array<Keys, 4> ModuleKeys = {"id", "template", "answers", "when"};
 constexpr std::array<Keys, 4> ExtraKeys = {"part", "count", "why", "when"};
 constexpr std::array<Keys, 3> LevelWords = {"suction", "pressure", "return"};
@@ -152,6 +152,7 @@ void PartsReading::readRun(const TomlFields &fields)
     run.tubing = m_values.varying(fields, "tubing", Wanted::TubeSize);
     run.startAngle = m_values.varying(fields, "start-angle", Wanted::Degrees);
     run.endAngle = m_values.varying(fields, "end-angle", Wanted::Degrees);
+    run.bend = m_values.varying(fields, "bend", Wanted::Length);
     run.when = m_values.condition(fields, "when");
     run.clampsEach = fields.whole("clamps-each", ClampSpacingMax, 0);
     m_form.runs.push_back(std::move(run));
