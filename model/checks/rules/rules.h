@@ -42,6 +42,9 @@ void pumpFilters(const BuildUnderCheck &build, Findings &found);
 void filterGrades(const BuildUnderCheck &build, Findings &found);
 /// What a clean filter takes of the pressure; bypass and beta of oil filters; elements and their
 /// life.
+void filterLosses(const BuildUnderCheck &build, Findings &found);
+void oilFilters(const BuildUnderCheck &build, Findings &found);
+void elements(const BuildUnderCheck &build, Findings &found);
 /// What each filter protects, and what none does.
 void unprotected(const BuildUnderCheck &build, Findings &found);
 /// Pumps and filters that pass less than is wanted.

@@ -27,12 +27,12 @@ std::optional<Practice> practiceFor(Kind kind)
     return {};
 }
 
-Finding tooCoarse(const PlacedStation &user, const DirtStop &filter, Severity severity)
+Finding tooCoarse(const std::string &user, const DirtStop &filter, Severity severity)
 {
     return {.severity = severity,
             .matter = Matter::DirectionAndFilters,
             .about = BuildUnderCheck::capital(BuildUnderCheck::named(*filter.station)) + ": " +
-                     filter.rating->text() + " is too coarse for the " + user.station->title,
+                     filter.rating->text() + " is too coarse for the " + user,
             .where = filter.station->id,
             .text = {},
             .source = {},
@@ -46,15 +46,23 @@ void byPractice(const PlacedStation &user, const DirtStop &filter, Findings &fou
     if (!practice || filter.rating->micron <= practice->usual)
         return;
     const bool hopeless = filter.rating->micron >= practice->hopeless;
-    auto finding = tooCoarse(user, filter, hopeless ? Severity::Stop : Severity::Caution);
+    auto finding =
+        tooCoarse(user.station->title, filter, hopeless ? Severity::Stop : Severity::Caution);
     finding.text = std::string("It is the last filter before the ") + user.station->title +
                    "; usual is " + practice->words + ".";
     finding.source = "common practice, no source";
     found.push_back(std::move(finding));
 }
 
-void byMaker(const PlacedStation &user, const DirtStop &filter, double passage, Findings &found)
+/// Who passes no larger dirt than that, by his maker's word.
+struct Passage {
+    std::string user; ///< "rail", "injectors IJ-550"
+    double micron = 0;
+};
+
+void byMaker(const Passage &narrowest, const DirtStop &filter, Findings &found)
 {
+    const auto &[user, passage] = narrowest;
     const double micron = filter.rating->micron.approximate();
     const bool absolute = filter.rating->basis == RatingBasis::Absolute;
     if (micron <= passage && (absolute || micron <= passage / 2))
@@ -68,9 +76,26 @@ void byMaker(const PlacedStation &user, const DirtStop &filter, double passage, 
                              "larger dirt through, so the figures are too near to decide.";
     if (micron <= passage)
         finding.about = BuildUnderCheck::capital(BuildUnderCheck::named(*filter.station)) + ": " +
-                        filter.rating->text() + " may be too coarse for the " + user.station->title;
+                        filter.rating->text() + " may be too coarse for the " + user;
     finding.source = "the makers' figures, as entered; ISO 16889 for what a rating means";
     found.push_back(std::move(finding));
+}
+
+/// Of what stands there; behind a rail also of the injectors that the bill takes for it.
+std::optional<Passage> narrowestAt(const PlacedStation &user, const BuildUnderCheck &build)
+{
+    std::optional<Passage> narrowest;
+    if (const auto own = user.part->as<FuelUserFacts>()->passageMicron)
+        narrowest = {user.station->title, *own};
+    if (user.part->kind != Kind::Rail)
+        return narrowest;
+    for (const auto *injector : injectorsOf(build.expansion())) {
+        const auto *facts = injector->as<FuelUserFacts>();
+        if (facts != nullptr && facts->passageMicron &&
+            (!narrowest || *facts->passageMicron < narrowest->micron))
+            narrowest = {"injectors " + injector->number, *facts->passageMicron};
+    }
+    return narrowest;
 }
 
 } // namespace
@@ -91,9 +116,8 @@ void filterGrades(const BuildUnderCheck &build, Findings &found)
         const auto filter = dirtStop(**last);
         if (!filter->rating)
             continue;
-        const auto passage = user.part->as<FuelUserFacts>()->passageMicron;
-        if (passage)
-            byMaker(user, *filter, *passage, found);
+        if (const auto narrowest = narrowestAt(user, build))
+            byMaker(*narrowest, *filter, found);
         else
             byPractice(user, *filter, found);
     }

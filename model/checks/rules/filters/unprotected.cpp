@@ -10,6 +10,17 @@ namespace flarestock::rules {
 
 namespace {
 
+/// " with injectors IJ-550" for a rail that the bill takes them for.
+std::string behindIt(const BuildUnderCheck &build, const PlacedStation &station)
+{
+    if (station.part == nullptr || station.part->kind != Kind::Rail)
+        return {};
+    std::vector<std::string> numbers;
+    for (const auto *injector : injectorsOf(build.expansion()))
+        numbers.push_back(injector->number);
+    return numbers.empty() ? std::string() : " with injectors " + listed(numbers);
+}
+
 std::string titles(const BuildUnderCheck &build, const std::vector<std::string> &ids)
 {
     std::string said;
@@ -18,7 +29,7 @@ std::string titles(const BuildUnderCheck &build, const std::vector<std::string> 
         said += (i == 0                ? ""
                  : i + 1 == ids.size() ? " and "
                                        : ", ") +
-                (station != nullptr ? station->station->title : ids[i]);
+                (station != nullptr ? station->station->title + behindIt(build, *station) : ids[i]);
     }
     return said;
 }
