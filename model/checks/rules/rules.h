@@ -30,6 +30,7 @@ void assembly(const BuildUnderCheck &build, Findings &found);
 /// Lines that are bent too tight, and ends of another angle.
 void bends(const BuildUnderCheck &build, Findings &found);
 /// Wire, fuse and relay of electric pumps.
+void pumpWiring(const BuildUnderCheck &build, Findings &found);
 /// Regulators that cannot hold the pressure, users that want another.
 void pressures(const BuildUnderCheck &build, Findings &found);
 /// Pieces rated for less pressure or heat than the system has, and those that nobody rates.
