@@ -78,7 +78,7 @@ private Q_SLOTS:
 private:
     static void row(const char *name, Severity severity, const char *about, Wrong wrong)
     {
-        QTest::newRow(name) << severity << about << std::move(wrong);
+        QTest::newRow(name) << severity << std::string(about) << std::move(wrong);
     }
     static void materialRows();
     static void ratingRows();
@@ -100,7 +100,7 @@ void WrongFactsTest::aWholeBuildIsQuiet()
 void WrongFactsTest::isFoundOnce_data()
 {
     QTest::addColumn<Severity>("severity");
-    QTest::addColumn<const char *>("about");
+    QTest::addColumn<std::string>("about");
     QTest::addColumn<Wrong>("wrong");
     materialRows();
     ratingRows();
@@ -245,7 +245,7 @@ void WrongFactsTest::oilAndBrakeRows()
 void WrongFactsTest::isFoundOnce()
 {
     QFETCH(Severity, severity);
-    QFETCH(const char *, about);
+    QFETCH(std::string, about);
     QFETCH(Wrong, wrong);
     WholeBuild build;
     wrong.whole(build);

@@ -27,7 +27,7 @@ private Q_SLOTS:
 
 namespace {
 
-std::vector<Torque> torques(const char *port, const char *on, bool ferrous)
+std::vector<Torque> torques(std::string_view port, std::string_view on, bool ferrous)
 {
     return torquesFor({Port::parse(port).value(), parseNutOn(on).value(), ferrous});
 }
@@ -44,14 +44,15 @@ const Torque *from(const std::vector<Torque> &torques, std::string_view source)
 
 void TorquesTest::agreesWithThePage_data()
 {
-    QTest::addColumn<const char *>("port");
-    QTest::addColumn<const char *>("on");
-    QTest::addColumn<const char *>("source");
+    QTest::addColumn<std::string>("port");
+    QTest::addColumn<std::string>("on");
+    QTest::addColumn<std::string>("source");
     QTest::addColumn<double>("leastNm");
     QTest::addColumn<double>("mostNm");
     const auto row = [](const char *port, const char *on, const char *source, double least,
                         double most) {
-        QTest::addRow("%s on %s, %s", port, on, source) << port << on << source << least << most;
+        QTest::addRow("%s on %s, %s", port, on, source)
+            << std::string(port) << std::string(on) << std::string(source) << least << most;
     };
     const double inchPound = 0.11298482902762; // GNU Units
     row("AN -6 female nut", "aluminium tube", "S19", 100 * inchPound, 125 * inchPound);
@@ -68,9 +69,9 @@ void TorquesTest::agreesWithThePage_data()
 
 void TorquesTest::agreesWithThePage()
 {
-    QFETCH(const char *, port);
-    QFETCH(const char *, on);
-    QFETCH(const char *, source);
+    QFETCH(std::string, port);
+    QFETCH(std::string, on);
+    QFETCH(std::string, source);
     QFETCH(double, leastNm);
     QFETCH(double, mostNm);
     const auto said = torques(port, on, true);
@@ -109,15 +110,15 @@ void TorquesTest::saysWhereSourcesDiffer()
 
 void TorquesTest::saysNothingWhereNothingIsPublished_data()
 {
-    QTest::addColumn<const char *>("port");
+    QTest::addColumn<std::string>("port");
     for (const char *port : {"NPT 3/8 male", "BUBBLE M10x1.0 male", "ORFS -6 male", "INV 3/16 male",
                              "METRIC M10x1.0 male", "BANJO M10x1.0", "BARB 3/8", "SAE45 -8 male"})
-        QTest::newRow(port) << port;
+        QTest::newRow(port) << std::string(port);
 }
 
 void TorquesTest::saysNothingWhereNothingIsPublished()
 {
-    QFETCH(const char *, port);
+    QFETCH(std::string, port);
     QVERIFY(torques(port, "fitting", true).empty());
 }
 
