@@ -110,6 +110,8 @@ void BrokenCatalogueTest::isNamedWithItsPlace_data()
         {a, 2, 9, "Perhaps \"FKM\" is meant."});
     row("an angle that hose ends do not have",
         {"part,kind,description,fits,dash,angle\nA,hose end,x,PT,-6,91\n"}, {a, 2, 20, "no angle"});
+    row("a gauge that no wire has", {"part,kind,description,unit,gauge\nA,wire,x,in,thick\n"},
+        {a, 2, 13, "\"thick\" is no gauge of a wire"});
     row("a curve without voltage", {"part,kind,description,curve\nA,pump,x,3 bar = 255 L/h\n"},
         {a, 2, 10, "Write for example 3 bar @ 13.5 V = 255 L/h."});
     row("a curve in pounds",

@@ -162,6 +162,7 @@ void BrokenTemplateTest::isNamedWithItsPlace_data()
     row(38, "dash = []", 8, "\"dash\" is empty");
     row(38, "tubing = \"11/7\"", 10, "no tube size");
     row(38, "end-angle = \"91\"", 13, "no angle of a hose end");
+    row(38, "bend = \"5\"", 8, "\"5\" is no length");
     row(38, "dash = \"-8\"\nddash = \"-8\"", 1, "a run has no \"ddash\"");
     row(42, "count = 0", 9, "the count is not a number above 0");
     row(42, "count = 0.5", 9, "a fraction stands in quotes");
