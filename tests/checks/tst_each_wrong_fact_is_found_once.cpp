@@ -183,6 +183,10 @@ void WrongFactsTest::filterRows()
         {fuel, nothing, [](WholeBuild &build) {
              std::get<FuelUserFacts>(build.part("I").facts).passageMicron = 4;
          }});
+    row("a rating without its basis", Caution, "100 µm without a basis",
+        {fuel, nothing, [](WholeBuild &build) {
+             filterOf(build, "P-coarse").rating->basis = RatingBasis::Unstated;
+         }});
     row("another element", Caution, "its element EL is another than it is sold with",
         {fuel, nothing, [](WholeBuild &build) {
              std::get<ElementFacts>(build.element.facts).rating.micron = 40;
@@ -227,6 +231,8 @@ void WrongFactsTest::oilAndBrakeRows()
          [](WholeBuild &build) { filterOf(build, "P-filter").rating->beta.reset(); }});
     row("beta 20", Note, "holds back 95.0 % of what is 30 µm", // 1 - 1/20
         {oil, nothing, [](WholeBuild &build) { filterOf(build, "P-filter").rating->beta = 20; }});
+    row("a seal in the heat", Caution, "NBR seals to 100 °C, the fluid reaches 120 °C: P-filter",
+        {oil, nothing, [](WholeBuild &build) { build.part("P-filter").seal = "NBR"; }});
     row("heat", Caution, "H is made for 100 °C, the fluid reaches 120 °C",
         {oil, nothing, [](WholeBuild &build) { build.hose->ratings.highC = 100; }});
     row("a cooler", Stop, "P-cooler is rated for 500 kPa",

@@ -3,11 +3,11 @@
 // What abstracts, regulation and practice say of metals and filter media in fluids. Aluminium in
 // highly concentrated alcohol fuels: SAE 2005-01-3708; aluminium and plain steel in methanol
 // blends: SAE 930447 (both by their abstracts). Paper needs a glue of its own to stand methanol:
-// SAE 930990. Wet boiling point of DOT 4, 155 °C: 49 CFR 571.116 S5.1.2. What is from memory or
-// common practice is called so in its row.
+// SAE 930990. What is from memory or common practice is called so in its row.
 
 #include "model/fluids/attack/medium.h"
 #include "model/fluids/attack/metal.h"
+#include "model/fluids/attack/seal_heat.h"
 #include "model/fluids/demand/usual_duty.h"
 #include "model/fluids/filter/clean_loss.h"
 
@@ -26,6 +26,7 @@ private Q_SLOTS:
     void careFollowsTheMedium();
     void usualDutiesHaveTheirSource();
     void budgetsAreSmallerBeforeThePump();
+    void sealsHaveTheirRange();
 };
 
 void MetalsAndMediaTest::metals_data()
@@ -99,8 +100,8 @@ void MetalsAndMediaTest::careFollowsTheMedium()
 
 void MetalsAndMediaTest::usualDutiesHaveTheirSource()
 {
-    const auto brakes = usualDuty("brakes");
-    QVERIFY(brakes && brakes->temperatureC == 155);
+    // From memory: a hard stop makes 7 to 10 MPa.
+    QVERIFY(usualDuty("brakes")->pressureKpa == 10000.0);
     for (const char *system : {"oil", "gearbox", "coolant", "brakes"}) {
         const auto duty = usualDuty(system);
         QVERIFY(duty && !duty->source.empty() && !duty->status.empty());
@@ -116,6 +117,14 @@ void MetalsAndMediaTest::budgetsAreSmallerBeforeThePump()
     const auto &pressure = cleanLossBudget(FilterPlace::Pressure);
     QVERIFY(suction.pascal > 0 && suction.pascal < pressure.pascal);
     QVERIFY(!suction.source.empty() && !pressure.source.empty());
+}
+
+void MetalsAndMediaTest::sealsHaveTheirRange()
+{
+    // A hydraulics table file that names its standards: NBR -30 to 100 °C, FKM -20 to 200 °C.
+    QVERIFY(sealHeat("NBR")->lowC == -30 && sealHeat("NBR")->highC == 100);
+    QVERIFY(sealHeat("FKM type A")->lowC == -20 && sealHeat("FKM type A")->highC == 200);
+    QVERIFY(!sealHeat("CR") && !sealHeat(""));
 }
 
 QTEST_APPLESS_MAIN(MetalsAndMediaTest)

@@ -34,6 +34,23 @@ std::string titles(const BuildUnderCheck &build, const std::vector<std::string> 
     return said;
 }
 
+/// A number without its basis compares with no other.
+void saysNoBasis(const PlacedStation &station, const MicronRating &rating, Findings &found)
+{
+    if (rating.basis != RatingBasis::Unstated)
+        return;
+    found.push_back({.severity = Severity::Caution,
+                     .matter = Matter::DirectionAndFilters,
+                     .about = BuildUnderCheck::capital(BuildUnderCheck::named(station)) + ": " +
+                              rating.text() + " without a basis",
+                     .where = station.id,
+                     .text = "Nominal lets much of that size through, absolute little of it; which "
+                             "it is nobody says.",
+                     .source = "ISO 16889 for what a rating means; the catalogue",
+                     .remedy = "Enter the maker's basis, with its beta where he gives one.",
+                     .mend = {}});
+}
+
 void saysNothing(const PlacedStation &station, Findings &found)
 {
     found.push_back({.severity = Severity::Caution,
@@ -77,6 +94,8 @@ void unprotected(const BuildUnderCheck &build, Findings &found)
         const auto stop = dirtStop(*station);
         if (!stop->sock && !stop->rating)
             saysNothing(*station, found);
+        if (!stop->sock && stop->rating)
+            saysNoBasis(*station, *stop->rating, found);
         if (!protection.protects.empty())
             chain += BuildUnderCheck::capital(station->station->title) +
                      (stop->rating ? " (" + stop->rating->text() + ")" : "") + " protects " +

@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: MIT
+//
+// Temperatures: pieces that are made for less heat than the fluid usually has. By the maker's
+// limit, part by part; where he gives none, by the class of the seal, each class once.
+
+#include "model/checks/parts_met.h"
+#include "model/checks/rules/rules.h"
+#include "model/fluids/attack/seal_heat.h"
+#include "model/fluids/demand/usual_duty.h"
+
+#include <cmath>
+#include <map>
+
+namespace flarestock::rules {
+
+namespace {
+
+std::string celsius(double value)
+{
+    return std::to_string(std::lround(value)) + " °C";
+}
+
+void byMaker(const Met &met, double fluidC, const UsualDuty &duty, Findings &found)
+{
+    const double highest = *met.part->ratings.highC;
+    if (highest >= fluidC)
+        return;
+    found.push_back({.severity = Severity::Caution,
+                     .matter = Matter::Pressure,
+                     .about = met.part->number + " is made for " + celsius(highest) +
+                              ", the fluid reaches " + celsius(fluidC),
+                     .where = met.where,
+                     .text = "A joint stands the heat that its tenderest piece stands; and no "
+                             "maker gives full pressure at the highest temperature.",
+                     .source = "the maker's limit, as entered; FAA AC 43.13-1B, table 9-3, for "
+                               "pressure and heat together; the temperature: " +
+                               std::string(duty.source),
+                     .remedy = "Use a part for that temperature, or keep it from the heat.",
+                     .mend = {}});
+}
+
+/// Of what the maker gives no limit for: parts by the class of their seal.
+void bySeal(const BuildUnderCheck &build, double fluidC, const UsualDuty &duty, Findings &found)
+{
+    std::map<std::string, std::vector<std::string>> soft;
+    for (const auto &line : build.expansion().lines) {
+        const auto heat = sealHeat(line.part->seal);
+        if (heat && !line.part->ratings.highC && heat->highC < fluidC)
+            soft[line.part->seal].push_back(line.part->number);
+    }
+    for (const auto &[seal, numbers] : soft) {
+        const auto heat = sealHeat(seal);
+        found.push_back(
+            {.severity = Severity::Caution,
+             .matter = Matter::FluidAndMaterial,
+             .about = seal + " seals to " + celsius(heat->highC) + ", the fluid reaches " +
+                      celsius(fluidC) + ": " + listed(numbers),
+             .where = {},
+             .text = "Hotter than its class allows it hardens, and weeps when it is "
+                     "cold again.",
+             .source = std::string(heat->source) + "; the temperature: " + std::string(duty.source),
+             .remedy = "Use seals of another class, or ask their maker.",
+             .mend = {}});
+    }
+}
+
+} // namespace
+
+void workingTemperatures(const BuildUnderCheck &build, Findings &found)
+{
+    const auto duty = usualDuty(build.isBrakes() ? "brakes" : build.expansion().system);
+    if (!duty || !duty->temperatureC)
+        return;
+    for (const Met &met : partsMet(build.expansion(), Reach::All))
+        if (met.part->ratings.highC)
+            byMaker(met, *duty->temperatureC, *duty, found);
+    bySeal(build, *duty->temperatureC, *duty, found);
+}
+
+} // namespace flarestock::rules
