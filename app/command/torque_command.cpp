@@ -149,6 +149,13 @@ QJsonObject cardDocument(const std::string &build, const std::vector<TorqueLine>
         document.insert(QStringLiteral("at"), jsonText(line.at));
         document.insert(QStringLiteral("joint"), jsonText(line.joint));
         document.insert(QStringLiteral("into"), jsonText(line.into.text()));
+        const JointRating &rating = line.rating;
+        document.insert(QStringLiteral("ratedKpa"),
+                        rating.pressureKpa ? QJsonValue(*rating.pressureKpa) : QJsonValue());
+        document.insert(QStringLiteral("weakest"),
+                        rating.weakest ? jsonText(rating.weakest->number) : QJsonValue());
+        document.insert(QStringLiteral("highestC"),
+                        rating.highC ? QJsonValue(*rating.highC) : QJsonValue());
         joints.append(document);
     }
     return {{QStringLiteral("build"), jsonText(build)}, {QStringLiteral("joints"), joints}};
@@ -166,22 +173,33 @@ void saySources(const std::vector<TorqueLine> &card, CommandOutcome &outcome)
         outcome.print(std::string(id) + "  " + said);
 }
 
+/// "6895 kPa by HE-6": the lowest of what its pieces are rated for.
+std::string standsText(const JointRating &rating)
+{
+    if (!rating.pressureKpa)
+        return "not published";
+    return QString::number(*rating.pressureKpa, 'f', 0).toStdString() + " kPa by " +
+           rating.weakest->number;
+}
+
 void sayCard(const std::string &title, const std::vector<TorqueLine> &card, CommandOutcome &outcome)
 {
     TextTable table({{"at", TextTable::Side::Left},
                      {"turn", TextTable::Side::Left},
                      {"into", TextTable::Side::Left},
                      {"torque", TextTable::Side::Left},
-                     {"source", TextTable::Side::Left}});
+                     {"source", TextTable::Side::Left},
+                     {"stands", TextTable::Side::Left}});
     double widest = 0;
     for (const TorqueLine &line : card) {
-        std::vector<std::string> cells{line.at, line.asked.port.text(), line.into.text(),
-                                       "none published", ""};
+        std::vector<std::string> cells{
+            line.at, line.asked.port.text(), line.into.text(), "none published",
+            "",      standsText(line.rating)};
         for (const Torque &torque : line.torques) {
             cells[3] = range(torque.leastNm, torque.mostNm, "N.m");
             cells[4] = std::string(torque.sourceId) + (torque.halved ? ", half" : "");
             table.add(cells);
-            cells[0] = cells[1] = cells[2] = "";
+            cells[0] = cells[1] = cells[2] = cells[5] = "";
         }
         if (line.torques.empty())
             table.add(cells);

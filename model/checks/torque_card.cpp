@@ -71,6 +71,7 @@ TorqueLine lineOf(const PartedLink &parted, const PlacedJoint &joint, const Expa
                          isFerrous(other->material);
     line.torques = torquesFor(line.asked);
     line.disagreement = disagreement(line.torques);
+    line.rating = ratingOf(joint, expansion);
     return line;
 }
 

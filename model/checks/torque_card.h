@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: MIT
 //
 // Torque card: every joint of a build that is tightened by a nut or a stud, with each published
-// torque and its source; and the joints for which none is published.
+// torque and its source, and what the joint stands; and the joints for which none is published.
 
 #pragma once
 
+#include "model/checks/joint_rating.h"
 #include "model/ports/torque.h"
 #include "model/systems/expansion.h"
 
@@ -17,6 +18,7 @@ struct TorqueLine {
     Port into;                          ///< What it goes into.
     std::vector<Torque> torques;        ///< Empty: none is published.
     std::optional<double> disagreement; ///< As disagreement().
+    JointRating rating;                 ///< Of the whole placed joint.
 };
 
 /// Whether a material is steel by its word: "steel", "stainless".

@@ -79,14 +79,19 @@ void TorqueCommandTest::makesACardOfABuild()
     QVERIFY(joints.size() > 10);
     int hoses = 0;
     int differing = 0;
+    int rated = 0;
     for (const auto &each : joints) {
         const auto joint = each.toObject();
         hoses += joint.value(QLatin1String("on")).toString() == QLatin1String("hose") ? 1 : 0;
         differing += joint.value(QLatin1String("differ")).isNull() ? 0 : 1;
+        rated += joint.value(QLatin1String("ratedKpa")).toDouble() > 0 ? 1 : 0;
+        QCOMPARE(joint.value(QLatin1String("weakest")).isNull(),
+                 joint.value(QLatin1String("ratedKpa")).isNull());
         // A hose in its end is made up on the bench, and nobody measures its torque.
         QVERIFY(!joint.value(QLatin1String("port")).toString().startsWith(QLatin1String("HOSE")));
     }
     QVERIFY(hoses > 5);
+    QVERIFY(rated > 10);
     QVERIFY(differing > 0); // Nuts of aluminium on hose: 26 against 12.5 N·m.
     const Ran ran = runFlarestock(words);
     QCOMPARE(ran.status, 0);
