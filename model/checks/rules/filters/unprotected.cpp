@@ -15,8 +15,10 @@ std::string behindIt(const BuildUnderCheck &build, const PlacedStation &station)
 {
     if (station.part == nullptr || station.part->kind != Kind::Rail)
         return {};
+    const auto injectors = injectorsOf(build.expansion());
     std::vector<std::string> numbers;
-    for (const auto *injector : injectorsOf(build.expansion()))
+    numbers.reserve(injectors.size());
+    for (const auto *injector : injectors)
         numbers.push_back(injector->number);
     return numbers.empty() ? std::string() : " with injectors " + listed(numbers);
 }

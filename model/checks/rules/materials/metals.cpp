@@ -59,6 +59,7 @@ void metals(const BuildUnderCheck &build, Findings &found)
     for (const auto &[metal, lines] : attacked(build, *fluid)) {
         const auto wear = metalIn(*fluid, metal);
         std::vector<std::string> numbers;
+        numbers.reserve(lines.size());
         for (const auto *line : lines)
             numbers.push_back(line->part->number);
         const bool one = lines.size() == 1 && !lines.front()->stations.empty();

@@ -76,6 +76,7 @@ void unratedParts(const std::vector<Met> &unrated, const Working &working,
         return;
     }
     std::vector<std::string> numbers;
+    numbers.reserve(unrated.size());
     for (const Met &met : unrated)
         numbers.push_back(met.part->number);
     finding.severity = working.value <= CarburettorMostKpa ? Severity::Note : Severity::Caution;
