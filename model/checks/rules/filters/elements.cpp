@@ -21,12 +21,19 @@ bool isOnBill(const BuildUnderCheck &build, const Part &part)
                        [&part](const BillLine &line) { return line.part == &part; });
 }
 
+/// Two bases differ only where both are said.
+bool differs(const MicronRating &filter, const MicronRating &element)
+{
+    const bool saidBoth =
+        filter.basis != RatingBasis::Unstated && element.basis != RatingBasis::Unstated;
+    return filter.micron != element.micron || (saidBoth && filter.basis != element.basis);
+}
+
 bool differs(const FilterFacts &filter, const ElementFacts &element)
 {
-    const bool otherSize = filter.rating && (filter.rating->micron != element.rating.micron ||
-                                             filter.rating->basis != element.rating.basis);
-    return otherSize || (!filter.medium.empty() && !element.medium.empty() &&
-                         !sameFolded(filter.medium, element.medium));
+    return (filter.rating && differs(*filter.rating, element.rating)) ||
+           (!filter.medium.empty() && !element.medium.empty() &&
+            !sameFolded(filter.medium, element.medium));
 }
 
 void notItsOwn(const PlacedStation &station, const Part &part, Findings &found)
