@@ -44,7 +44,7 @@ Bench ExpansionKeepsItsLaws::bench()
         const std::string size = std::to_string(flare);
         const std::string ends = "in: AN -" + size + " male; out: AN -" + size + " male";
         made.part("FF-" + size, Kind::Filter, ends).facts =
-            FilterFacts{MicronRating{Decimal(10), {}, {}}, "paper", "", true, 500.0, {}, {}};
+            FilterFacts{MicronRating{Decimal(10), {}, {}}, "microglass", "", true, 500.0, {}, {}};
         made.offer("FF-" + size, "6" + size + ".00");
     }
     made.part("FC-1", Kind::Tank, "out: ORB -10 female");
