@@ -24,7 +24,7 @@ private Q_SLOTS:
     void takesAPumpThatDeliversAtThePressure();
     void takesWhatMeetsTheDemand_data();
     void takesWhatMeetsTheDemand();
-    void keepsRuinedSealsOut();
+    void keepsWhatTheFluidRuinsOut();
     void prefersAsTheBuilderDoes();
     void takesThePartThatTheLineGoesOn();
     void letsTheTemplateNameItsOwnPart();
@@ -59,8 +59,8 @@ Bench PartIsChosenByItsDemand::filters()
     Bench made;
     const auto add = [&](const std::string &number, int micron, std::optional<double> flow) {
         Part &part = made.part(number, Kind::Filter, "in: AN -8 male; out: AN -8 male");
-        part.facts =
-            FilterFacts{MicronRating{Decimal(micron), {}, {}}, "paper", "", true, flow, {}, {}};
+        part.facts = FilterFacts{
+            MicronRating{Decimal(micron), {}, {}}, "stainless mesh", "", true, flow, {}, {}};
         part.words = {"in-line"};
     };
     add("F-10", 10, 500.0);
@@ -134,7 +134,7 @@ void PartIsChosenByItsDemand::takesWhatMeetsTheDemand_data()
     row("rated, which one maker says", {"", "", "100 psi", "", "F-40"});
     row("rated beyond", {"", "", "200 psi", "", "nothing"});
     row("by a word", {"", "", "", "Billet", "F-100"});
-    row("by its medium", {"", "", "", "paper", "F-10"});
+    row("by its medium", {"", "", "", "stainless mesh", "F-10"});
     row("no range", {"fine", "", "", "", "no range"});
     row("a range the wrong way round", {"150 to 75", "", "", "", "no range"});
 }
@@ -160,7 +160,7 @@ void PartIsChosenByItsDemand::takesWhatMeetsTheDemand()
     QVERIFY(takes == QStringLiteral("no range") || found == takes.toStdString());
 }
 
-void PartIsChosenByItsDemand::keepsRuinedSealsOut()
+void PartIsChosenByItsDemand::keepsWhatTheFluidRuinsOut()
 {
     Bench made = filters();
     Demand demand;
@@ -171,6 +171,9 @@ void PartIsChosenByItsDemand::keepsRuinedSealsOut()
     made.parts[0].seal = "FKM";
     QCOMPARE(chosen(made, demand), std::string("F-10"));
     made.parts[0].seal = "EPDM"; // Swells in fuel, whatever the maker says.
+    QCOMPARE(chosen(made, demand), std::string("nothing"));
+    made.parts[0].seal = "FKM";
+    std::get<FilterFacts>(made.parts[0].facts).medium = "paper"; // Swells in alcohol.
     QCOMPARE(chosen(made, demand), std::string("nothing"));
 }
 
