@@ -132,7 +132,7 @@ std::string enough(const Fed &fed, double metres)
             return "AWG " + std::to_string(gauge) + " and a fuse of " + number(*window->fuseA) +
                    " A";
     }
-    return "two wires side by side, each with its fuse,";
+    return "two wires side by side, each with a fuse of its own";
 }
 
 Finding about(const Fed &fed, Severity severity, const std::string &what)
