@@ -264,7 +264,7 @@ void WrongFactsTest::isFoundOnce()
                 return known.about == finding.about && known.where == finding.where;
             }))
             fresh.push_back(finding);
-    QVERIFY2(fresh.size() == 1, listed(fresh) + "of all" + listed(build.found()));
+    QVERIFY2(fresh.size() == 1, listed(fresh));
     QVERIFY2(fresh.front().severity == severity, listed(fresh));
     QVERIFY2(fresh.front().about.find(about) != std::string::npos, listed(fresh));
     QVERIFY(!fresh.front().text.empty() && !fresh.front().source.empty() &&

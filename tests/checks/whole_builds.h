@@ -86,7 +86,9 @@ private:
     {
         Way way = direct("AN -6 male", "AN -6 female swivel");
         way.pieces = {{end, "end", "hose"}};
-        way.links.push_back(direct("HOSE PT -6", "HOSE PT -6").links.front());
+        // The end holds the cut hose, as the closer of joints says it.
+        const Port cut = Port::parse("HOSE PT -6").value();
+        way.links.push_back({cut, cut, {Verdict::Fits, {}, "made for it", "its maker", {}}});
         return way;
     }
 };
