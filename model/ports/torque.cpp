@@ -66,7 +66,10 @@ std::vector<Row> readRows()
         Row row{cells->at(0), cells->at(1), cells->at(6) == "yes", {}};
         row.torque.leastNm = numberIn(least) * each;
         row.torque.mostNm = numberIn(most) * each;
-        row.torque.published = (least == most ? least : least + " to " + most) + " " + unit;
+        row.torque.published = least;
+        if (least != most)
+            row.torque.published.append(" to ").append(most);
+        row.torque.published.append(" ").append(unit);
         row.torque.metal = cells->at(2);
         row.torque.note = cells->at(8);
         row.torque.sourceId = cells->at(7);

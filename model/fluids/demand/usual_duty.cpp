@@ -26,8 +26,8 @@ std::map<std::string_view, UsualDuty> readDuties()
     const auto rows = rowsOfTable(embedded::usualDutyCsv);
     std::map<std::string_view, UsualDuty> duties;
     for (auto row = rows.begin() + 1; row != rows.end(); ++row)
-        duties.emplace(row->at(0), UsualDuty{numberOf(row->at(1)), numberOf(row->at(2)),
-                                                  row->at(3), row->at(4)});
+        duties.emplace(row->at(0), UsualDuty{numberOf(row->at(1)), numberOf(row->at(2)), row->at(3),
+                                             row->at(4)});
     return duties;
 }
 
