@@ -7,6 +7,7 @@
 #include "app/workshop/made_up.h"
 #include "model/exact/case_fold.h"
 #include "model/fluids/measure.h"
+#include "model/parts/cutting_plan/cut_length.h"
 
 #include <algorithm>
 
@@ -30,15 +31,7 @@ Result<std::int64_t> seatsAsked(const MakingWords &asked, const HoseMaterials &m
 {
     if (!asked.seats.empty())
         return lengthAsked(asked.seats, *made.hose, "--between-seats");
-    Quantity allowances{{}, Unit::Millimetre};
-    for (const Part *end : {made.start, made.far}) {
-        const auto &allowance = end->as<HoseEndFacts>()->allowanceMm;
-        if (!allowance)
-            return problem(end->number, "does not say what it adds to the length",
-                           "Measure from seat to seat: --between-seats.");
-        allowances.amount = allowances.amount + *allowance;
-    }
-    const auto more = allowances.smallest();
+    const auto more = takenUp(*made.start, *made.far);
     if (!more)
         return tl::unexpected(more.error());
     return cut + *more;
