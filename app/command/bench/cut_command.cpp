@@ -2,9 +2,11 @@
 //
 // `flarestock cut`: lengths off a piece of hose or tubing, with kerf and what is left.
 
+#include "app/command/bench/cut_words.h"
 #include "app/command/shop_options.h"
+#include "app/stockroom/asked.h"
 #include "app/stockroom/bench/lot_names.h"
-#include "app/stockroom/cutting.h"
+#include "app/stockroom/cut_planning.h"
 #include "app/workshop/made_up.h"
 
 #include <CLI/CLI.hpp>
@@ -16,67 +18,30 @@ namespace flarestock {
 
 namespace {
 
-struct CutAsked : ShopAsked {
-    std::string part;
-    std::vector<std::string> lengths;
+struct CutAsked : ShopAsked, CutWords {
     std::string to;
-    std::string lot;
-    std::string kerf;
-    std::string leastUseful;
+    std::string plan;
 };
 
-Result<CutLoss> lossAsked(const CutAsked &asked, const Part &part)
+/// By the plan that was asked for; else each length off the shortest piece that gives it.
+Result<std::vector<CutFrom>> cutsOff(const CutAsked &asked, const CutWish &wish)
 {
-    CutLoss loss = usualCutLoss();
-    if (!asked.kerf.empty()) {
-        const auto kerf = kerfAsked(asked.kerf, part);
-        if (!kerf)
-            return tl::unexpected(kerf.error());
-        loss.kerf = *kerf;
-    }
-    if (!asked.leastUseful.empty()) {
-        const auto least = quantityAsked(asked.leastUseful, part, "--least");
-        if (!least)
-            return tl::unexpected(least.error());
-        if (*least < 0)
-            return problem("--least " + asked.leastUseful, "is below zero", "Write a length.");
-        loss.leastUseful = *least;
-    }
-    return loss;
-}
-
-/// The piece that is named; else all that somebody may cut for that place on that day.
-std::map<BalanceKey, std::int64_t> piecesOf(const Part &part, const CutAsked &asked,
-                                            const Place &to, const OpenShop &shop)
-{
-    const Ledger &ledger = shop.workshop->ledger;
-    const std::string car = to.kind == PlaceKind::Car ? to.id : std::string();
-    const auto barred = barredLots(shop.workshop->notes.lots, car, dayOf(shop.by.at));
-    std::map<BalanceKey, std::int64_t> pieces;
-    for (const auto &[key, held] : ledger.balancesOf(part.number)) {
-        const Place *place = ledger.place(key.place);
-        const bool named = asked.lot.empty()
-                               ? isFree(key.condition) && !barred.contains({key.part, key.lot})
-                               : key.lot == asked.lot;
-        if (place && isStock(place->kind) && named)
-            pieces.emplace(key, held.quantity);
-    }
-    return pieces;
+    if (asked.plan.empty())
+        return cuttingPlan(wish.part, wish.lengths, wish.pieces, wish.loss);
+    const auto aim = parseCutAim(asked.plan);
+    if (!aim)
+        return tl::unexpected(wrongIn("--plan", aim.error()));
+    const NamedTask named(wish);
+    return named.cuts(planCuts(named.task(), *aim), wish.part);
 }
 
 Result<std::vector<Movement>> cutsAsked(const CutAsked &asked, const Part &part,
                                         const OpenShop &shop)
 {
     const Workshop &workshop = *shop.workshop;
-    std::vector<std::int64_t> lengths;
-    for (const std::string &typed : asked.lengths) {
-        const auto length = quantityAsked(typed, part, "the length");
-        if (!length)
-            return tl::unexpected(length.error());
-        if (*length <= 0)
-            return problem("the length " + typed, "is nothing to cut", "Write one above zero.");
-        lengths.push_back(*length);
-    }
+    auto lengths = lengthsAsked(asked, part);
+    if (!lengths)
+        return tl::unexpected(lengths.error());
     const auto loss = lossAsked(asked, part);
     if (!loss)
         return tl::unexpected(loss.error());
@@ -88,14 +53,15 @@ Result<std::vector<Movement>> cutsAsked(const CutAsked &asked, const Part &part,
     const auto scrap = placeOfKind(PlaceKind::Scrap, workshop.ledger);
     if (!scrap)
         return tl::unexpected(scrap.error());
-    const auto pieces = piecesOf(part, asked, **to, shop);
-    if (pieces.empty() && !asked.lot.empty())
-        return problem(part.number, "has no piece " + asked.lot + " in stock",
-                       "Look at what there is: flarestock stock --find " + part.number + ".");
-    const auto plan = cuttingPlan(part, std::move(lengths), pieces, *loss);
+    auto pieces = piecesToCut(part, asked, {*to, dayOf(shop.by.at)}, workshop);
+    if (!pieces)
+        return tl::unexpected(pieces.error());
+    const CutWish wish{part, std::move(*lengths), std::move(*pieces), *loss, {}};
+    const auto plan = cutsOff(asked, wish);
     if (!plan)
         return tl::unexpected(plan.error());
-    auto movements = cutMovements(*plan, pieces, {(*to)->id, Deed::Cut, {}, (*scrap)->id, *loss});
+    auto movements =
+        cutMovements(*plan, wish.pieces, {(*to)->id, Deed::Cut, {}, (*scrap)->id, *loss});
     auto names = lotNames(part.number, workshop);
     for (Movement &movement :
          movements) { // A length that goes back to stock is a piece of its own.
@@ -151,6 +117,9 @@ void addCutCommand(CLI::App &app, CommandOutcome &outcome)
     command->add_option("--kerf", asked->kerf, "what each cut costs; 1/16 in where not said");
     command->add_option("--least", asked->leastUseful,
                         "a shorter rest is scrapped with the cut; 4 in where not said");
+    command->add_option("--plan", asked->plan,
+                        "remnants: off remnants first; waste: with the least waste (see cut-plan); "
+                        "where not said, each length off the shortest piece that gives it");
     addShopOptions(*command, *asked);
     command->callback([asked, &outcome] {
         withShop(*asked, OpenMode::ReadWrite, outcome,

@@ -39,7 +39,10 @@ Result<void> addAsked(Counts &counts, const std::string &typed, const Workshop &
     return addCount(counts, typed.substr(0, equals), *count, workshop);
 }
 
-Result<const Part *> endFor(const std::string &typed, const Part &hose, const Workshop &workshop)
+} // namespace
+
+Result<const Part *> hoseEndAsked(const std::string &typed, const Part &hose,
+                                  const Workshop &workshop)
 {
     const auto part = partAsked(typed, workshop.catalogue);
     if (!part)
@@ -58,8 +61,6 @@ Result<const Part *> endFor(const std::string &typed, const Part &hose, const Wo
     return part;
 }
 
-} // namespace
-
 Result<HoseMaterials> hoseMaterials(const MakingWords &asked, const Workshop &workshop)
 {
     HoseMaterials made;
@@ -68,10 +69,10 @@ Result<HoseMaterials> hoseMaterials(const MakingWords &asked, const Workshop &wo
         return tl::unexpected(hose.error());
     if (!(*hose)->as<HoseFacts>())
         return problem((*hose)->number, "is no hose", "Name the hose that it is made of.");
-    const auto start = endFor(asked.startEnd, **hose, workshop);
+    const auto start = hoseEndAsked(asked.startEnd, **hose, workshop);
     if (!start)
         return tl::unexpected(start.error());
-    const auto far = endFor(asked.farEnd, **hose, workshop);
+    const auto far = hoseEndAsked(asked.farEnd, **hose, workshop);
     if (!far)
         return tl::unexpected(far.error());
     made.hose = *hose;

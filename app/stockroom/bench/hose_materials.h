@@ -20,4 +20,8 @@ struct HoseMaterials {
 [[nodiscard]] Result<HoseMaterials> hoseMaterials(const MakingWords &asked,
                                                   const Workshop &workshop);
 
+/// Problem: no such part, no hose end, one that does not fit the hose.
+[[nodiscard]] Result<const Part *> hoseEndAsked(const std::string &typed, const Part &hose,
+                                                const Workshop &workshop);
+
 } // namespace flarestock
