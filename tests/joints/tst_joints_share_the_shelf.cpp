@@ -10,6 +10,7 @@
 
 #include <algorithm>
 #include <random>
+#include <set>
 
 using namespace flarestock;
 
@@ -43,13 +44,15 @@ Way wayOf(const std::vector<const Part *> &parts)
     return way;
 }
 
-/// Counted from the ways: what is taken of each part, what of it is free, what the rest costs.
-WayRank counted(const ShareRequest &request, const Chosen &chosen)
+/// Counted from the ways of all builds up to this one: what is taken of each part, what of it is
+/// free, what the rest costs.
+WayRank counted(const ShareRequest &request, const Chosen &chosen, std::size_t build)
 {
     WayRank rank;
     std::map<const Part *, int> taken;
+    std::map<const Part *, std::set<std::size_t>> bottles; // For which builds.
     for (std::size_t joint = 0; joint < chosen.size(); ++joint) {
-        if (!chosen[joint])
+        if (!chosen[joint] || request.joints[joint].build > build)
             continue;
         const Way &way = request.joints[joint].ways[*chosen[joint]];
         rank.pieces += static_cast<int>(way.pieces.size());
@@ -63,11 +66,13 @@ WayRank counted(const ShareRequest &request, const Chosen &chosen)
             if (!aid.part)
                 ++rank.unanswered;
             else if (aid.part->kind == Kind::Sealant)
-                taken[aid.part] = 1;
+                bottles[aid.part].insert(request.joints[joint].build);
             else
                 taken[aid.part] += aid.need.count;
         }
     }
+    for (const auto &[part, builds] : bottles)
+        taken[part] = static_cast<int>(builds.size());
     for (const auto &[part, count] : taken) {
         const auto on = request.shelf.find(part->number);
         const Decimal here = on == request.shelf.end()
@@ -95,6 +100,28 @@ std::vector<std::int64_t> inOrder(const WayRank &rank, const WantOrder &order)
     return values;
 }
 
+/// Build by build, the earliest first.
+std::vector<std::int64_t> inOrder(const ShareRequest &request, const Chosen &chosen)
+{
+    std::size_t last = 0;
+    for (const SharedJoint &joint : request.joints)
+        last = std::max(last, joint.build);
+    std::vector<std::int64_t> values;
+    for (std::size_t build = 0; build <= last; ++build)
+        for (const auto value : inOrder(counted(request, chosen, build), request.order))
+            values.push_back(value);
+    return values;
+}
+
+std::vector<std::int64_t> inOrder(const std::vector<WayRank> &ranks, const WantOrder &order)
+{
+    std::vector<std::int64_t> values;
+    for (const WayRank &rank : ranks)
+        for (const auto value : inOrder(rank, order))
+            values.push_back(value);
+    return values;
+}
+
 /// The lowest of all choices.
 std::vector<std::int64_t> byBruteForce(const ShareRequest &request)
 {
@@ -102,7 +129,7 @@ std::vector<std::int64_t> byBruteForce(const ShareRequest &request)
     Chosen chosen;
     const std::function<void()> choose = [&] {
         if (chosen.size() == request.joints.size()) {
-            auto values = inOrder(counted(request, chosen), request.order);
+            auto values = inOrder(request, chosen);
             if (!best || values < *best)
                 best = std::move(values);
             return;
@@ -170,6 +197,7 @@ class SharingTest : public QObject {
 
 private Q_SLOTS:
     void theLastFittingGoesWhereItSavesMost();
+    void theEarlierBuildComesFirst();
     void threeOrdersAreThePreferences();
     void equalsBruteForce();
     void largeBuildIsNoWorseThanFirstWays();
@@ -196,16 +224,44 @@ void SharingTest::theLastFittingGoesWhereItSavesMost()
     const Shared shelfFirst = share(request);
     QVERIFY(!shelfFirst.bound);
     QCOMPARE(shelfFirst.chosen, (Chosen{1, 0, std::nullopt}));
-    QCOMPARE(shelfFirst.rank.toBuy, 0);
-    QCOMPARE(shelfFirst.rank.pieces, 3);
+    QCOMPARE(shelfFirst.ranks.back().toBuy, 0);
+    QCOMPARE(shelfFirst.ranks.back().pieces, 3);
     // Fewest pieces: both take X, and one of them is bought.
     request.order = wantOrder(Preference::Joints);
     const Shared fewest = share(request);
     QCOMPARE(fewest.chosen, (Chosen{0, 0, std::nullopt}));
-    QCOMPARE(fewest.rank.toBuy, 1);
+    QCOMPARE(fewest.ranks.back().toBuy, 1);
     // Money: 3 + 5 for X twice is less than three times 3.
     request.order = wantOrder(Preference::Money);
-    QCOMPARE(share(request).rank.costMicro, std::int64_t{8'000'000});
+    QCOMPARE(share(request).ranks.back().costMicro, std::int64_t{8'000'000});
+}
+
+void SharingTest::theEarlierBuildComesFirst()
+{
+    // X is here, Y is here; the earlier build could take either, the later one only X.
+    const std::vector<Part> parts{piece("X", Kind::Adapter, "AN -8 male", "AN -8 male"),
+                                  piece("Y", Kind::Adapter, "AN -8 male", "AN -8 male")};
+    const auto catalogue =
+        Catalogue::of(parts, {{"S", "S", 0}}, {offer("X", 5), offer("Y", 5)}).value();
+    Shelf shelf;
+    for (const char *number : {"X", "Y"})
+        shelf[number] = {{1, Unit::Each}, {1, Unit::Each}, 3, {}, {}, {}};
+    SharedJoint early;
+    early.ways = {wayOf({catalogue.find("X")}), wayOf({catalogue.find("Y")})};
+    SharedJoint late;
+    late.ways = {wayOf({catalogue.find("X")})};
+    late.build = 1;
+    ShareRequest request{
+        catalogue, shelf, allOf(shelf), wantOrder(Preference::Shelf), {early, late}};
+    const Shared both = share(request);
+    QCOMPARE(both.chosen, (Chosen{1, 0})); // As good for the earlier one, and better for the later.
+    QCOMPARE(both.ranks.size(), std::size_t{2});
+    QCOMPARE(both.ranks.back().toBuy, 0);
+    // Where only X would do for it, the earlier one takes it.
+    request.joints[0].ways.pop_back();
+    const Shared either = share(request);
+    QCOMPARE(either.ranks.front().toBuy, 0);
+    QCOMPARE(either.ranks.back().toBuy, 1);
 }
 
 void SharingTest::threeOrdersAreThePreferences()
@@ -248,7 +304,8 @@ void SharingTest::equalsBruteForce()
             asked.to = Port::parse("HOSE PT -8").value();
             asked.piecesMax = 3;
             asked.preference = static_cast<Preference>(pick(3));
-            request.joints.push_back({asked.from, asked.to, closer.ways(asked, known)});
+            const std::size_t build = round % 2 == 0 ? 0 : static_cast<std::size_t>(pick(3));
+            request.joints.push_back({asked.from, asked.to, closer.ways(asked, known), build});
         }
         Chosen firsts;
         for (const SharedJoint &joint : request.joints)
@@ -258,9 +315,9 @@ void SharingTest::equalsBruteForce()
             const Shared shared = share(request);
             const auto lowest = byBruteForce(request);
             QVERIFY(!shared.bound);
-            QCOMPARE(inOrder(shared.rank, order), lowest);
-            QCOMPARE(inOrder(counted(request, shared.chosen), order), lowest);
-            better += inOrder(counted(request, firsts), order) > lowest ? 1 : 0;
+            QCOMPARE(inOrder(shared.ranks, order), lowest);
+            QCOMPARE(inOrder(request, shared.chosen), lowest);
+            better += inOrder(request, firsts) > lowest ? 1 : 0;
         }
     }
     QVERIFY(better > 20); // Else nothing was shared.
@@ -293,9 +350,9 @@ void SharingTest::largeBuildIsNoWorseThanFirstWays()
     for (const WantOrder &order : allOrders()) {
         request.order = order;
         const Shared shared = share(request, std::chrono::seconds(2));
-        const auto reached = inOrder(counted(request, shared.chosen), order);
-        QVERIFY(reached <= inOrder(counted(request, Chosen(60, 0)), order));
-        QCOMPARE(inOrder(shared.rank, order), reached);
+        const auto reached = inOrder(request, shared.chosen);
+        QVERIFY(reached <= inOrder(request, Chosen(60, 0)));
+        QCOMPARE(inOrder(shared.ranks, order), reached);
         if (!shared.bound)
             continue;
         const auto all = criteria(order);

@@ -5,6 +5,7 @@
 #include "model/joints/supplies.h"
 
 #include <algorithm>
+#include <set>
 
 namespace flarestock {
 
@@ -66,57 +67,78 @@ void add(WayRank &sum, const WayRank &more)
 
 } // namespace
 
-SharedTakings::SharedTakings(const ShareRequest &request)
+SharedTakings::SharedTakings(const ShareRequest &request) : m_joints(request.joints)
 {
-    std::map<const Part *, std::size_t> places;
     std::vector<int> most; // Of each part, over all joints.
-    const auto placeOf = [&](const Part &part) {
-        const auto [found, isNew] = places.try_emplace(&part, m_parts.size());
-        if (isNew) {
-            m_parts.push_back({&part, {}, isUsedByMeasure(part.kind)});
-            most.push_back(0);
-        }
-        return found->second;
-    };
-    for (const SharedJoint &joint : request.joints) {
-        auto &counts = m_counts.emplace_back();
-        auto &own = m_own.emplace_back();
-        std::map<std::size_t, int> mostHere;
-        for (const Way &way : joint.ways) {
-            Counts taken;
-            for (const Piece &piece : way.pieces)
-                ++taken[placeOf(*piece.part)];
-            for (const WayAid &aid : way.aids)
-                if (aid.part)
-                    taken[placeOf(*aid.part)] += aid.need.aid == Aid::Sealant ? 1 : aid.need.count;
-            for (auto &[place, count] : taken) {
-                if (m_parts[place].isOnce)
-                    count = 1;
-                mostHere[place] = std::max(mostHere[place], count);
-            }
-            counts.push_back(std::move(taken));
-            own.push_back(ownOf(joint, way));
-        }
-        for (const auto &[place, count] : mostHere)
-            most[place] = m_parts[place].isOnce ? 1 : most[place] + count;
+    for (const SharedJoint &joint : m_joints) {
+        m_builds = std::max(m_builds, joint.build + 1);
+        addJoint(joint, most);
     }
-    for (std::size_t place = 0; place < m_parts.size(); ++place)
-        m_parts[place].byCount = byCount(request, *m_parts[place].part, most[place]);
+    for (std::size_t place = 0; place < m_parts.size(); ++place) {
+        PartRow &row = m_parts[place];
+        const int ofAll = row.isOnce ? static_cast<int>(m_builds) : most[place];
+        row.byCount = byCount(request, *row.part, ofAll);
+    }
 }
 
-WayRank SharedTakings::together(const std::vector<std::optional<std::size_t>> &chosen) const
+std::size_t SharedTakings::placeOf(const Part &part, std::vector<int> &most)
+{
+    const auto [found, isNew] = m_places.try_emplace(&part, m_parts.size());
+    if (isNew) {
+        m_parts.push_back({&part, {}, isUsedByMeasure(part.kind)});
+        most.push_back(0);
+    }
+    return found->second;
+}
+
+void SharedTakings::addJoint(const SharedJoint &joint, std::vector<int> &most)
+{
+    auto &counts = m_counts.emplace_back();
+    auto &own = m_own.emplace_back();
+    Counts mostHere;
+    for (const Way &way : joint.ways) {
+        Counts taken;
+        for (const Piece &piece : way.pieces)
+            ++taken[placeOf(*piece.part, most)];
+        for (const WayAid &aid : way.aids)
+            if (aid.part)
+                taken[placeOf(*aid.part, most)] +=
+                    aid.need.aid == Aid::Sealant ? 1 : aid.need.count;
+        for (auto &[place, count] : taken) {
+            if (m_parts[place].isOnce)
+                count = 1;
+            mostHere[place] = std::max(mostHere[place], count);
+        }
+        counts.push_back(std::move(taken));
+        own.push_back(ownOf(joint, way));
+    }
+    for (const auto &[place, count] : mostHere)
+        most[place] += count;
+}
+
+std::vector<int> SharedTakings::taken(const Chosen &chosen, std::size_t build) const
+{
+    std::vector<int> taken(m_parts.size(), 0);
+    std::set<std::pair<std::size_t, std::size_t>> once; // Part and build.
+    for (std::size_t joint = 0; joint < chosen.size(); ++joint) {
+        if (!chosen[joint] || m_joints[joint].build > build)
+            continue;
+        for (const auto &[place, count] : counts(joint, *chosen[joint]))
+            if (!m_parts[place].isOnce || once.insert({place, m_joints[joint].build}).second)
+                taken[place] += count;
+    }
+    return taken;
+}
+
+WayRank SharedTakings::together(const Chosen &chosen, std::size_t build) const
 {
     WayRank sum;
-    std::vector<int> taken(m_parts.size(), 0);
-    for (std::size_t joint = 0; joint < chosen.size(); ++joint) {
-        if (!chosen[joint])
-            continue;
-        add(sum, own(joint, *chosen[joint]));
-        for (const auto &[place, count] : counts(joint, *chosen[joint]))
-            taken[place] = m_parts[place].isOnce ? 1 : taken[place] + count;
-    }
+    for (std::size_t joint = 0; joint < chosen.size(); ++joint)
+        if (chosen[joint] && m_joints[joint].build <= build)
+            add(sum, own(joint, *chosen[joint]));
+    const auto counts = taken(chosen, build);
     for (std::size_t place = 0; place < m_parts.size(); ++place)
-        add(sum, m_parts[place].byCount[static_cast<std::size_t>(taken[place])]);
+        add(sum, m_parts[place].byCount[static_cast<std::size_t>(counts[place])]);
     return sum;
 }
 

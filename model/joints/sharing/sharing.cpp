@@ -6,25 +6,29 @@
 #include "model/programme/programme.h"
 
 #include <cassert>
+#include <map>
 
 namespace flarestock {
 
 namespace {
 
-using Chosen = std::vector<std::optional<std::size_t>>;
+using Chosen = SharedTakings::Chosen;
 
-/// One number for each way (it is taken or not), and for each part one for each count of it that
-/// may be taken (it is that count or not).
+/// One number for each way (it is taken or not); and for each build and part, one for each count of
+/// it that the joints up to that build may take (it is that count or not).
 class Choosing {
 public:
     Choosing(const ShareRequest &request, const SharedTakings &takings)
         : m_request(request), m_takings(takings)
     {
         addWays();
-        addParts();
-        for (const Criterion criterion : criteria(request.order))
-            addAim(criterion);
-        m_programme.startWith(firsts());
+        addOnce();
+        for (std::size_t build = 0; build < takings.builds(); ++build) {
+            addParts(build);
+            for (const Criterion criterion : criteria(request.order))
+                addAim(build, criterion);
+        }
+        m_programme.startWith(valuesOf(firstWays()));
     }
 
     [[nodiscard]] Solution solution(std::chrono::seconds each) const
@@ -44,7 +48,22 @@ public:
         return chosen;
     }
 
+    [[nodiscard]] Chosen firstWays() const
+    {
+        Chosen chosen;
+        for (const auto &ways : m_ways)
+            chosen.push_back(ways.empty() ? std::nullopt : std::optional<std::size_t>(0));
+        return chosen;
+    }
+
 private:
+    /// So many of a part are taken: a number, and how many each 1 of it stands for.
+    struct Taking {
+        std::size_t part = 0;
+        std::size_t build = 0;
+        Term term;
+    };
+
     void addWays()
     {
         for (const SharedJoint &joint : m_request.joints) {
@@ -53,94 +72,102 @@ private:
             for (std::size_t way = 0; way < joint.ways.size(); ++way) {
                 ways.push_back(m_programme.number(0, 1));
                 one.push_back({ways.back(), 1});
+                for (const auto &[part, count] : m_takings.counts(m_ways.size() - 1, way))
+                    m_takes.push_back({part, joint.build, {ways.back(), count}});
             }
             if (!one.empty())
                 m_programme.keep(std::move(one), 1, 1);
         }
     }
 
-    void addParts()
+    /// Of what does once for a build: taken where any of the ways that take it is, and else not.
+    void addOnce()
+    {
+        std::map<std::pair<std::size_t, std::size_t>, LinearSum> users; // By part and build.
+        std::vector<Taking> others;
+        for (const Taking &taking : m_takes) {
+            if (m_takings.parts()[taking.part].isOnce)
+                users[{taking.part, taking.build}].push_back({taking.term.number, -1});
+            else
+                others.push_back(taking);
+        }
+        m_takes = std::move(others);
+        for (auto &[of, ways] : users) {
+            const std::size_t any = m_programme.number(0, 1);
+            for (const Term &way : ways)
+                m_programme.keep({{any, 1}, way}, 0, NoLimit::Above);
+            m_takes.push_back({of.first, of.second, {any, 1}});
+            m_once.push_back({any, ways});
+            ways.push_back({any, 1});
+            m_programme.keep(std::move(ways), NoLimit::Below, 0);
+        }
+    }
+
+    void addParts(std::size_t build)
     {
         std::vector<LinearSum> taken(m_takings.parts().size());
-        for (std::size_t joint = 0; joint < m_ways.size(); ++joint)
-            for (std::size_t way = 0; way < m_ways[joint].size(); ++way)
-                for (const auto &[part, count] : m_takings.counts(joint, way))
-                    taken[part].push_back({m_ways[joint][way], -count});
+        for (const Taking &taking : m_takes)
+            if (taking.build <= build)
+                taken[taking.part].push_back({taking.term.number, -taking.term.times});
+        auto &ofBuild = m_counts.emplace_back();
         for (std::size_t part = 0; part < taken.size(); ++part) {
-            const auto &row = m_takings.parts()[part];
-            auto &counts = m_counts.emplace_back();
+            auto &counts = ofBuild.emplace_back();
             LinearSum one;
-            for (std::size_t count = 0; count < row.byCount.size(); ++count) {
+            for (std::size_t count = 0; count < m_takings.parts()[part].byCount.size(); ++count) {
                 counts.push_back(m_programme.number(0, 1));
                 one.push_back({counts.back(), 1});
-                if (!row.isOnce)
-                    taken[part].push_back({counts.back(), static_cast<std::int64_t>(count)});
+                taken[part].push_back({counts.back(), static_cast<std::int64_t>(count)});
             }
             m_programme.keep(std::move(one), 1, 1);
-            if (row.isOnce)
-                keepOnce(taken[part], counts);
-            else
-                m_programme.keep(std::move(taken[part]), 0, 0);
+            m_programme.keep(std::move(taken[part]), 0, 0);
         }
     }
 
-    /// It is taken where any of the ways that take it is, and else not.
-    void keepOnce(const LinearSum &taken, const std::vector<std::size_t> &counts)
-    {
-        LinearSum any{{counts[1], 1}};
-        for (const Term &way : taken) {
-            m_programme.keep({{counts[1], 1}, way}, 0, NoLimit::Above);
-            any.push_back(way);
-        }
-        m_programme.keep(std::move(any), NoLimit::Below, 0);
-    }
-
-    void addAim(Criterion criterion)
+    void addAim(std::size_t build, Criterion criterion)
     {
         LinearSum sum;
         for (std::size_t joint = 0; joint < m_ways.size(); ++joint)
-            for (std::size_t way = 0; way < m_ways[joint].size(); ++way)
+            for (std::size_t way = 0;
+                 m_request.joints[joint].build <= build && way < m_ways[joint].size(); ++way)
                 sum.push_back({m_ways[joint][way], valueOf(m_takings.own(joint, way), criterion)});
-        for (std::size_t part = 0; part < m_counts.size(); ++part)
-            for (std::size_t count = 0; count < m_counts[part].size(); ++count)
-                sum.push_back({m_counts[part][count],
+        for (std::size_t part = 0; part < m_counts[build].size(); ++part)
+            for (std::size_t count = 0; count < m_counts[build][part].size(); ++count)
+                sum.push_back({m_counts[build][part][count],
                                valueOf(m_takings.parts()[part].byCount[count], criterion)});
         m_programme.aim(std::move(sum));
     }
 
-    /// The first way of each joint, with the counts that follow.
-    [[nodiscard]] std::vector<std::int64_t> firsts() const
+    [[nodiscard]] std::vector<std::int64_t> valuesOf(const Chosen &chosen) const
     {
         std::vector<std::int64_t> values(m_programme.size(), 0);
-        std::vector<std::size_t> taken(m_counts.size(), 0);
-        for (std::size_t joint = 0; joint < m_ways.size(); ++joint) {
-            if (m_ways[joint].empty())
-                continue;
-            values[m_ways[joint].front()] = 1;
-            for (const auto &[part, count] : m_takings.counts(joint, 0))
-                taken[part] = m_takings.parts()[part].isOnce
-                                  ? 1
-                                  : taken[part] + static_cast<std::size_t>(count);
+        for (std::size_t joint = 0; joint < m_ways.size(); ++joint)
+            if (chosen[joint])
+                values[m_ways[joint][*chosen[joint]]] = 1;
+        for (const Once &once : m_once)
+            for (const Term &way : once.ways)
+                if (values[way.number] == 1)
+                    values[once.any] = 1;
+        for (std::size_t build = 0; build < m_counts.size(); ++build) {
+            const auto taken = m_takings.taken(chosen, build);
+            for (std::size_t part = 0; part < taken.size(); ++part)
+                values[m_counts[build][part][static_cast<std::size_t>(taken[part])]] = 1;
         }
-        for (std::size_t part = 0; part < m_counts.size(); ++part)
-            values[m_counts[part][taken[part]]] = 1;
         return values;
     }
 
+    struct Once {
+        std::size_t any = 0; ///< Its number.
+        LinearSum ways;
+    };
     const ShareRequest &m_request;
     const SharedTakings &m_takings;
     Programme m_programme;
-    std::vector<std::vector<std::size_t>> m_ways;   ///< By joint and way: its number.
-    std::vector<std::vector<std::size_t>> m_counts; ///< By part and count: its number.
+    std::vector<std::vector<std::size_t>> m_ways; ///< By joint and way: its number.
+    std::vector<Taking> m_takes;
+    std::vector<Once> m_once;
+    /// By build, part and count: its number.
+    std::vector<std::vector<std::vector<std::size_t>>> m_counts;
 };
-
-Chosen firstWays(const ShareRequest &request)
-{
-    Chosen chosen;
-    for (const SharedJoint &joint : request.joints)
-        chosen.push_back(joint.ways.empty() ? std::nullopt : std::optional<std::size_t>(0));
-    return chosen;
-}
 
 } // namespace
 
@@ -152,14 +179,18 @@ Shared share(const ShareRequest &request, std::chrono::seconds each)
     const auto order = criteria(request.order);
     const bool isFound = solution.outcome == Solution::Outcome::Found;
     Shared shared;
-    shared.chosen = isFound ? choosing.chosen(solution.values) : firstWays(request);
-    shared.rank = takings.together(shared.chosen);
-    for (std::size_t i = 0; isFound && i < order.size(); ++i)
-        assert(valueOf(shared.rank, order[i]) == solution.aims[i]);
+    shared.chosen = isFound ? choosing.chosen(solution.values) : choosing.firstWays();
+    for (std::size_t build = 0; build < takings.builds(); ++build) {
+        shared.ranks.push_back(takings.together(shared.chosen, build));
+        for (std::size_t i = 0; isFound && i < order.size(); ++i)
+            assert(valueOf(shared.ranks.back(), order[i]) ==
+                   solution.aims[build * order.size() + i]);
+    }
     if (!isFound)
-        shared.bound = ShareBound{order.front(), 0};
+        shared.bound = ShareBound{0, order.front(), 0};
     else if (!solution.isProven())
-        shared.bound = ShareBound{order[solution.proven], *solution.bound};
+        shared.bound = ShareBound{solution.proven / order.size(),
+                                  order[solution.proven % order.size()], *solution.bound};
     return shared;
 }
 

@@ -2,7 +2,9 @@
 //
 // Sharing: the joints of a build, or of several, take from one shelf. Of the ways that close each,
 // one is chosen, so that together they are the best for the builder's order; a joint that takes the
-// last fitting where another would have had to buy two gives way.
+// last fitting where another would have had to buy two gives way. Of several builds the earlier one
+// comes before the later: what it takes is the best for it, and of what is as good for it that
+// which leaves the later one the best.
 //
 //   share({catalogue, shelf, left, wantOrder(Preference::Shelf), joints}).chosen
 //
@@ -22,6 +24,7 @@ struct SharedJoint {
     Port from;
     Port to;
     std::vector<Way> ways;
+    std::size_t build = 0; ///< Builds are counted from 0 by date, the earliest first.
 };
 
 struct ShareRequest {
@@ -34,13 +37,16 @@ struct ShareRequest {
 
 /// What the joints cannot go below together, where the choice is not proven to be the best.
 struct ShareBound {
-    Criterion of = Criterion::ToBuy; ///< Those that come before it are proven.
-    std::int64_t atLeast = 0;
+    std::size_t build = 0;           ///< Those before it are proven …
+    Criterion of = Criterion::ToBuy; ///< … and of it the criteria that come before this one.
+    std::int64_t atLeast = 0;        ///< Of that build's rank.
 };
 
 struct Shared {
     std::vector<std::optional<std::size_t>> chosen; ///< By joint: which way; nothing: open.
-    WayRank rank; ///< Of all joints together: what they take, less what is free, is bought.
+    /// By build: of its joints and those of the builds before it, all together. What they take,
+    /// less what is free, is bought. At least one.
+    std::vector<WayRank> ranks;
     std::optional<ShareBound> bound; ///< Nothing: no choice of these ways is better.
 };
 
