@@ -7,6 +7,7 @@
 #include <cassert>
 #include <cmath>
 #include <memory>
+#include <mutex>
 #include <string>
 
 namespace flarestock {
@@ -104,6 +105,8 @@ std::optional<std::int64_t> wholeBound(double bound)
 Searched searchedByCbc(const Search &search, std::chrono::seconds time)
 {
     assert(!search.numbers.empty() && time.count() >= 1);
+    static std::mutex one; // The library keeps what it reads of its parameters in globals.
+    const std::lock_guard lock(one);
     const Model model = modelOf(search);
     Cbc_setLogLevel(model.get(), 0);
     Cbc_setParameter(model.get(), "log", "0");

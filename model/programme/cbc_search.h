@@ -23,7 +23,8 @@ struct Searched {
     std::optional<std::int64_t> bound; ///< The aim is no lower; nothing where that is not known.
 };
 
-/// Works at most about so long; `time` is at least a second.
+/// Works at most about so long, after those that other threads asked for; `time` is at least a
+/// second.
 [[nodiscard]] Searched searchedByCbc(const Search &search, std::chrono::seconds time);
 
 } // namespace flarestock

@@ -217,19 +217,29 @@ std::int64_t CutChoice::certain(CutMeasure measure) const
     for (const Group &group : m_groups)
         longest = std::max(longest, group.length);
     std::int64_t tooLong = 0;
-    std::int64_t needed = 0;
+    std::int64_t cut = 0;    // Of what a coil holds.
+    std::int64_t needed = 0; // With the kerfs, less what all pieces have.
     for (const WantedLength &wanted : m_wanted) {
         if (wanted.length > longest)
             tooLong += wanted.count * wanted.length;
-        if (m_task.coil && wanted.length <= *m_task.coil)
-            needed += wanted.count * (wanted.length + m_task.kerf);
+        if (!m_task.coil || wanted.length > *m_task.coil)
+            continue;
+        cut += wanted.count * wanted.length;
+        needed += wanted.count * (wanted.length + m_task.kerf);
+    }
+    std::int64_t remnants = 0;
+    for (const std::int64_t piece : m_task.pieces) {
+        needed -= piece + m_task.kerf;
+        remnants += piece < m_task.wholeCoil() ? piece : 0;
     }
     if (measure == CutMeasure::Short)
         return tooLong;
-    if (measure != CutMeasure::Coils || !m_task.coil)
+    if (!m_task.coil)
         return 0;
-    for (const std::int64_t piece : m_task.pieces)
-        needed -= piece + m_task.kerf;
+    if (measure == CutMeasure::FromCoils)
+        return std::max<std::int64_t>(0, cut - remnants);
+    if (measure != CutMeasure::Coils)
+        return 0;
     const std::int64_t each = *m_task.coil + m_task.kerf;
     return needed <= 0 ? 0 : (needed + each - 1) / each;
 }
