@@ -5,6 +5,7 @@
 #include "model/exact/case_fold.h"
 #include "model/systems/expanding/gathering.h"
 #include "model/systems/expanding/joining.h"
+#include "model/systems/expanding/shared_ways.h"
 #include "model/systems/expanding/station_choice.h"
 #include "model/systems/expanding/template_size.h"
 #include "model/systems/slots.h"
@@ -55,8 +56,9 @@ Result<void> pickAllowed(const ExpandRequest &request, const Template &form,
 
 class Expanding {
 public:
-    Expanding(const ExpandRequest &request, const FlatSystem &system)
-        : m_request(request), m_system(system), m_allotment(*request.catalogue, request.shelf)
+    Expanding(const ExpandRequest &request, const FlatSystem &system, Picks ways = {})
+        : m_request(request), m_system(system), m_ways(std::move(ways)),
+          m_allotment(*request.catalogue, request.shelf)
     {
     }
 
@@ -113,7 +115,7 @@ private:
 
     Result<void> join()
     {
-        Joining joining(m_request, m_allotment, m_made);
+        Joining joining({m_request, m_ways}, m_allotment, m_made);
         std::size_t next = 0;
         for (std::size_t i = 0; i < m_made.stations.size(); ++i) {
             const auto fluid = m_system.stations[i].scope->fluid;
@@ -128,6 +130,7 @@ private:
 
     const ExpandRequest &m_request;
     const FlatSystem &m_system;
+    Picks m_ways; ///< Settled for all joints together.
     Allotment m_allotment;
     std::vector<std::optional<LineWish>> m_wishes; ///< As the runs.
     Expansion m_made;
@@ -170,7 +173,17 @@ Result<Expansion> expand(const ExpandRequest &request)
     made.answers = std::move(*answers);
     made.notes = system->notes;
     made.book = request.book;
-    return Expanding(request, *system).done(std::move(made));
+    if (!request.together)
+        return Expanding(request, *system).done(std::move(made));
+    auto single = Expanding(request, *system).done(made);
+    if (!single)
+        return single;
+    SharedWays shared = sharedWays(request, *single);
+    if (!shared.ways.empty())
+        single = Expanding(request, *system, std::move(shared.ways)).done(std::move(made));
+    if (single)
+        single->unproven = shared.unproven;
+    return single;
 }
 
 } // namespace flarestock

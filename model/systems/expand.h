@@ -20,6 +20,9 @@ struct ExpandRequest {
     Picks picks;
     Preference preference = Preference::Shelf;
     int copies = 1; ///< The same system so many times; 1 to 1000.
+    /// The joints share the shelf so that they are the best together (model/joints/sharing), not
+    /// one after the other in flow order. It takes some hundredths of a second.
+    bool together = false;
 };
 
 /// Problem: unknown template; an answer to no question, or not one of its choices, or outside its

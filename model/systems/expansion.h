@@ -5,7 +5,7 @@
 
 #pragma once
 
-#include "model/joints/way.h"
+#include "model/joints/sharing/sharing.h"
 #include "model/parts/free_stock.h"
 #include "model/systems/template.h"
 
@@ -34,8 +34,10 @@ struct PlacedJoint {
     std::optional<Way> way; ///< Nothing: open. A plug is its way's last piece: as many links as
                             ///< pieces.
     bool picked = false;
-    bool outdone = false;    ///< Picked, and the program would now take the first of the others.
-    std::vector<Way> others; ///< Other ways, best first, the chosen one left out.
+    bool outdone = false;       ///< Picked, and the program would now take the first of the others.
+    std::vector<Way> others;    ///< Other ways, best first, the chosen one left out.
+    std::optional<Fluid> fluid; ///< What its pieces have to stand.
+    std::optional<int> angleDegrees; ///< Of its hose end, where one was asked for.
 };
 
 struct PlacedRun {
@@ -81,6 +83,8 @@ struct Expansion {
     std::vector<PlacedRun> runs;
     std::vector<PlacedJoint> joints; ///< In flow order.
     std::vector<BillLine> lines;     ///< By first reason in flow order; a part stands once.
+    /// Where the joints were chosen together and nothing proves that no choice is better.
+    std::optional<ShareBound> unproven;
     std::shared_ptr<const TemplateBook> book; ///< Keeps `station` and `run` alive.
     std::vector<std::string> notes;           ///< What expand() has to say that no check can see.
 

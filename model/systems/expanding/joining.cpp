@@ -41,6 +41,13 @@ Port wantedEnd(const LineWish &wish)
     return end;
 }
 
+/// What stands there for a slot; nullptr for nothing.
+const std::string *said(const Picks &picks, std::string_view slot)
+{
+    const auto pick = picks.find(slot);
+    return pick == picks.end() || trimmed(pick->second).empty() ? nullptr : &pick->second;
+}
+
 /// "AD-66 + HE-6" as part numbers; "direct" is none.
 std::vector<std::string> numbersOf(std::string_view pick)
 {
@@ -63,11 +70,11 @@ tl::unexpected<Problem> wrongPick(const std::string &slot, Problem wrong)
 
 } // namespace
 
-Joining::Joining(const ExpandRequest &request, Allotment &allotment, Expansion &into)
-    : m_request(request), m_allotment(allotment), m_into(into),
-      m_shelf(request.shelf ? *request.shelf : emptyShelf()),
+Joining::Joining(const Settled &settled, Allotment &allotment, Expansion &into)
+    : m_request(settled.request), m_ways(settled.ways), m_allotment(allotment), m_into(into),
+      m_shelf(m_request.shelf ? *m_request.shelf : emptyShelf()),
       m_left([&allotment](const Part &part) { return allotment.left(part); }),
-      m_jointShelf(request.closer->jointShelf(m_shelf))
+      m_jointShelf(m_request.closer->jointShelf(m_shelf))
 {
     for (const PlacedStation &station : into.stations)
         if (station.part)
@@ -87,12 +94,6 @@ void Joining::take(const Way &way)
     for (const WayAid &aid : way.aids)
         if (aid.part)
             tellLeft(*aid.part);
-}
-
-const std::string *Joining::pickFor(std::string_view slot) const
-{
-    const auto pick = m_request.picks.find(slot);
-    return pick == m_request.picks.end() || trimmed(pick->second).empty() ? nullptr : &pick->second;
 }
 
 Joining::Side Joining::sideOf(std::size_t station, std::string_view port)
@@ -116,7 +117,7 @@ Joining::Plan Joining::planFor(const Side &side, std::optional<Fluid> fluid) con
     plan.known = side.port != nullptr;
     if (side.port)
         plan.request.from = *side.port;
-    plan.request.fluid = fluid;
+    plan.request.fluid = plan.joint.fluid = fluid;
     plan.request.preference = m_request.preference;
     plan.request.best = WaysKept;
     return plan;
@@ -168,7 +169,7 @@ Result<void> Joining::joinByLine(const FlatRun &run, const LineWish &asked, cons
     placed.dash = wish.dash;
     placed.wanted = wish.text();
     const Part *programs = chosenLine(wish, start, end);
-    if (const std::string *pick = pickFor(run.id)) {
+    if (const std::string *pick = said(m_request.picks, run.id)) {
         placed.line = m_request.catalogue->find(trimmed(*pick));
         placed.picked = true;
         placed.better = programs == placed.line ? nullptr : programs;
@@ -227,18 +228,20 @@ bool Joining::closes(const Plan &plan, const Part &line)
 
 Result<void> Joining::close(Plan plan)
 {
-    const std::string *pick = pickFor(plan.joint.id);
+    const std::string *pick = said(m_request.picks, plan.joint.id);
+    const std::string *settled = pick ? pick : said(m_ways, plan.joint.id);
     plan.joint.picked = pick != nullptr;
     plan.joint.from = plan.request.from;
     plan.joint.to = plan.request.to;
+    plan.joint.angleDegrees = plan.request.angleDegrees;
     if (!plan.known) {
         m_into.joints.push_back(std::move(plan.joint));
         return {};
     }
     auto ways = m_request.closer->ways(plan.request, m_jointShelf);
-    if (!pick)
+    if (!settled)
         return decide(std::move(plan), std::move(ways));
-    auto way = m_request.closer->judged(plan.request, numbersOf(*pick), m_shelf, m_left);
+    auto way = m_request.closer->judged(plan.request, numbersOf(*settled), m_shelf, m_left);
     if (!way)
         return wrongPick(plan.joint.id, way.error());
     return decide(std::move(plan), std::move(ways), std::move(*way));
@@ -271,7 +274,7 @@ Result<void> Joining::closePlugged(const PlacedStation &station, std::optional<F
         Plan plan = planFor(sideOf(index, name), fluid);
         plan.joint.id = "plug:" + station.id + "." + name;
         plan.joint.from = plan.joint.to = plan.request.from;
-        const std::string *pick = pickFor(plan.joint.id);
+        const std::string *pick = said(m_request.picks, plan.joint.id);
         plan.joint.picked = pick != nullptr;
         if (!plan.known) {
             m_into.joints.push_back(std::move(plan.joint));

@@ -14,8 +14,14 @@ namespace flarestock {
 
 class Joining {
 public:
+    /// What is settled for it from outside: ways by joint, as picks say them, that are the
+    /// program's own choice all the same.
+    struct Settled {
+        const ExpandRequest &request;
+        const Picks &ways;
+    };
     /// All outlive it. `into` has its stations; runs, joints and notes are added to it.
-    Joining(const ExpandRequest &request, Allotment &allotment, Expansion &into);
+    Joining(const Settled &settled, Allotment &allotment, Expansion &into);
 
     /// Problem: a pick that is no way to close a joint.
     [[nodiscard]] Result<void> makeRun(const FlatRun &run, const std::optional<LineWish> &wish);
@@ -49,9 +55,9 @@ private:
                                       std::optional<Way> picked = {});
     void take(const Way &way);
     void tellLeft(const Part &part); ///< Of what is left to m_jointShelf.
-    [[nodiscard]] const std::string *pickFor(std::string_view slot) const;
 
     const ExpandRequest &m_request;
+    const Picks &m_ways;
     Allotment &m_allotment;
     Expansion &m_into;
     const Shelf &m_shelf;
