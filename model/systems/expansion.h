@@ -52,6 +52,8 @@ struct PlacedRun {
     std::vector<const Part *> others; ///< Other lines for it, best first: as the template asks,
                                       ///< then other makes of hose, then a size up or down.
     Quantity length;                  ///< In the line's unit; zero for a direct joint.
+    double riseM = 0;                 ///< Its end above its beginning.
+    double forwardM = 0;              ///< Its end before its beginning, towards the car's nose.
     int dash = 0;
     std::string wanted; ///< "hose -8 PTFE-S", for a finding where none is found.
     std::vector<std::string>

@@ -88,6 +88,8 @@ struct Run {
     Varying dash;         ///< "-8": dash of the hose.
     Varying construction; ///< Hose series; not said: any that suits the fluid.
     Varying tubing;       ///< Hard tube of this size instead of hose: "3/16".
+    Varying rise;         ///< Its end above its beginning, "-8 in" where it falls.
+    Varying forward;      ///< Its end before its beginning, towards the car's nose.
     Varying startAngle;   ///< Degrees of the hose end, "90".
     Varying endAngle;
     Varying bend; ///< Radius of the tightest bend on its way, "3 in"; not said: not known.

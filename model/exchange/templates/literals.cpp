@@ -106,6 +106,9 @@ std::optional<TextFault> literalFault(std::string_view text, Wanted wanted)
         return measureFault(text, Dimension::Pressure);
     case Wanted::Length:
         return unless(isLengthText(text), "length", "Write for example 5 ft 6 in.");
+    case Wanted::Rise:
+        return unless(Measure::parse(text, Dimension::Length).has_value(), "rise",
+                      "Write for example 12 in, or -12 in where the line falls.");
     case Wanted::Dash:
         return unless(isDash(trimmed(text)), "dash size", "Write for example -8.");
     case Wanted::Construction:

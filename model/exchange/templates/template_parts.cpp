@@ -15,9 +15,10 @@ using Keys = std::string_view;
 constexpr std::array<Keys, 14> StationKeys = {
     "id",       "title", "kind", "level", "words",     "micron",  "flow",
     "pressure", "rated", "part", "when",  "bracketed", "plugged", "spare-elements"};
-constexpr std::array<Keys, 13> RunKeys = {
-    "id",     "level",       "from",      "to",   "length",      "dash", "construction",
-    "tubing", "start-angle", "end-angle", "bend", "clamps-each", "when"};
+constexpr std::array<Keys, 15> RunKeys = {"id",     "level",       "from",         "to",
+                                          "length", "dash",        "construction", "tubing",
+                                          "rise",   "forward",     "start-angle",  "end-angle",
+                                          "bend",   "clamps-each", "when"};
 constexpr std::array<Keys, 4> ModuleKeys = {"id", "template", "answers", "when"};
 constexpr std::array<Keys, 4> ExtraKeys = {"part", "count", "why", "when"};
 constexpr std::array<Keys, 3> LevelWords = {"suction", "pressure", "return"};
@@ -150,6 +151,8 @@ void PartsReading::readRun(const TomlFields &fields)
     run.dash = m_values.varying(fields, "dash", Wanted::Dash);
     run.construction = m_values.varying(fields, "construction", Wanted::Construction);
     run.tubing = m_values.varying(fields, "tubing", Wanted::TubeSize);
+    run.rise = m_values.varying(fields, "rise", Wanted::Rise);
+    run.forward = m_values.varying(fields, "forward", Wanted::Rise);
     run.startAngle = m_values.varying(fields, "start-angle", Wanted::Degrees);
     run.endAngle = m_values.varying(fields, "end-angle", Wanted::Degrees);
     run.bend = m_values.varying(fields, "bend", Wanted::Length);

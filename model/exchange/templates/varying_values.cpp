@@ -35,6 +35,7 @@ std::optional<Dimension> dimensionOf(Wanted wanted)
     case Wanted::Pressure:
         return Dimension::Pressure;
     case Wanted::Length:
+    case Wanted::Rise:
         return Dimension::Length;
     case Wanted::Microns:
     case Wanted::Dash:

@@ -19,6 +19,7 @@ enum class Wanted : std::uint8_t {
     Flow,
     Pressure,
     Length, ///< "5 ft 6 in"
+    Rise,   ///< "-8 in": a length that may be negative or nothing.
     Dash,   ///< "-8"
     Construction,
     TubeSize, ///< "3/16"

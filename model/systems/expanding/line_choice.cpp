@@ -140,6 +140,23 @@ Result<std::optional<LineWish>> lineWishOf(const FlatRun &run)
     return std::optional(std::move(wish));
 }
 
+Result<LineRise> lineRiseOf(const FlatRun &run)
+{
+    LineRise rise;
+    for (const auto &[varying, into] :
+         {std::pair(&run.run->rise, &rise.upM), std::pair(&run.run->forward, &rise.forwardM)}) {
+        const std::string typed = saidBy(*varying, run);
+        if (typed.empty())
+            continue;
+        const auto measure = Measure::parse(typed, Dimension::Length);
+        if (!measure)
+            return wrongRun(run, "\"" + typed + "\": " + measure.error().wrong,
+                            measure.error().remedy);
+        *into = measure->si;
+    }
+    return rise;
+}
+
 std::vector<const Part *> linesFor(const LineWish &wish, Preference preference,
                                    Allotment &allotment)
 {
