@@ -75,6 +75,7 @@ void SectionWork::addInlet(PumpAtWork &pump)
                                  " °C: no vapour pressure");
         return;
     }
+    m_flow.vapour = *vapour;
     PumpInlet inlet;
     inlet.altitudeM = conditions.altitudeM;
     inlet.vapourPa = vapour->pascal;

@@ -19,7 +19,7 @@
 #include "model/checks/flow/flow_conditions.h"
 #include "model/checks/flow/run_line.h"
 #include "model/fluids/line/sizing.h"
-#include "model/fluids/liquid.h"
+#include "model/fluids/liquids/vapour_pressure.h"
 #include "model/fluids/pump/bypass.h"
 #include "model/fluids/pump/inlet.h"
 #include "model/fluids/pump/operating_point.h"
@@ -93,11 +93,12 @@ struct Delivery {
 
 struct SystemFlow {
     FlowConditions conditions;
-    std::optional<Liquid> liquid;     ///< Nothing where nothing could be worked out.
-    std::optional<double> engineM3S;  ///< Burnt at full power; nothing where no power is asked.
-    std::vector<RunFlow> runs;        ///< Those that carry something, in flow order.
-    std::vector<Delivery> deliveries; ///< By their first pump, in flow order.
-    std::vector<std::string> unknown; ///< "FF-1: no loss at its flow", each once.
+    std::optional<Liquid> liquid;         ///< Nothing where nothing could be worked out.
+    std::optional<VapourPressure> vapour; ///< Of the fuel as warm as it is; nothing: not known.
+    std::optional<double> engineM3S;      ///< Burnt at full power; nothing where no power is asked.
+    std::vector<RunFlow> runs;            ///< Those that carry something, in flow order.
+    std::vector<Delivery> deliveries;     ///< By their first pump, in flow order.
+    std::vector<std::string> unknown;     ///< "FF-1: no loss at its flow", each once.
 
     [[nodiscard]] const RunFlow *run(std::string_view id) const noexcept;
 };

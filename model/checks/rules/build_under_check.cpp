@@ -99,6 +99,13 @@ bool BuildUnderCheck::isBrakes() const noexcept
            (m_expansion.fluid && isBrakeFluid(*m_expansion.fluid));
 }
 
+const SystemFlow &BuildUnderCheck::flow() const
+{
+    if (!m_flow)
+        m_flow = systemFlow(m_expansion, conditionsOf(m_expansion));
+    return *m_flow;
+}
+
 std::string BuildUnderCheck::named(const PlacedStation &station)
 {
     return station.station->title + (station.part ? " " + station.part->number : "");

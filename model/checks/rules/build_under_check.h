@@ -6,6 +6,7 @@
 
 #pragma once
 
+#include "model/checks/flow/system_flow.h"
 #include "model/parts/free_stock.h"
 #include "model/systems/expansion.h"
 
@@ -40,6 +41,8 @@ public:
     [[nodiscard]] std::optional<Measure> systemPressure() const;
     /// Whether it is a brake system, by its template or by its fluid.
     [[nodiscard]] bool isBrakes() const noexcept;
+    /// What flows in its lines, worked out when it is first asked for.
+    [[nodiscard]] const SystemFlow &flow() const;
     /// "pump PU-1", "pre-filter": the title with its part.
     [[nodiscard]] static std::string named(const PlacedStation &station);
     /// Title with a capital, to begin a sentence.
@@ -51,6 +54,7 @@ private:
     const Expansion &m_expansion;
     const Catalogue &m_catalogue;
     const Shelf &m_shelf;
+    mutable std::optional<SystemFlow> m_flow;
 };
 
 /// What of a station keeps dirt out: a filter, or a tank whose pick-up has a sock.

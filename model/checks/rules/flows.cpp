@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: MIT
 //
-// Flow: a filter, regulator or pump that is rated for less than is wanted of it. (Pumps are read on
-// their curves when the part is chosen; a picked pump is judged here by the largest flow that its
-// maker publishes.)
+// Flow: a filter, regulator or pump that is rated for less than is wanted of it. A pump is judged
+// here by the largest flow that its maker publishes; where its own lines show that it gives too
+// little (flow/pump_flows.cpp), that says it.
 
+#include "model/checks/rules/flow/flow_judgement.h"
 #include "model/checks/rules/rules.h"
 
 #include <algorithm>
@@ -39,7 +40,7 @@ void flows(const BuildUnderCheck &build, Findings &found)
         const auto wanted = build.wanted(station, station.station->demand.flow);
         const auto flow = publishedFlow(*station.part);
         if (!wanted || wanted->dimension != Dimension::VolumeFlow || !flow ||
-            *flow >= wanted->si / LitresPerHour * 0.995)
+            *flow >= wanted->si / LitresPerHour * 0.995 || isFoundShort(build, station.id))
             continue;
         found.push_back({.severity = Severity::Caution,
                          .matter = Matter::Flow,

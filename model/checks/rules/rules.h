@@ -48,8 +48,20 @@ void oilFilters(const BuildUnderCheck &build, Findings &found);
 void elements(const BuildUnderCheck &build, Findings &found);
 /// What each filter protects, and what none does.
 void unprotected(const BuildUnderCheck &build, Findings &found);
-/// Pumps and filters that pass less than is wanted.
+/// Filters and regulators that pass less than is wanted, and pumps that never could.
 void flows(const BuildUnderCheck &build, Findings &found);
+/// Pumps that give too little against their lines, or work outside their curves; fuel near boiling
+/// at their inlets; surge tanks that run empty.
+void pumpFlows(const BuildUnderCheck &build, Findings &found);
+void pumpInlets(const BuildUnderCheck &build, Findings &found);
+void surgeTanks(const BuildUnderCheck &build, Findings &found);
+/// Regulators that their return holds up, lines that take too much, lines in which it flows too
+/// fast.
+void returnLines(const BuildUnderCheck &build, Findings &found);
+void lineLosses(const BuildUnderCheck &build, Findings &found);
+void velocities(const BuildUnderCheck &build, Findings &found);
+/// What of it is assumed, uncertain or not known, once each.
+void flowDoubts(const BuildUnderCheck &build, Findings &found);
 /// Boxes found incomplete, picks that something else would now better, lines that are short, and
 /// those that nobody counts and of which little was left.
 void boxContents(const BuildUnderCheck &build, Findings &found);
