@@ -1,0 +1,242 @@
+// SPDX-License-Identifier: MIT
+//
+// Fuel builds that are made wrong by one fact at a time: each is told once, at its place, and none
+// twice; a healthy one says nothing of its flow. The figures stand in tst_build_carries_its_flow;
+// the bounds are judgement, except the quarter over the engine's flow (14 CFR 23.955).
+
+#include "flow_by_hand.h"
+
+#include <QTest>
+
+using namespace flarestock;
+using namespace flarestock::tests;
+
+namespace {
+
+std::string listed(const std::vector<Finding> &findings)
+{
+    std::string all;
+    for (const auto &finding : findings)
+        all += std::string(text(finding.severity)) + " at \"" + finding.where +
+               "\": " + finding.about + " | " + finding.text + "\n";
+    return all;
+}
+
+void setCurve(FlowByHand &build, std::vector<PumpFacts::Point> curve)
+{
+    auto facts = *build.partAt("pump").as<PumpFacts>();
+    facts.curve = std::move(curve);
+    build.partAt("pump").facts = facts;
+}
+
+void setLoss(FlowByHand &build, const std::string &filter, std::optional<double> lossKpa)
+{
+    auto facts = *build.partAt(filter).as<FilterFacts>();
+    facts.cleanLossKpa = lossKpa;
+    build.partAt(filter).facts = facts;
+}
+
+struct Wrong {
+    const char *name;
+    FlowByHand (*healthy)();
+    void (*spoil)(FlowByHand &);
+    Severity severity;
+    const char *where;
+    const char *words; ///< In what it is about.
+};
+
+const Wrong WrongBuilds[] = {
+    {"a return of 3/16 in cannot let the pressure down", carburettorWithReturn,
+     [](FlowByHand &build) {
+         build.hose("regulator-tank", {4.7625, 3000, 4});
+     },
+     Severity::Stop, "regulator", "Regulator P-regulator: cannot hold 45.0 kPa"},
+    {"a return that takes more than half", carburettorWithReturn,
+     [](FlowByHand &build) {
+         build.hose("regulator-tank", {6.4, 3000, 5});
+     },
+     Severity::Caution, "regulator", "of the 45.0 kPa that it holds"},
+    {"a regulator that passes less than the pump", injectionWithReturn,
+     [](FlowByHand &build) {
+         build.partAt("regulator").facts = RegulatorFacts{10.0, 900.0, true, 200.0};
+     },
+     Severity::Caution, "regulator", "more comes back than it passes"},
+    {"a pump that gives less than the engine burns", injectionWithReturn,
+     [](FlowByHand &build) {
+         setCurve(build, {{200, 13.5, 110}, {500, 13.5, 90}});
+     },
+     Severity::Stop, "pump", "is wanted"},
+    {"a pump that is enough for the engine, but not for a quarter more", injectionWithReturn,
+     [](FlowByHand &build) {
+         setCurve(build, {{200, 13.5, 105}, {500, 13.5, 105}});
+     },
+     Severity::Stop, "pump", "Pump P-pump: 105 L/h where 117 L/h is wanted"},
+    {"a pump whose curve ends below the rail's pressure", injectionWithReturn,
+     [](FlowByHand &build) {
+         setCurve(build, {{100, 13.5, 280}, {250, 13.5, 260}});
+     },
+     Severity::Stop, "pump", "works beyond the end of its curve"},
+    {"a pump whose curve begins above it", injectionWithReturn,
+     [](FlowByHand &build) {
+         setCurve(build, {{400, 13.5, 235}, {500, 13.5, 208}});
+     },
+     Severity::Caution, "pump", "works before the beginning of its curve"},
+    {"too little at a flat battery", injectionWithReturn,
+     [](FlowByHand &build) {
+         build.expansion.answers["voltage"] = "11 V";
+         setCurve(build, {{200, 11, 100}, {500, 11, 90}, {200, 13.5, 272}, {500, 13.5, 208}});
+     },
+     Severity::Stop, "pump", "is wanted"},
+    {"a fine filter before the pump", injectionWithReturn,
+     [](FlowByHand &build) { setLoss(build, "prefilter", 90); }, Severity::Stop, "pump",
+     "from boiling"},
+    {"fuel of 60 °C", injectionWithReturn,
+     [](FlowByHand &build) { build.expansion.answers["fuel-temperature"] = "60 C"; },
+     Severity::Stop, "pump", "the fuel boils at its inlet"},
+    {"a mountain of 1200 m in summer", injectionWithReturn,
+     [](FlowByHand &build) { build.expansion.answers["altitude"] = "1200 m"; }, Severity::Caution,
+     "pump", "from boiling"},
+    {"winter's gasoline in summer", injectionWithReturn,
+     [](FlowByHand &build) { build.expansion.answers["vapour-pressure"] = "13 psi"; },
+     Severity::Stop, "pump", "the fuel boils at its inlet"},
+    {"a feed line of 3/16 in", injectionWithReturn,
+     [](FlowByHand &build) {
+         build.hose("postfilter-rail", {4.7625, 1200, 4});
+     },
+     Severity::Stop, "pump-postfilter", "The line from pump P-pump to regulator P-regulator takes"},
+    {"a thin line to the carburettor", carburettorWithReturn,
+     [](FlowByHand &build) {
+         build.hose("regulator-carburettor", {3, 400, 3});
+     },
+     Severity::Stop, "regulator-carburettor",
+     "from regulator P-regulator to carburettor P-carburettor takes"},
+    {"a launch that holds the fuel back", carburettorWithReturn,
+     [](FlowByHand &build) {
+         build.expansion.answers["acceleration"] = "1.5 g";
+         build.placed("regulator-carburettor").forwardM = 3;
+     },
+     Severity::Stop, "regulator-carburettor", "to carburettor P-carburettor takes"},
+    {"a short, thin supply", injectionWithReturn,
+     [](FlowByHand &build) {
+         build.hose("prefilter-pump", {7, 50, 6});
+     },
+     Severity::Stop, "prefilter-pump", "The line from prefilter P-prefilter to pump P-pump: 1.8"},
+    {"a bore that nobody has entered", injectionWithReturn,
+     [](FlowByHand &build) {
+         build.hose("postfilter-rail", {0, 1200});
+     },
+     Severity::Note, "", "Bores are assumed of H-postfilter-rail"},
+    {"a filter without a curve", injectionWithReturn,
+     [](FlowByHand &build) { setLoss(build, "postfilter", {}); }, Severity::Note, "",
+     "Flow could not be judged in full"},
+    {"a pump without a curve", injectionWithReturn,
+     [](FlowByHand &build) {
+         setCurve(build, {{300, 13.5, 255}});
+     },
+     Severity::Note, "", "Flow could not be judged in full"},
+    {"a slow line between laminar and turbulent", carburettorWithReturn,
+     [](FlowByHand &build) {
+         build.hose("regulator-carburettor", {25, 400, 16});
+     },
+     Severity::Note, "regulator-carburettor", "One line runs between laminar and turbulent"},
+};
+
+} // namespace
+
+class WrongFlowTest : public QObject {
+    Q_OBJECT
+
+private Q_SLOTS:
+    void aHealthyBuildSaysNothing();
+    void whatIsWrongIsToldOnce_data();
+    void whatIsWrongIsToldOnce();
+    void aThinLineIsNotAlsoItsPumpsFault();
+    void velocityIsToldWherePressureIsNotKnown();
+    void warmFuelIsOneCauseForAllPumps();
+    void everyFindingSaysWhyBySourceAndWhatToDo();
+};
+
+void WrongFlowTest::aHealthyBuildSaysNothing()
+{
+    for (const auto make : {injectionWithReturn, carburettorWithReturn}) {
+        const auto build = make();
+        QVERIFY(!build.flow().runs.empty() && build.flow().unknown.empty());
+        const auto found = build.flowFindings();
+        QVERIFY2(found.empty(), listed(found).c_str());
+    }
+}
+
+void WrongFlowTest::whatIsWrongIsToldOnce_data()
+{
+    QTest::addColumn<std::size_t>("at");
+    for (std::size_t at = 0; at < std::size(WrongBuilds); ++at)
+        QTest::newRow(WrongBuilds[at].name) << at;
+}
+
+void WrongFlowTest::whatIsWrongIsToldOnce()
+{
+    QFETCH(std::size_t, at);
+    const Wrong &wrong = WrongBuilds[at];
+    auto build = wrong.healthy();
+    wrong.spoil(build);
+    const auto found = build.flowFindings();
+    QVERIFY2(found.size() == 1, listed(found).c_str());
+    QVERIFY2(found.front().severity == wrong.severity, listed(found).c_str());
+    QVERIFY2(found.front().where == wrong.where, listed(found).c_str());
+    QVERIFY2(found.front().about.find(wrong.words) != std::string::npos, listed(found).c_str());
+}
+
+void WrongFlowTest::aThinLineIsNotAlsoItsPumpsFault()
+{
+    auto build = injectionWithReturn();
+    build.hose("postfilter-rail", {4.7625, 9000, 4}); // Far beyond what the pump can push.
+    const auto found = build.flowFindings();
+    QVERIFY2(found.size() == 1 && found.front().where == "pump-postfilter", listed(found).c_str());
+}
+
+void WrongFlowTest::velocityIsToldWherePressureIsNotKnown()
+{
+    auto build = injectionWithReturn();
+    build.hose("prefilter-pump",
+               {9, 50, 8}); // 1.1 m/s: over what is usual, and its margin is good.
+    QVERIFY2(build.flowFindings().empty(), listed(build.flowFindings()).c_str());
+    setLoss(build, "prefilter", {});
+    const auto found = build.flowFindings();
+    QVERIFY2(found.size() == 2, listed(found).c_str()); // That, and what is not known.
+    QVERIFY(found.front().severity == Severity::Caution);
+    QCOMPARE(found.front().where, std::string("prefilter-pump"));
+}
+
+void WrongFlowTest::warmFuelIsOneCauseForAllPumps()
+{
+    auto build = injectionWithReturn();
+    build.add("second tank", Kind::Tank, VesselFacts{});
+    build.pumpOf("second", {{0, 13.5, 300}, {100, 13.5, 300}});
+    build.run("tank", "second", Level::Suction);
+    build.run("second", "second tank");
+    for (const char *id : {"tank-second", "second-second tank"})
+        build.hose(id, {12.7, 500, 10});
+    QVERIFY2(build.flowFindings().empty(), listed(build.flowFindings()).c_str());
+    build.expansion.answers["fuel-temperature"] = "60 C";
+    const auto found = build.flowFindings();
+    QVERIFY2(found.size() == 1, listed(found).c_str());
+}
+
+void WrongFlowTest::everyFindingSaysWhyBySourceAndWhatToDo()
+{
+    for (const auto &wrong : WrongBuilds) {
+        auto build = wrong.healthy();
+        wrong.spoil(build);
+        for (const auto &finding : build.flowFindings()) {
+            const std::string all = finding.about + finding.text + finding.remedy;
+            QVERIFY2(!finding.source.empty() && !finding.remedy.empty(), wrong.name);
+            QVERIFY2(finding.text.find_first_of("0123456789") != std::string::npos ||
+                         finding.severity == Severity::Note,
+                     wrong.name);
+            QVERIFY2(all.find("safe") == std::string::npos, wrong.name);
+        }
+    }
+}
+
+QTEST_APPLESS_MAIN(WrongFlowTest)
+#include "tst_wrong_flow_is_found_once.moc"
