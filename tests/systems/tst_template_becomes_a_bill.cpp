@@ -28,6 +28,7 @@ private Q_SLOTS:
     void countsClampsSparesAndTools();
     void plugsWhatNoRunUses();
     void joinsTwoPortsWithoutALine();
+    void saysHowARunRises();
     void saysWhatIsOpen();
     void refusesWhatCannotBeCounted();
 };
@@ -250,6 +251,27 @@ void TemplateBecomesABill::joinsTwoPortsWithoutALine()
     const PlacedJoint *joint = built->joint("to-gauge.start");
     QVERIFY(joint && joint->way && joint->way->pieces.empty());
     QCOMPARE(joint->at, std::string("regulator gauge to gauge inlet"));
+}
+
+void TemplateBecomesABill::saysHowARunRises()
+{
+    Bench made = bench();
+    Template asked = form();
+    asked.runs.front().rise = said("-8 in");
+    asked.runs.front().forward = said("1 m");
+    made.add(asked);
+    const auto built = expand(made.request("feed"));
+    QVERIFY(built);
+    QCOMPARE(built->runs.front().riseM, -0.2032);
+    QCOMPARE(built->runs.front().forwardM, 1.0);
+    QCOMPARE(built->runs.back().riseM, 0.0); // Not said.
+
+    Bench wrong = bench();
+    asked.runs.front().rise = said("8 psi");
+    wrong.add(asked);
+    const auto refused = expand(wrong.request("feed"));
+    QVERIFY(!refused);
+    QVERIFY(refused.error().thing.find("run supply") != std::string::npos);
 }
 
 void TemplateBecomesABill::saysWhatIsOpen()

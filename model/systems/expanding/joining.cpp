@@ -125,12 +125,9 @@ Joining::Plan Joining::planFor(const Side &side, std::optional<Fluid> fluid) con
 
 Result<void> Joining::makeRun(const FlatRun &run, const std::optional<LineWish> &wish)
 {
-    const auto rise = lineRiseOf(run);
-    if (!rise)
-        return tl::unexpected(rise.error());
     PlacedRun placed;
-    placed.riseM = rise->upM;
-    placed.forwardM = rise->forwardM;
+    if (auto risen = addRise(run, placed); !risen)
+        return risen;
     placed.id = run.id;
     placed.run = run.run;
     placed.from = m_into.stations[run.from].id;

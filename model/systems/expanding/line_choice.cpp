@@ -140,11 +140,10 @@ Result<std::optional<LineWish>> lineWishOf(const FlatRun &run)
     return std::optional(std::move(wish));
 }
 
-Result<LineRise> lineRiseOf(const FlatRun &run)
+Result<void> addRise(const FlatRun &run, PlacedRun &placed)
 {
-    LineRise rise;
-    for (const auto &[varying, into] :
-         {std::pair(&run.run->rise, &rise.upM), std::pair(&run.run->forward, &rise.forwardM)}) {
+    for (const auto &[varying, into] : {std::pair(&run.run->rise, &placed.riseM),
+                                        std::pair(&run.run->forward, &placed.forwardM)}) {
         const std::string typed = saidBy(*varying, run);
         if (typed.empty())
             continue;
@@ -154,7 +153,7 @@ Result<LineRise> lineRiseOf(const FlatRun &run)
                             measure.error().remedy);
         *into = measure->si;
     }
-    return rise;
+    return {};
 }
 
 std::vector<const Part *> linesFor(const LineWish &wish, Preference preference,

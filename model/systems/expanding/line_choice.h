@@ -6,6 +6,7 @@
 
 #include "model/systems/expanding/flattening.h"
 #include "model/systems/expanding/ranking.h"
+#include "model/systems/expansion.h"
 
 namespace flarestock {
 
@@ -25,13 +26,9 @@ struct LineWish {
 /// Problem: a length, dash or angle that cannot be read; thing names the run.
 [[nodiscard]] Result<std::optional<LineWish>> lineWishOf(const FlatRun &run);
 
-/// How far its end lies above and before its beginning, in m; 0 where the template does not say.
-struct LineRise {
-    double upM = 0;
-    double forwardM = 0;
-};
-/// Problem: a text that is no length; thing names the run.
-[[nodiscard]] Result<LineRise> lineRiseOf(const FlatRun &run);
+/// Says of the placed run how far its end lies above and before its beginning; 0 stays where the
+/// template does not. Problem: a text that is no length; thing names the run.
+[[nodiscard]] Result<void> addRise(const FlatRun &run, PlacedRun &placed);
 
 /// Hose or tubing by the length that answers the wish. Here means: one piece is long enough.
 [[nodiscard]] std::vector<const Part *> linesFor(const LineWish &wish, Preference preference,
