@@ -120,7 +120,10 @@ public:
         return made;
     }
 
-    [[nodiscard]] SystemFlow flow() const { return systemFlow(expansion, conditionsOf(expansion)); }
+    [[nodiscard]] SystemFlow flow() const
+    {
+        return systemFlow(expansion, conditionsOf(expansion), 20);
+    }
     [[nodiscard]] std::vector<Finding> flowFindings() const
     {
         std::vector<Finding> some;

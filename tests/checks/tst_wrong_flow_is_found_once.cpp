@@ -53,7 +53,7 @@ const Wrong WrongBuilds[] = {
      Severity::Stop, "regulator", "Regulator P-regulator: cannot hold 45.0 kPa"},
     {"a return that takes more than half", carburettorWithReturn,
      [](FlowByHand &build) {
-         build.hose("regulator-tank", {6.4, 3000, 5});
+         build.hose("regulator-tank", {6, 3000, 5});
      },
      Severity::Caution, "regulator", "of the 45.0 kPa that it holds"},
     {"a regulator that passes less than the pump", injectionWithReturn,
@@ -101,9 +101,9 @@ const Wrong WrongBuilds[] = {
      Severity::Stop, "pump", "the fuel boils at its inlet"},
     {"a feed line of 3/16 in", injectionWithReturn,
      [](FlowByHand &build) {
-         build.hose("postfilter-rail", {4.7625, 1200, 4});
+         build.hose("postfilter-rail", {4.7625, 3000, 4});
      },
-     Severity::Stop, "pump-postfilter", "The line from pump P-pump to regulator P-regulator takes"},
+     Severity::Stop, "postfilter-rail", "The line from pump P-pump to regulator P-regulator takes"},
     {"a thin line to the carburettor", carburettorWithReturn,
      [](FlowByHand &build) {
          build.hose("regulator-carburettor", {3, 400, 3});
@@ -191,7 +191,7 @@ void WrongFlowTest::aThinLineIsNotAlsoItsPumpsFault()
     auto build = injectionWithReturn();
     build.hose("postfilter-rail", {4.7625, 9000, 4}); // Far beyond what the pump can push.
     const auto found = build.flowFindings();
-    QVERIFY2(found.size() == 1 && found.front().where == "pump-postfilter", listed(found).c_str());
+    QVERIFY2(found.size() == 1 && found.front().where == "postfilter-rail", listed(found).c_str());
 }
 
 void WrongFlowTest::velocityIsToldWherePressureIsNotKnown()

@@ -139,7 +139,7 @@ void BrokenTemplateTest::isNamedWithItsPlace_data()
     row(30, "micron = \"{power}\"", 10, "with the answer \"450 hp\" to \"power\"");
     row(30, "flow = \"255\"", 8, "\"255\"");
     row(39, "rise = \"8 psi\"", 8, "\"8 psi\" is no rise");
-    row(39, "forward = \"{fluid}\"", 12, "with the answer \"gasoline\" to \"fluid\"");
+    row(39, "forward = \"{fluid}\"", 11, "with the answer \"gasoline\" to \"fluid\"");
     row(30, "rated = \"10 m\"", 9, "\"10 m\"");
     row(31, "when = \"power over 500 hp\"", 15, "no comparison follows the question");
     row(31, "when = \"powr above 500 hp\"", 9, "no question \"powr\" here");

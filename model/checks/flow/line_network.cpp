@@ -35,15 +35,15 @@ LineNetwork::LineNetwork(const Expansion &expansion, const Filled &filled,
     for (const auto *path : paths)
         for (const auto *run : path->runs)
             m_lines.try_emplace(run);
+    std::map<std::string_view, RunMeeting> meetings;
+    for (const auto &[run, unused] : m_lines) {
+        ++meetings.try_emplace(run->to, RunMeeting{0, 0}).first->second.coming;
+        ++meetings.try_emplace(run->from, RunMeeting{0, 0}).first->second.going;
+    }
     for (auto &[run, line] : m_lines) {
-        RunMeeting meeting{0, 0};
-        for (const auto &[other, unused] : m_lines) {
-            meeting.coming += other->to == run->from ? 1 : 0;
-            meeting.going += other->from == run->from ? 1 : 0;
-        }
         const auto *from = m_expansion.station(run->from);
-        line = runLine(m_expansion, *run,
-                       from != nullptr && isMeeting(*from) ? meeting : RunMeeting());
+        const bool meets = from != nullptr && isMeeting(*from);
+        line = runLine(m_expansion, *run, meets ? meetings.at(run->from) : RunMeeting());
     }
 }
 

@@ -121,7 +121,7 @@ void PumpWork::readCurves(Delivery &delivery, std::vector<std::string> &unknown)
     }
 }
 
-void PumpWork::into(Delivery &delivery, std::vector<std::string> &unknown) const
+void PumpWork::into(Delivery &delivery, std::vector<std::string> &unknown, int picturePoints) const
 {
     readCurves(delivery, unknown);
     const bool known = std::all_of(delivery.pumps.begin(), delivery.pumps.end(),
@@ -145,10 +145,12 @@ void PumpWork::into(Delivery &delivery, std::vector<std::string> &unknown) const
     } else if (system(least).value() > range->highPa) {
         delivery.reach = CurveReach::BeyondItsEnd;
         delivery.working = OperatingPoint{range->highPa, least};
-    } else if (auto picture = pumpPicture(*set, system)) {
+    } else if (const auto meeting = operatingPoint(*set, system)) {
         delivery.reach = CurveReach::Within;
-        delivery.working = picture->meeting;
-        delivery.picture = *std::move(picture);
+        delivery.working = *meeting;
+        if (auto picture = picturePoints > 1 ? pumpPicture(*set, system, picturePoints)
+                                             : tl::unexpected<Problem>(Problem{}))
+            delivery.picture = *std::move(picture);
     }
     if (!delivery.working)
         return;

@@ -15,10 +15,10 @@ public:
     PumpWork(const DeliveryPlan &plan, const LineNetwork &network,
              const FlowConditions &conditions);
 
-    /// Fills in the delivery's pumps with their curves, reach, working point and picture, and each
-    /// pump's flow there. setPa of the delivery is looked at. What is missing for it goes into
-    /// unknown.
-    void into(Delivery &delivery, std::vector<std::string> &unknown) const;
+    /// Fills in the delivery's pumps with their curves, reach, working point, picture with so many
+    /// points (0: none), and each pump's flow there. setPa of the delivery is looked at. What is
+    /// missing for it goes into unknown.
+    void into(Delivery &delivery, std::vector<std::string> &unknown, int picturePoints) const;
 
 private:
     struct Lines {

@@ -56,11 +56,11 @@ public:
     {
         m_made.unfinished = m_run.line == nullptr && !m_run.wanted.empty();
         leaveStation(meeting);
-        const bool direct = m_run.line == nullptr;
-        for (std::size_t at = 0; at < m_run.joints.size(); ++at)
-            joint(m_run.joints[at], !direct && at > 0);
-        if (direct)
-            straight();
+        if (!m_run.joints.empty())
+            joint(m_run.joints.front(), false);
+        straight();
+        if (m_run.joints.size() > 1)
+            joint(m_run.joints.back(), true);
         if (m_to != nullptr && isTank(*m_to))
             open(m_to->part, m_run.run->to.port, Opening::Exit);
         return std::move(m_made);
@@ -84,6 +84,8 @@ private:
             open(m_from->part, m_run.run->from.port, Opening::SharpEntrance);
         else if (kind == Kind::Filter)
             filter(*m_from);
+        else if (kind == Kind::Cooler)
+            lossIsUnknown(*m_from);
         else if (const auto bore = portBoreM(m_from->part, m_run.run->from.port))
             through(kind, *bore, meeting);
     }
@@ -109,15 +111,21 @@ private:
 
     void filter(const PlacedStation &station)
     {
-        m_made.filter = &station;
         const auto *facts = station.part->as<FilterFacts>();
         if (facts == nullptr || !facts->flowLh || !facts->cleanLossKpa) {
-            m_made.lossUnknown = true;
+            lossIsUnknown(station);
             return;
         }
+        m_made.passed = &station;
         CleanLoss clean;
         clean.points = {{*facts->flowLh * LitreHour, *facts->cleanLossKpa * 1e3}};
         add({FilterPiece{clean}});
+    }
+
+    void lossIsUnknown(const PlacedStation &station)
+    {
+        m_made.passed = &station;
+        m_made.lossUnknown = true;
     }
 
     void open(const Part *part, std::string_view port, Opening opening)
@@ -132,8 +140,6 @@ private:
     void joint(const std::string &id, bool atEnd)
     {
         const auto *joint = m_expansion.joint(id);
-        if (atEnd)
-            straight();
         if (joint == nullptr || !joint->way) {
             m_made.unfinished = true;
             return;

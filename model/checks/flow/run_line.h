@@ -20,7 +20,7 @@ struct RunLine {
     WholeLine line; ///< Without its flow and liquid; may have no pieces: two ports that meet.
     std::optional<StraightLine> straight;  ///< Its hose or tube.
     std::vector<std::string> assumed;      ///< Part numbers whose bore nobody has entered.
-    const PlacedStation *filter = nullptr; ///< The filter before it …
+    const PlacedStation *passed = nullptr; ///< The filter or cooler before it …
     bool lossUnknown = false; ///< … of which no loss is published; it counts nothing.
     bool unfinished = false;  ///< A joint is open or the line missing, which is said elsewhere.
 };

@@ -23,7 +23,7 @@ void addShares(Flows &flows, const std::vector<FlowPath> &paths, double flowM3S)
 
 double endPa(const Delivery &delivery)
 {
-    return std::max(delivery.setPa.value_or(0), delivery.bypass ? delivery.bypass->floorPa : 0);
+    return std::max(delivery.setPa.value_or(0), delivery.back ? delivery.back->dropPa : 0);
 }
 
 } // namespace
@@ -121,7 +121,7 @@ void SectionWork::add(const DeliveryPlan &plan, Delivery &delivery)
     }
     const double end = endPa(delivery);
     for (auto &pump : delivery.pumps)
-        if (pump.curve)
+        if (delivery.working)
             pump.pressurePa = end + delivery.line.dropPa + pump.suction.dropPa;
     addPressures(plan, delivery);
 }
@@ -210,12 +210,13 @@ void SectionWork::report() const
             flow.reynolds = loss.reynolds;
             flow.regime = loss.regime;
         }
-        if (const auto *filter = flow.line.filter) {
-            const auto *facts = filter->part->as<FilterFacts>();
+        if (const auto *passed = flow.line.passed) {
+            const auto *facts = passed->part->as<FilterFacts>();
             if (flow.line.lossUnknown)
-                m_flow.unknown.push_back(filter->part->number + ": no loss of the clean filter");
-            else if (flow.flowM3S > *facts->flowLh * LitreHour * (1 + 1e-9))
-                m_flow.unknown.push_back(filter->part->number + ": no loss above " +
+                m_flow.unknown.push_back(passed->part->number +
+                                         ": no loss of what goes through it");
+            else if (facts != nullptr && flow.flowM3S > *facts->flowLh * LitreHour * (1 + 1e-9))
+                m_flow.unknown.push_back(passed->part->number + ": no loss above " +
                                          shortNumber(*facts->flowLh) + " L/h");
         }
         m_flow.runs.push_back(std::move(flow));

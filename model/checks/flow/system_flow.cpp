@@ -15,8 +15,9 @@ namespace {
 
 class FlowOfSystem {
 public:
-    FlowOfSystem(const Expansion &expansion, const Liquid &liquid, SystemFlow &flow)
-        : m_plans(deliveryPlans(expansion)), m_flow(flow),
+    FlowOfSystem(const Expansion &expansion, const Liquid &liquid, SystemFlow &flow,
+                 int picturePoints)
+        : m_plans(deliveryPlans(expansion)), m_picturePoints(picturePoints), m_flow(flow),
           m_network(expansion, {liquid, flow.conditions.accelerationMS2}, pathsOf(m_plans)),
           m_sections(expansion, m_network, flow)
     {
@@ -81,7 +82,8 @@ private:
         delivery.setPa = setPa(plan);
         const auto burnt = burntM3S(plan);
         delivery.wantedM3S = burnt ? *burnt * m_flow.conditions.margin : wantedOfPumps(plan);
-        PumpWork(plan, m_network, m_flow.conditions).into(delivery, m_flow.unknown);
+        PumpWork(plan, m_network, m_flow.conditions)
+            .into(delivery, m_flow.unknown, m_picturePoints);
 
         const bool throttled = plan.end == DeliveryEnd::DeadHead || plan.end == DeliveryEnd::User;
         const auto number = static_cast<double>(plan.pumps.size());
@@ -116,6 +118,7 @@ private:
     }
 
     std::vector<DeliveryPlan> m_plans;
+    int m_picturePoints;
     SystemFlow &m_flow;
     LineNetwork m_network;
     SectionWork m_sections;
@@ -130,7 +133,8 @@ const RunFlow *SystemFlow::run(std::string_view id) const noexcept
     return found == runs.end() ? nullptr : &*found;
 }
 
-SystemFlow systemFlow(const Expansion &expansion, const FlowConditions &conditions)
+SystemFlow systemFlow(const Expansion &expansion, const FlowConditions &conditions,
+                      int picturePoints)
 {
     SystemFlow flow;
     flow.conditions = conditions;
@@ -143,7 +147,7 @@ SystemFlow systemFlow(const Expansion &expansion, const FlowConditions &conditio
                                shortNumber(conditions.fuelC) + " °C: no density and viscosity");
         return flow;
     }
-    FlowOfSystem system(expansion, *liquid, flow);
+    FlowOfSystem system(expansion, *liquid, flow, picturePoints);
     if (!system.isAsked())
         return flow;
     flow.liquid = *liquid;

@@ -85,8 +85,8 @@ struct Delivery {
     std::optional<BypassRange> bypass;
     double wantedM3S = 0; ///< Of all its pumps, margin with it; 0 where nobody says.
     CurveReach reach = CurveReach::NotKnown;
-    std::optional<OperatingPoint> working; ///< Where pumps and lines meet: the most they give.
-    std::optional<PumpPicture> picture;
+    std::optional<OperatingPoint> working;   ///< Where pumps and lines meet: the most they give.
+    std::optional<PumpPicture> picture;      ///< Where it is asked for and the curves reach.
     std::vector<PressurePoint> pressures;    ///< Tank to user, then back; the first pump's.
     std::optional<SurgeTankBalance> balance; ///< Of the surge tank that it fills.
 };
@@ -103,7 +103,10 @@ struct SystemFlow {
     [[nodiscard]] const RunFlow *run(std::string_view id) const noexcept;
 };
 
-/// Nothing worked out where the fluid is no fuel, or nobody asks for a power or a flow.
-[[nodiscard]] SystemFlow systemFlow(const Expansion &expansion, const FlowConditions &conditions);
+/// Nothing worked out where the fluid is no fuel, or nobody asks for a power or a flow. A pump
+/// without a curve is taken to give what is wanted of it. picturePoints is how many points the
+/// curves of the pumps' pictures have: 2 at least, or 0 for none.
+[[nodiscard]] SystemFlow systemFlow(const Expansion &expansion, const FlowConditions &conditions,
+                                    int picturePoints = 0);
 
 } // namespace flarestock

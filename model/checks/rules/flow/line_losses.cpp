@@ -53,6 +53,18 @@ Finding overItsFlow(const BuildUnderCheck &build, const Delivery &delivery)
             .mend = {}};
 }
 
+/// The run of the section that takes most.
+std::string heaviestRun(const BuildUnderCheck &build, const LineSection &section)
+{
+    const RunFlow *heaviest = nullptr;
+    for (const auto &id : section.runs) {
+        const auto *run = build.flow().run(id);
+        if (run != nullptr && (heaviest == nullptr || run->loss.dropPa > heaviest->loss.dropPa))
+            heaviest = run;
+    }
+    return heaviest == nullptr ? section.runs.front() : heaviest->run;
+}
+
 Finding takesTooMuch(const BuildUnderCheck &build, const LossBudget &budget)
 {
     const auto &section = *budget.section;
@@ -60,7 +72,7 @@ Finding takesTooMuch(const BuildUnderCheck &build, const LossBudget &budget)
     return {.severity = sure ? Severity::Stop : Severity::Caution,
             .matter = Matter::Flow,
             .about = "The line " + wayOf(build, section) + " takes " + kilopascals(section.dropPa),
-            .where = section.runs.front(),
+            .where = heaviestRun(build, section),
             .text = "At " + litresPerHour(section.flowM3S) + " it may take " +
                     kilopascals(budget.budgetPa) +
                     (sure ? "."
