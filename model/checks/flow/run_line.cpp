@@ -195,6 +195,8 @@ private:
         const std::size_t before = m_made.assumed.size();
         const auto bore = lineBoreM(true);
         const auto length = m_run.length.exactlyIn(Unit::Millimetre);
+        if (!bore)
+            m_made.boreless = m_run.line;
         if (!bore || !length)
             return;
         m_made.straight = StraightLine{*bore, length->amount.approximate() * Millimetre, RoughnessM,

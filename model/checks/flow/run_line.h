@@ -21,8 +21,9 @@ struct RunLine {
     std::optional<StraightLine> straight;  ///< Its hose or tube.
     std::vector<std::string> assumed;      ///< Part numbers whose bore nobody has entered.
     const PlacedStation *passed = nullptr; ///< The filter or cooler before it …
-    bool lossUnknown = false; ///< … of which no loss is published; it counts nothing.
-    bool unfinished = false;  ///< A joint is open or the line missing, which is said elsewhere.
+    bool lossUnknown = false;       ///< … of which no loss is published; it counts nothing.
+    const Part *boreless = nullptr; ///< The line, where not even its dash tells a bore.
+    bool unfinished = false; ///< A joint is open or the line missing, which is said elsewhere.
 };
 
 /// Whether the flow joins or divides where the run begins: 1 where it does neither.

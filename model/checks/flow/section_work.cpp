@@ -50,7 +50,7 @@ LineSection SectionWork::section(const std::vector<FlowPath> &paths, LineRole ro
             section.flowM3S = std::max(section.flowM3S, flows.at(run));
             section.dropPa += loss.dropPa;
             section.dropLeastPa += loss.dropLeastPa;
-            section.lossUnknown |= line.lossUnknown || line.unfinished;
+            section.lossUnknown |= line.lossUnknown || line.boreless != nullptr || line.unfinished;
         }
         if (!path.runs.empty()) {
             section.from = path.runs.front()->from;
@@ -210,6 +210,8 @@ void SectionWork::report() const
             flow.reynolds = loss.reynolds;
             flow.regime = loss.regime;
         }
+        if (flow.line.boreless != nullptr)
+            m_flow.unknown.push_back(flow.line.boreless->number + ": no bore");
         if (const auto *passed = flow.line.passed) {
             const auto *facts = passed->part->as<FilterFacts>();
             if (flow.line.lossUnknown)
