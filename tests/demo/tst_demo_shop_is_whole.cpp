@@ -70,11 +70,29 @@ void verifyBuildable(const Expansion &build)
     QVERIFY2(build.notes.empty(), build.notes.empty() ? "" : build.notes.front().c_str());
 }
 
+/// Of its flow a well-built system says nothing at all.
 void verifyNothingStops(const Expansion &build, const DemoShop &shop)
 {
     for (const Finding &finding : check(build, shop.catalogue, shop.shelf))
-        QVERIFY2(finding.severity != Severity::Stop,
+        QVERIFY2(finding.severity != Severity::Stop && finding.matter != Matter::Flow,
                  (build.templateId + ": " + finding.about + " " + finding.text).c_str());
+}
+
+/// What flows in a system whose pump is known is worked out to its last line.
+void verifyFlow(const Expansion &build)
+{
+    const auto flow = systemFlow(build, conditionsOf(build), 20);
+    QVERIFY2(!flow.deliveries.empty(), build.templateId.c_str());
+    for (const Delivery &delivery : flow.deliveries) {
+        QVERIFY2(delivery.reach == CurveReach::Within && delivery.picture &&
+                     !delivery.pressures.empty(),
+                 (build.templateId + " to " + delivery.to).c_str());
+        for (const PumpAtWork &pump : delivery.pumps)
+            QVERIFY2(pump.inlet, (build.templateId + ", " + pump.station).c_str());
+    }
+    for (const PlacedRun &run : build.runs)
+        QVERIFY2(flow.run(run.id) || run.joints.size() < 2,
+                 (build.templateId + ", " + run.id).c_str());
 }
 
 } // namespace
@@ -212,8 +230,11 @@ void DemoShopTest::everyTemplateIsBuildableAsItsQuestionsStand()
         QVERIFY2(joint.way->verdict() == Verdict::Fits, sayJoint(build, joint).c_str());
         QVERIFY2(joint.way->pieces.size() <= 2, joint.way->key().c_str());
     }
-    if (!nobodyUsesItAlone(form))
-        verifyNothingStops(build, shop);
+    if (nobodyUsesItAlone(form))
+        return;
+    verifyNothingStops(build, shop);
+    if (form.system == "fuel" && form.id != "gravity-feed")
+        verifyFlow(build);
 }
 
 void DemoShopTest::everyCombinationOfChoicesIsBuildable_data()
