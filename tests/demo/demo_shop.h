@@ -6,6 +6,7 @@
 #pragma once
 
 #include "model/checks/check.h"
+#include "model/checks/flow/system_flow.h"
 #include "model/exchange/catalogue_csv.h"
 #include "model/exchange/shop_toml.h"
 #include "model/exchange/template_toml.h"

@@ -103,7 +103,7 @@ void DemoBuildsTest::showsOnPurpose_data()
     row("single-seater-return", Stop, FluidAndMaterial, "regulator",
         "NB-6 is not made for methanol");
     row("roadster-in-tank", Stop, FluidAndMaterial, "postfilter", "FP-10-6 is not made for E85");
-    row("roadster-surge", Stop, Flow, "pump", "Pump EP-255: 251 L/h where 267 L/h is wanted");
+    row("roadster-surge", Stop, Flow, "pump", "Pump EP-255: 252 L/h where 267 L/h is wanted");
     row("coupe-oil", Stop, Fit, "to-cooler.end",
         "Oil cooler inlet: METRIC M22x1.5 female on ORB -10 male, it starts and then jams");
     row("coupe-oil", Stop, DirectionAndFilters, "filter",
