@@ -91,8 +91,8 @@ LineNetwork::Worst LineNetwork::worst(const Asked &asked, double flowM3S) const
     for (const auto &path : asked.paths) {
         double dropPa = 0;
         for (const auto *run : path.runs) {
-            const bool isCommon = asked.drawnBy != nullptr && asked.drawnBy->at(run) > 1;
-            if (asked.drawnBy == nullptr || isCommon == asked.common)
+            const bool isCommon = asked.usedBy != nullptr && asked.usedBy->at(run) > 1;
+            if (asked.usedBy == nullptr || isCommon == asked.common)
                 dropPa += loss(*run, asked.shares.at(run) * flowM3S).dropPa;
         }
         if (worst.path == nullptr || dropPa > worst.dropPa)

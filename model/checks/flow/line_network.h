@@ -33,17 +33,18 @@ public:
     using Shares = std::map<const PlacedRun *, double>;
     [[nodiscard]] static Shares sharesOf(const std::vector<FlowPath> &paths);
 
-    /// Paths, and which of their runs count: all, or where drawnBy is given only some.
     struct Worst {
         const FlowPath *path = nullptr; ///< nullptr: there is none.
         double dropPa = 0;
     };
+    /// Paths, and which of their runs count: all, or where usedBy is given only some.
     struct Asked {
         const std::vector<FlowPath> &paths;
         const Shares &shares;
-        const std::map<const PlacedRun *, int> *drawnBy = nullptr; ///< How many pumps use a run …
+        const std::map<const PlacedRun *, int> *usedBy = nullptr; ///< How many pumps use a run …
         bool common = false; ///< … of which those of one count, or those of several.
     };
+    /// The path that takes most where the pump gives that flow.
     [[nodiscard]] Worst worst(const Asked &asked, double flowM3S) const;
 
 private:

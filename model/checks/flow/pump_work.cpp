@@ -11,7 +11,7 @@ namespace flarestock {
 namespace {
 
 constexpr double LitreHour = 1 / 3.6e6;
-constexpr int CurveSteps = 32; ///< Between which a curve behind its own lines is straight.
+constexpr int CurveSteps = 16; ///< Between which a curve behind its own lines is straight.
 
 /// The curve as published. One flow at a voltage gives no curve there and is left out.
 Result<PumpCurve> curveOf(const PumpFacts &facts)

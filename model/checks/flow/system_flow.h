@@ -62,7 +62,7 @@ struct PumpAtWork {
     std::string station;
     std::optional<PumpCurve> curve;
     double flowM3S = 0;
-    double pressurePa = 0;            ///< Across it; 0 where it has no curve.
+    double pressurePa = 0;            ///< Across it; 0 where nothing is known of it.
     LineSection suction;              ///< No runs where nothing leads to it.
     std::optional<InletMargin> inlet; ///< Nothing where the fuel's vapour pressure is not known.
 };
@@ -81,7 +81,8 @@ struct Delivery {
     LineSection line;            ///< From the first pump to it, the path that loses most.
     std::vector<LineSection>
         bowls; ///< From a regulator to carburettor or rail, with the engine's flow.
-    std::optional<LineSection> back; ///< From a bypass regulator to the tank.
+    std::optional<LineSection>
+        back; ///< From a bypass regulator to the tank, or over from a full surge tank.
     std::optional<BypassRange> bypass;
     double wantedM3S = 0; ///< Of all its pumps, margin with it; 0 where nobody says.
     CurveReach reach = CurveReach::NotKnown;

@@ -64,6 +64,7 @@ void uncertainRegimes(const BuildUnderCheck &build, Findings &found)
     if (runs.empty())
         return;
     std::vector<std::string> said;
+    said.reserve(runs.size());
     for (const auto *run : runs)
         said.push_back(run->run + " (Re " + withDecimals(run->reynolds, 0) + ")");
     found.push_back(
