@@ -22,6 +22,14 @@ struct StorageFailure {
     enum class Answer : std::uint8_t { Refused, InTheWay, Lost } answer = Answer::Refused;
 };
 
+/// Whether it says something of what the shop holds, and not only of this moment: that somebody
+/// else holds it, that memory ran out, that the connection was lost.
+[[nodiscard]] inline bool isOfTheShop(const StorageFailure &failure) noexcept
+{
+    const int code = failure.nativeCode & 0xff; // SQLITE_BUSY, LOCKED, NOMEM
+    return failure.answer == StorageFailure::Answer::Refused && code != 5 && code != 6 && code != 7;
+}
+
 /// Runs `action` and turns a StorageFailure into its Problem, and memory that has run out into
 /// one: a transaction is rolled back by then. (Where there is none for the sentence either,
 /// std::bad_alloc goes on to whoever began.)

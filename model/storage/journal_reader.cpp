@@ -8,25 +8,51 @@
 
 namespace flarestock {
 
-void readJournal(const ShopConnection &connection,
+namespace {
+
+/// The records in the order of the fold, one ahead: it is read as one of ours when its turn comes.
+class RecordsAhead {
+public:
+    RecordsAhead(const ShopConnection &connection, std::string_view sql)
+        : m_connection(connection), m_query(connection.run(sql)), m_more(connection.next(m_query))
+    {
+    }
+
+    [[nodiscard]] bool isBefore(const ChainPlace &entry) const
+    {
+        return m_more && flarestock::isBefore(chainPlace(m_query), entry);
+    }
+    [[nodiscard]] bool more() const noexcept { return m_more; }
+    RecordRow taken()
+    {
+        RecordRow row = recordRow(m_query);
+        m_more = m_connection.next(m_query);
+        return row;
+    }
+
+private:
+    const ShopConnection &m_connection;
+    QSqlQuery m_query;
+    bool m_more;
+};
+
+} // namespace
+
+void readJournal(const ShopConnection &connection, JournalRead way,
                  const std::function<void(const JournalRow &)> &onMovement,
                  const std::function<void(const RecordRow &)> &onRecord)
 {
-    auto records = connection.run(sql::SelectRecords);
-    const auto nextRecord = [&records, &connection]() -> std::optional<RecordRow> {
-        if (!connection.next(records))
-            return std::nullopt;
-        return recordRow(records);
-    };
-    auto record = nextRecord();
-    connection.eachRow(sql::SelectMovements, [&](const StoredRow &stored) {
-        const auto row = journalRow(stored);
-        for (; record && isBefore(*record, row); record = nextRecord())
-            onRecord(*record);
-        onMovement(row);
-    });
-    for (; record; record = nextRecord())
-        onRecord(*record);
+    const bool byIndex = way == JournalRead::ByIndex;
+    RecordsAhead records(connection, byIndex ? sql::SelectRecords : sql::SelectRecordsAsTheyLie);
+    connection.eachRow(byIndex ? sql::SelectMovements : sql::SelectMovementsAsTheyLie,
+                       [&](const StoredRow &stored) {
+                           const ChainPlace place = chainPlace(stored);
+                           while (records.isBefore(place))
+                               onRecord(records.taken());
+                           onMovement(journalRow(stored));
+                       });
+    while (records.more())
+        onRecord(records.taken());
 }
 
 std::vector<Place> placesIn(const ShopConnection &connection)

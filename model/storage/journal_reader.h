@@ -9,8 +9,13 @@
 
 namespace flarestock {
 
-/// Calls the one or the other for each entry. Throws StorageFailure: a row that is not ours.
-void readJournal(const ShopConnection &connection,
+/// By which way rows come: by the index of their order, or as the tables hold them and then sorted,
+/// which an index that is damaged does not disturb.
+enum class JournalRead : std::uint8_t { ByIndex, AsItLies };
+
+/// Calls the one or the other for each entry. Throws StorageFailure: a row that is not ours, when
+/// its turn comes.
+void readJournal(const ShopConnection &connection, JournalRead way,
                  const std::function<void(const JournalRow &)> &onMovement,
                  const std::function<void(const RecordRow &)> &onRecord);
 

@@ -8,7 +8,7 @@
 #include "model/storage/server/opened_server.h"
 #include "model/storage/server/server_schema.h"
 #include "model/storage/server/server_setup.h"
-#include "model/storage/verification.h"
+#include "model/storage/upkeep/verification.h"
 
 #include <array>
 

@@ -43,14 +43,6 @@ BalanceKey keyOf(const StoredRow &stored)
             parsePieceCondition(stored.text(3)).value_or(PieceCondition::NotToBeUsed)};
 }
 
-void readPlace(const QSqlQuery &query, ChainPlace &place)
-{
-    place.replica = query.value(0).toLongLong();
-    place.sequence = query.value(1).toLongLong();
-    place.lamport = query.value(2).toLongLong();
-    place.hash = query.value(3).toByteArray();
-}
-
 } // namespace
 
 MovementId idOf(const QByteArray &bytes)
@@ -103,13 +95,19 @@ QByteArray idBytes(const MovementId &id)
             static_cast<qsizetype>(id.bytes().size())};
 }
 
+ChainPlace chainPlace(const StoredRow &stored)
+{
+    return {stored.number(0), stored.number(1), stored.number(2), stored.bytes(3)};
+}
+
+ChainPlace chainPlace(const QSqlQuery &query)
+{
+    return chainPlace(QueryRow(query));
+}
+
 JournalRow journalRow(const StoredRow &stored)
 {
-    JournalRow row;
-    row.replica = stored.number(0);
-    row.sequence = stored.number(1);
-    row.lamport = stored.number(2);
-    row.hash = stored.bytes(3);
+    JournalRow row{chainPlace(stored), {}};
     auto &movement = row.movement;
     movement.id = idOf(stored.bytes(4));
     movement.part = stored.text(5);
@@ -143,8 +141,7 @@ JournalRow journalRow(const QSqlQuery &query)
 
 RecordRow recordRow(const QSqlQuery &query)
 {
-    RecordRow row;
-    readPlace(query, row);
+    RecordRow row{chainPlace(query), {}};
     auto &record = row.record;
     record.id = idOf(query.value(4).toByteArray());
     const auto kind = parseRecordKind(query.value(5).toString().toStdString());
@@ -170,7 +167,7 @@ void carryBalance(const StoredRow &stored, Ledger &ledger)
 
 BalanceKey carryLayer(const StoredRow &stored, Ledger &ledger)
 {
-    const BalanceKey key = keyOf(stored);
+    BalanceKey key = keyOf(stored);
     ledger.carryOver(key, stored.number(4), Balance{stored.number(5), stored.number(6)});
     return key;
 }

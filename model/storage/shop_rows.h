@@ -44,6 +44,9 @@ struct RecordRow : ChainPlace {
 /// Back from a column. Throws StorageFailure where it is none.
 [[nodiscard]] MovementId idOf(const QByteArray &bytes);
 
+/// Of a row of movements or of records, whatever else it holds.
+[[nodiscard]] ChainPlace chainPlace(const StoredRow &stored);
+[[nodiscard]] ChainPlace chainPlace(const QSqlQuery &query);
 /// The row that stands there. Throws StorageFailure where it cannot be one of ours.
 [[nodiscard]] JournalRow journalRow(const StoredRow &stored);
 [[nodiscard]] JournalRow journalRow(const QSqlQuery &query);

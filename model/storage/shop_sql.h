@@ -82,6 +82,12 @@ inline constexpr std::string_view SelectMovements =
     " lot, condition, who, why, document, reverses, at, deed, new_lot, new_condition, action,"
     " until FROM movement"
     " ORDER BY lamport, replica, sequence";
+/// No index orders what a sign stands before.
+inline constexpr std::string_view SelectMovementsAsTheyLie =
+    "SELECT replica, sequence, lamport, hash, id, part, quantity, value, from_place, to_place,"
+    " lot, condition, who, why, document, reverses, at, deed, new_lot, new_condition, action,"
+    " until FROM movement"
+    " ORDER BY +lamport, +replica, +sequence";
 inline constexpr std::string_view SelectMovementsOfPart =
     "SELECT replica, sequence, lamport, hash, id, part, quantity, value, from_place, to_place,"
     " lot, condition, who, why, document, reverses, at, deed, new_lot, new_condition, action,"
@@ -112,6 +118,9 @@ inline constexpr std::string_view InsertRecord =
 inline constexpr std::string_view SelectRecords =
     "SELECT replica, sequence, lamport, hash, id, kind, subject, fields, who, at FROM record"
     " ORDER BY lamport, replica, sequence";
+inline constexpr std::string_view SelectRecordsAsTheyLie =
+    "SELECT replica, sequence, lamport, hash, id, kind, subject, fields, who, at FROM record"
+    " ORDER BY +lamport, +replica, +sequence";
 inline constexpr std::string_view SelectRecordsAbout =
     "SELECT replica, sequence, lamport, hash, id, kind, subject, fields, who, at FROM record"
     " WHERE subject = ? AND kind = ? ORDER BY lamport, replica, sequence";

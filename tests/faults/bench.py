@@ -32,8 +32,11 @@ class Ran:
 
     @property
     def refused(self):
-        """Exit status 2 and one sentence that says what is wrong and what to do."""
+        """Exit status 2 and one sentence that says what is wrong and what to do; where it is of a
+        place in a text, the line and a mark below it follow."""
         lines = self.err.strip().split("\n")
+        if lines[-1].strip() == "^" and len(lines) > 2:
+            lines = lines[:-2]
         return self.status == 2 and len(lines[-1]) > 20 and lines[-1].endswith(".")
 
     def __str__(self):

@@ -90,7 +90,7 @@ FAULTS = {
         "    makeCopy(connection, copyName(connection));\n",
         "    static_cast<void>(copyName(connection));\n"),
     "chain_not_followed": (
-        "verification.cpp",
+        "upkeep/verification.cpp",
         "chainHash(row, bytes, replica.reached, replica.id) != row.hash)",
         "chainHash(row, bytes, replica.reached, replica.id).isEmpty())"),
     "damage_not_looked_for": (

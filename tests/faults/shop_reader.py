@@ -135,7 +135,7 @@ class Shop:
         connection = sqlite3.connect(copy, isolation_level=None)
         try:
             self._read(connection)
-        except (sqlite3.Error, UnicodeError, OverflowError) as error:
+        except (sqlite3.Error, UnicodeError, OverflowError, TypeError) as error:
             raise Wrong(f"cannot be read: {error}") from None
         finally:
             connection.close()
@@ -158,7 +158,8 @@ class Shop:
         #: every row of every table, to compare two files with each other
         self.rows = {table: sorted(connection.execute(f"SELECT * FROM {table}").fetchall(), key=repr)
                      for table in TABLES}
-        order = "SELECT " + ", ".join(FIELDS) + " FROM movement ORDER BY lamport, replica, sequence"
+        order = "SELECT " + ", ".join(FIELDS) + " FROM movement " \
+            "ORDER BY +lamport, +replica, +sequence"  # Not by an index, which may be damaged.
         self.movements = [dict(zip(FIELDS, row)) for row in connection.execute(order)]
         order = "SELECT " + ", ".join(RECORD_FIELDS) + " FROM record"
         self.records = [dict(zip(RECORD_FIELDS, row)) for row in connection.execute(order)]
@@ -188,11 +189,18 @@ class Shop:
     def ids(self):
         return [row["id"].hex() for row in self.movements]
 
+    @property
+    def good(self):
+        """The entries before the first that breaks a chain."""
+        return self.entries[:self._good]
+
     def _follow_chains(self):
+        self._good = len(self.entries)
         reached = {replica: (0, bytes(32)) for replica in self.replicas}
-        for row in self.entries:
+        for nth, row in enumerate(self.entries):
             if row["replica"] not in reached:
                 self.wrong.append(f"entry {row['id'].hex()} is of no replica")
+                self._good = min(self._good, nth)
                 continue
             count, head = reached[row["replica"]]
             # The replica's id goes in as bytes, not as text.
@@ -201,6 +209,7 @@ class Shop:
             if row["sequence"] != count + 1 or \
                     sha256(head, place, bytes_of(row)) != row["hash"]:
                 self.wrong.append(f"the chain breaks at entry {row['id'].hex()}")
+                self._good = min(self._good, nth)
             reached[row["replica"]] = (row["sequence"], row["hash"])
         for replica, (count, head) in reached.items():
             _, entries, lamport, said = self.replicas[replica]

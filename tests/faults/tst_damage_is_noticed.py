@@ -62,9 +62,7 @@ class Damaged:
         ids = self.original.ids
         name = named.group(1).replace("-", "")
         if seen is not None:
-            good = [row["id"].hex() for row in seen.movements]
-            broken = [wrong.split()[-1] for wrong in seen.wrong if "chain breaks" in wrong]
-            good = good[:good.index(broken[0])] if broken else good
+            good = [row["id"].hex() for row in seen.good if "kind" not in row]
             self.bench.expect(name == (good[-1] if good else "none"),
                               f"{when}: names {name}, the last good one is {good[-1:]}")
             self.bench.count("last good movement named, and found by another program")

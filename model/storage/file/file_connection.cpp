@@ -193,7 +193,9 @@ void FileConnection::atOneMoment(const std::function<void()> &look) const
         QSqlQuery(database()).exec(QStringLiteral("ROLLBACK"));
         throw;
     }
-    run("COMMIT");
+    // Nothing was written: it also ends well where SQLite will not commit for damage that it met.
+    if (QSqlQuery end(database()); !end.exec(QStringLiteral("COMMIT")))
+        end.exec(QStringLiteral("ROLLBACK"));
 }
 
 ChainEnd FileConnection::chainEnd()

@@ -6,7 +6,7 @@
 #include "model/storage/file/file_header.h"
 #include "model/storage/shop_sql.h"
 #include "model/storage/upkeep/migration.h"
-#include "model/storage/verification.h"
+#include "model/storage/upkeep/verification.h"
 
 namespace flarestock {
 
@@ -100,6 +100,8 @@ Verification verifiedFile(const std::filesystem::path &path)
     try {
         return verifiedOf(connection);
     } catch (const StorageFailure &failure) { // So damaged that a table cannot be read.
+        if (!isOfTheShop(failure))
+            throw;
         Verification said;
         said.problems.push_back(failure.problem.sentence());
         return said;

@@ -4,7 +4,7 @@
 
 #include "model/storage/server/server_schema.h"
 #include "model/storage/server/server_sql.h"
-#include "model/storage/verification.h"
+#include "model/storage/upkeep/verification.h"
 
 namespace flarestock {
 

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
 
-#include "model/storage/verification.h"
+#include "model/storage/upkeep/verification.h"
 
 #include "model/storage/journal_reader.h"
-#include "model/storage/new_shop.h"
 #include "model/storage/shop_sql.h"
+#include "model/storage/upkeep/sealed_rows.h"
 
 #include <map>
 #include <set>
@@ -21,93 +21,36 @@ public:
 
     Verification done()
     {
-        m_connection.examine([this](const std::string &what) { wrong(what, m_ownProblems); });
-        checkRecords();
-        checkJournal();
+        tried(m_ownProblems, [this] {
+            m_connection.examine([this](const std::string &what) { wrong(what, m_ownProblems); });
+        });
+        tried(m_sealProblems, [this] {
+            checkSealed(m_connection,
+                        [this](const std::string &what) { wrong(what, m_sealProblems); });
+        });
+        tried(m_chainProblems, [this] { checkJournal(); });
         m_said.whole = m_said.problems.empty();
         return std::move(m_said);
     }
 
 private:
+    /// What cannot be read is a problem like another, and says nothing of what can.
+    template <class Check>
+    void tried(std::size_t &count, const Check &check)
+    {
+        try {
+            check();
+        } catch (const StorageFailure &failure) {
+            if (!isOfTheShop(failure))
+                throw;
+            wrong(failure.problem.sentence(), count);
+        }
+    }
+
     void wrong(const std::string &what, std::size_t &count)
     {
         if (++count <= ProblemsMost)
             m_said.problems.push_back(what);
-    }
-
-    void checkSeal(const QSqlQuery &query, int sealColumn, const QByteArray &seal,
-                   const std::string &what)
-    {
-        if (query.value(sealColumn).toByteArray() != seal)
-            wrong(what + " was changed after it was written", m_sealProblems);
-    }
-
-    void checkSequence(const QSqlQuery &query, std::int64_t expected, const std::string &what)
-    {
-        if (query.value(0).toLongLong() != expected)
-            wrong(what + " does not follow the one before it", m_sealProblems);
-    }
-
-    void checkRecords()
-    {
-        auto shop = m_connection.run(sql::SelectShop);
-        if (!shop.next())
-            wrong("the shop's name and currency are missing", m_sealProblems);
-        else
-            checkSeal(
-                shop, 4,
-                shopSeal({shop.value(0).toString().toStdString(),
-                          shop.value(1).toString().toStdString(),
-                          shop.value(2).toString().toStdString(), shop.value(3).toLongLong()}),
-                "the shop's name, currency or costing");
-        checkPlaces();
-        checkDocuments();
-        checkBoxes();
-    }
-
-    void checkPlaces()
-    {
-        std::int64_t places = 0;
-        for (auto place = m_connection.run(sql::SelectPlaces); place.next();) {
-            const auto id = place.value(1).toString().toStdString();
-            checkSequence(place, ++places, "place " + id);
-            const auto kind = parsePlaceKind(place.value(3).toString().toStdString());
-            const Place read{id, place.value(2).toString().toStdString(),
-                             kind.value_or(PlaceKind::Shelf)};
-            checkSeal(place, 4,
-                      kind && text(*kind) == place.value(3).toString().toStdString()
-                          ? sealOf(canonicalBytes(read))
-                          : QByteArray(),
-                      "place " + id);
-        }
-    }
-
-    void checkDocuments()
-    {
-        QByteArray previous;
-        std::int64_t versions = 0;
-        for (auto document = m_connection.run(sql::SelectEveryDocument); document.next();) {
-            const auto name = document.value(1).toString().toStdString();
-            checkSequence(document, ++versions, "document " + name);
-            previous = sealOf(canonicalBytes(std::vector<std::string>{
-                                  name, document.value(2).toString().toStdString(),
-                                  document.value(3).toString().toStdString(),
-                                  document.value(4).toString().toStdString(),
-                                  document.value(5).toString().toStdString()}),
-                              previous);
-            checkSeal(document, 6, previous, "document " + name);
-        }
-    }
-
-    void checkBoxes()
-    {
-        std::int64_t looks = 0;
-        for (auto box = m_connection.run(sql::SelectBoxChecks); box.next();) {
-            const BoxCheck check = boxCheckRow(box);
-            checkSequence(box, ++looks, "what was seen in a box of " + check.part);
-            checkSeal(box, 7, sealOf(canonicalBytes(check)),
-                      "what was seen in a box of " + check.part);
-        }
     }
 
     struct Replica {
@@ -121,30 +64,59 @@ private:
     void checkJournal()
     {
         std::map<std::int64_t, Replica> replicas;
-        for (auto query = m_connection.run(sql::SelectReplicas); query.next();) {
+        for (auto query = m_connection.run(sql::SelectReplicas); m_connection.next(query);) {
             auto &replica = replicas[query.value(0).toLongLong()];
             replica.id = query.value(1).toByteArray();
             replica.entries = query.value(2).toLongLong();
             replica.head = query.value(4).toByteArray();
         }
-        Ledger ledger(placesIn(m_connection), costingIn(m_connection));
-        ledger.remember(takenBack());
-        readJournal(
-            m_connection,
-            [&](const JournalRow &row) {
-                ++m_said.movements;
-                follow(row, canonicalBytes(row.movement), "movement " + row.movement.id.text(),
-                       replicas);
-                if (m_chainProblems == 0)
-                    m_said.lastGood = row.movement.id.text();
-                if (const auto refusal = ledger.apply(row.movement))
-                    wrong("movement " + row.movement.id.text() + " " + std::string(text(*refusal)),
-                          m_foldProblems);
-            },
-            [&](const RecordRow &row) {
-                follow(row, canonicalBytes(row.record), "record " + row.record.id.text(), replicas);
-                foldRecord(row.record, ledger);
-            });
+        std::optional<Ledger> ledger;
+        tried(m_foldProblems, [this, &ledger] {
+            Ledger empty(placesIn(m_connection), costingIn(m_connection));
+            empty.remember(takenBackIn(m_connection));
+            ledger = std::move(empty);
+        });
+        followAndFold(replicas, ledger);
+        checkEnds(replicas);
+        if (ledger)
+            checkSums(*ledger);
+    }
+
+    /// Damage that SQLite finds may lie in an index: then rows are read as they lie, which shows
+    /// more, and by the index only where so nothing can be read at all.
+    void followAndFold(std::map<std::int64_t, Replica> &replicas, std::optional<Ledger> &ledger)
+    {
+        const auto read = [&](JournalRead way) {
+            readJournal(
+                m_connection, way,
+                [&](const JournalRow &row) {
+                    ++m_said.movements;
+                    follow(row, canonicalBytes(row.movement), "movement " + row.movement.id.text(),
+                           replicas);
+                    if (m_chainProblems == 0)
+                        m_said.lastGood = row.movement.id.text();
+                    foldMovement(row.movement, ledger);
+                },
+                [&](const RecordRow &row) {
+                    ++m_records;
+                    follow(row, canonicalBytes(row.record), "record " + row.record.id.text(),
+                           replicas);
+                    foldRecord(row.record, ledger);
+                });
+        };
+        if (m_ownProblems == 0)
+            return read(JournalRead::ByIndex);
+        try {
+            read(JournalRead::AsItLies);
+        } catch (const StorageFailure &failure) {
+            if (!isOfTheShop(failure) || m_said.movements + m_records > 0)
+                throw;
+            read(JournalRead::ByIndex);
+        }
+    }
+
+    void checkEnds(const std::map<std::int64_t, Replica> &replicas)
+    {
         for (const auto &[number, replica] : replicas) {
             m_said.heads.push_back(replica.id.toHex().toStdString() + ":" +
                                    std::to_string(replica.seen) + ":" +
@@ -154,6 +126,10 @@ private:
                           std::to_string(replica.entries),
                       m_chainProblems);
         }
+    }
+
+    void checkSums(const Ledger &ledger)
+    {
         if (ledger.benchValue() != 0)
             wrong("value was left at the bench", m_foldProblems);
         checkBalances(ledger);
@@ -161,12 +137,13 @@ private:
         checkClaims(ledger);
     }
 
-    [[nodiscard]] std::set<MovementId> takenBack() const
+    void foldMovement(const Movement &movement, std::optional<Ledger> &ledger)
     {
-        std::set<MovementId> ids;
-        for (auto query = m_connection.run(sql::SelectTakenBack); query.next();)
-            ids.insert(idOf(query.value(0).toByteArray()));
-        return ids;
+        if (!ledger)
+            return;
+        if (const auto refusal = ledger->apply(movement))
+            wrong("movement " + movement.id.text() + " " + std::string(text(*refusal)),
+                  m_foldProblems);
     }
 
     void follow(const ChainPlace &row, const std::vector<std::uint8_t> &bytes,
@@ -182,21 +159,21 @@ private:
         replica.reached = row.hash;
     }
 
-    void foldRecord(const Record &record, Ledger &ledger)
+    void foldRecord(const Record &record, std::optional<Ledger> &ledger)
     {
-        if (record.kind != RecordKind::Promise)
+        if (!ledger || record.kind != RecordKind::Promise)
             return;
         const auto promise = Promise::read(record);
         if (!promise)
             return wrong(promise.error().sentence(), m_foldProblems);
-        if (const auto refusal = ledger.apply(*promise))
+        if (const auto refusal = ledger->apply(*promise))
             wrong("record " + record.id.text() + " " + std::string(text(*refusal)), m_foldProblems);
     }
 
     void checkClaims(const Ledger &ledger)
     {
         Claims left = ledger.claims();
-        for (auto query = m_connection.run(sql::SelectClaims); query.next();) {
+        for (auto query = m_connection.run(sql::SelectClaims); m_connection.next(query);) {
             const ClaimKey key{query.value(0).toString().toStdString(),
                                query.value(1).toString().toStdString()};
             const Claim cached{query.value(2).toLongLong(), query.value(3).toLongLong()};
@@ -215,7 +192,7 @@ private:
     {
         std::set<BalanceKey> differ;
         Ledger stored({}, ledger.costing());
-        for (auto query = m_connection.run(sql::SelectLayers); query.next();) {
+        for (auto query = m_connection.run(sql::SelectLayers); m_connection.next(query);) {
             const BalanceKey key = carryLayer(QueryRow(query), stored);
             if (text(key.condition) != query.value(3).toString().toStdString())
                 differ.insert(key);
@@ -237,7 +214,7 @@ private:
     void checkBalances(const Ledger &ledger)
     {
         Balances left = ledger.balances();
-        for (auto query = m_connection.run(sql::SelectBalances); query.next();) {
+        for (auto query = m_connection.run(sql::SelectBalances); m_connection.next(query);) {
             const auto condition = parsePieceCondition(query.value(3).toString().toStdString());
             const BalanceKey key{
                 query.value(0).toString().toStdString(), query.value(1).toString().toStdString(),
@@ -261,6 +238,7 @@ private:
 
     const ShopConnection &m_connection;
     Verification m_said;
+    std::int64_t m_records = 0;
     std::size_t m_ownProblems = 0;
     std::size_t m_sealProblems = 0;
     std::size_t m_chainProblems = 0;
