@@ -5,6 +5,7 @@
 #include "app/command/command.h"
 #include "app/stockroom/asked.h"
 
+#include "model/fluids/line/dash_bore.h"
 #include "model/fluids/line_flow.h"
 #include "model/fluids/liquid.h"
 #include "model/fluids/measure.h"
@@ -13,6 +14,7 @@
 
 #include <cmath>
 #include <memory>
+#include <numbers>
 #include <optional>
 
 namespace flarestock {
@@ -22,14 +24,19 @@ namespace {
 /// As typed; empty where it was not.
 struct LineAsked {
     std::string fluid = "gasoline";
+    std::string temperature = "20 C";
     std::string flow;
+    std::string velocity;
     std::string bore;
+    int dash = 0;
     std::string length;
     std::string density;
     std::string viscosity;
     std::string roughness;
     std::string lossCoefficient;
     std::string rise;
+    std::string forward;
+    std::string acceleration;
     bool json = false;
 };
 
@@ -62,20 +69,34 @@ Result<Measure> eitherMeasure(const char *option, const std::string &typed, Dime
     return about(option, wrong.error());
 }
 
-/// Density and viscosity, of the fluid unless given.
-Result<LineFlow> liquidOf(const LineAsked &asked)
+Result<Liquid> fluidAsked(const LineAsked &asked)
 {
     const auto fluid = parseFluid(asked.fluid);
     if (!fluid)
         return about("--fluid", fluid.error());
-    const Liquid &liquid = liquidAt20C(*fluid);
+    const auto kelvin = siValue("--temperature", asked.temperature, Dimension::Temperature);
+    if (!kelvin)
+        return tl::unexpected<Problem>(kelvin.error());
+    auto liquid = liquidAt(*fluid, in({Dimension::Temperature, *kelvin, {}}, "C"));
+    if (!liquid)
+        return about("--temperature", liquid.error());
+    return liquid;
+}
+
+/// Density and viscosity, of the fluid unless given.
+Result<LineFlow> liquidOf(const LineAsked &asked)
+{
+    LineFlow line;
+    const bool given = !asked.density.empty() && !asked.viscosity.empty();
+    const auto liquid = given ? Liquid() : fluidAsked(asked);
+    if (!liquid)
+        return tl::unexpected<Problem>(liquid.error());
     const auto density =
-        siValue("--density", asked.density, Dimension::Density, liquid.densityKgM3);
+        siValue("--density", asked.density, Dimension::Density, liquid->densityKgM3);
     if (!density)
         return tl::unexpected<Problem>(density.error());
-    LineFlow line;
     line.densityKgM3 = *density;
-    line.viscosityPaS = liquid.viscosityPaS;
+    line.viscosityPaS = liquid->viscosityPaS;
     if (!asked.viscosity.empty()) {
         const auto viscosity =
             eitherMeasure("--viscosity", asked.viscosity, Dimension::DynamicViscosity,
@@ -89,17 +110,27 @@ Result<LineFlow> liquidOf(const LineAsked &asked)
     return line;
 }
 
+/// In m³/s, by volume, by mass, or by the velocity in the line's bore.
+Result<double> flowOf(const LineAsked &asked, const LineFlow &line)
+{
+    if (!asked.velocity.empty()) {
+        const auto velocity = siValue("--velocity", asked.velocity, Dimension::Velocity);
+        if (!velocity)
+            return tl::unexpected<Problem>(velocity.error());
+        return *velocity * std::numbers::pi / 4 * line.boreM * line.boreM;
+    }
+    const auto flow =
+        eitherMeasure("--flow", asked.flow, Dimension::VolumeFlow, Dimension::MassFlow);
+    if (!flow)
+        return tl::unexpected<Problem>(flow.error());
+    return flow->dimension == Dimension::MassFlow ? flow->si / line.densityKgM3 : flow->si;
+}
+
 Result<LineFlow> lineOf(const LineAsked &asked)
 {
     auto line = liquidOf(asked);
     if (!line)
         return line;
-    const auto flow =
-        eitherMeasure("--flow", asked.flow, Dimension::VolumeFlow, Dimension::MassFlow);
-    if (!flow)
-        return tl::unexpected<Problem>(flow.error());
-    line->flowM3S =
-        flow->dimension == Dimension::MassFlow ? flow->si / line->densityKgM3 : flow->si;
     struct Field {
         const char *option;
         const std::string &typed;
@@ -112,6 +143,8 @@ Result<LineFlow> lineOf(const LineAsked &asked)
         {"--roughness", asked.roughness, Dimension::Length, &LineFlow::roughnessM},
         {"--k", asked.lossCoefficient, Dimension::Count, &LineFlow::minorK},
         {"--rise", asked.rise, Dimension::Length, &LineFlow::riseM},
+        {"--forward", asked.forward, Dimension::Length, &LineFlow::forwardM},
+        {"--acceleration", asked.acceleration, Dimension::Acceleration, &LineFlow::accelerationMS2},
     };
     for (const auto &[option, typed, dimension, field] : fields) {
         const auto value = siValue(option, typed, dimension);
@@ -119,12 +152,22 @@ Result<LineFlow> lineOf(const LineAsked &asked)
             return tl::unexpected<Problem>(value.error());
         (*line).*field = *value;
     }
+    if (asked.dash > 0) {
+        const auto bore = assumedBore(asked.dash, DashNumbering::AsTube);
+        if (!bore)
+            return about("--dash", bore.error());
+        line->boreM = bore->boreM;
+    }
+    const auto flow = flowOf(asked, *line);
+    if (!flow)
+        return tl::unexpected<Problem>(flow.error());
+    line->flowM3S = *flow;
     return line;
 }
 
-QJsonObject lineDocument(const LineLoss &loss)
+QJsonObject lineDocument(const LineAsked &asked, const LineFlow &line, const LineLoss &loss)
 {
-    return {
+    QJsonObject document{
         {QStringLiteral("velocityMS"), loss.velocityMS},
         {QStringLiteral("reynolds"), loss.reynolds},
         {QStringLiteral("regime"), jsonText(text(loss.regime))},
@@ -134,6 +177,11 @@ QJsonObject lineDocument(const LineLoss &loss)
         {QStringLiteral("levelPa"), loss.levelPa},
         {QStringLiteral("pressureDropPa"), loss.dropPa},
     };
+    if (!asked.forward.empty())
+        document.insert(QStringLiteral("accelerationPa"), loss.accelerationPa);
+    if (asked.dash > 0)
+        document.insert(QStringLiteral("assumedBoreM"), line.boreM);
+    return document;
 }
 
 /// To about four figures, never with an exponent.
@@ -151,10 +199,10 @@ std::string basisSentence(const LineAsked &asked, const LineFlow &line)
         rounded(line.densityKgM3, " kg/m3, ") + rounded(line.viscosityPaS * 1000, " mPa.s");
     if (!asked.density.empty() && !asked.viscosity.empty())
         return "With " + values + " as given.";
-    const Fluid fluid = parseFluid(asked.fluid).value();
-    const Liquid &liquid = liquidAt20C(fluid);
-    return "With " + values + ", " + std::string(text(fluid)) + " at 20 C where not given (" +
-           std::string(liquid.status) + ": " + std::string(liquid.source) + ").";
+    const Liquid liquid = fluidAsked(asked).value();
+    return "With " + values + ", " + std::string(text(parseFluid(asked.fluid).value())) + " at " +
+           asked.temperature + " where not given (" + std::string(liquid.status) + ": " +
+           std::string(liquid.source) + ").";
 }
 
 void sayLine(const LineAsked &asked, const LineFlow &line, const LineLoss &loss,
@@ -165,6 +213,8 @@ void sayLine(const LineAsked &asked, const LineFlow &line, const LineLoss &loss,
     outcome.print("  friction       " + rounded(loss.frictionPa / 1000, " kPa"));
     outcome.print("  ends and bends " + rounded(loss.minorPa / 1000, " kPa"));
     outcome.print("  level          " + rounded(loss.levelPa / 1000, " kPa"));
+    if (!asked.forward.empty())
+        outcome.print("  acceleration   " + rounded(loss.accelerationPa / 1000, " kPa"));
     outcome.print("velocity         " + rounded(loss.velocityMS, " m/s (") +
                   rounded(in({Dimension::Velocity, loss.velocityMS, {}}, "ft/s"), " ft/s)"));
     outcome.print("Reynolds number  " + rounded(loss.reynolds, ", ") +
@@ -173,6 +223,11 @@ void sayLine(const LineAsked &asked, const LineFlow &line, const LineLoss &loss,
     if (loss.regime == Regime::Uncertain)
         outcome.print("Between 2040 and 4000 the flow may be either; the friction is the larger, "
                       "turbulent one.");
+    if (asked.dash > 0)
+        outcome.print("A bore of " + rounded(line.boreM * 1000, " mm") + " is assumed for -" +
+                      std::to_string(asked.dash) + " (" +
+                      std::string(assumedBore(asked.dash, DashNumbering::AsTube)->source) +
+                      "): measure the hose and its ends.");
     outcome.print(basisSentence(asked, line));
 }
 
@@ -185,7 +240,7 @@ void answerLine(const LineAsked &asked, CommandOutcome &outcome)
     if (!loss)
         return outcome.refuse(loss.error());
     if (asked.json)
-        return outcome.print(lineDocument(*loss));
+        return outcome.print(lineDocument(asked, *line, *loss));
     sayLine(asked, *line, *loss, outcome);
 }
 
@@ -195,10 +250,19 @@ void addLineCommand(CLI::App &app, CommandOutcome &outcome)
 {
     const auto asked = std::make_shared<LineAsked>();
     CLI::App *command = app.add_subcommand("line", "Says what pressure a line takes from a flow.");
-    command->add_option("--fluid", asked->fluid, "gives density and viscosity at 20 C")
+    command->add_option("--fluid", asked->fluid, "gives density and viscosity")
         ->capture_default_str();
-    command->add_option("--flow", asked->flow, "\"255 L/h\", or by mass: \"300 lb/h\"")->required();
-    command->add_option("--bore", asked->bore, "the free bore: \"8.71 mm\"")->required();
+    command->add_option("--temperature", asked->temperature, "of the fluid")->capture_default_str();
+    auto *flow = command->add_option_group("flow", "one of these");
+    flow->add_option("--flow", asked->flow, "\"255 L/h\", or by mass: \"300 lb/h\"");
+    flow->add_option("--velocity", asked->velocity, "in the bore: \"1.5 m/s\"");
+    flow->require_option(1);
+    auto *bore = command->add_option_group("bore", "one of these");
+    bore->add_option("--bore", asked->bore, "the free bore: \"8.71 mm\"");
+    bore->add_option("--dash", asked->dash,
+                     "the size of a hose whose bore is not known, 6 for -6: its bore is assumed")
+        ->check(CLI::PositiveNumber);
+    bore->require_option(1);
     command->add_option("--length", asked->length, "\"5 m\"")->required();
     command->add_option("--density", asked->density, "instead of the fluid's: \"745 kg/m3\"");
     command->add_option("--viscosity", asked->viscosity,
@@ -207,6 +271,13 @@ void addLineCommand(CLI::App &app, CommandOutcome &outcome)
     command->add_option("--k", asked->lossCoefficient,
                         "sum of the loss coefficients of ends and bends; 0 where it is not said");
     command->add_option("--rise", asked->rise, "outlet above inlet: \"1 m\"; below: \"-1 m\"");
+    auto *forward = command->add_option(
+        "--forward", asked->forward,
+        "outlet before inlet, towards the car's nose: \"3 m\"; with --acceleration");
+    auto *acceleration =
+        command->add_option("--acceleration", asked->acceleration, "of the car: \"1.5 g\"");
+    forward->needs(acceleration);
+    acceleration->needs(forward);
     command->add_flag("--json", asked->json, JsonHelp);
     command->callback([asked, &outcome] { answerLine(*asked, outcome); });
 }

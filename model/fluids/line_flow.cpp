@@ -48,6 +48,8 @@ std::optional<Problem> impossible(const LineFlow &line)
             {"roughness", line.roughnessM, Allowed::NothingOrMore},
             {"loss coefficient", line.minorK, Allowed::NothingOrMore},
             {"rise", line.riseM, Allowed::AnyNumber},
+            {"way forward", line.forwardM, Allowed::AnyNumber},
+            {"acceleration", line.accelerationMS2, Allowed::AnyNumber},
         }))
         return wrong;
     if (line.roughnessM > RelativeRoughnessMax * line.boreM)
@@ -102,7 +104,8 @@ Result<LineLoss> lineLoss(const LineFlow &line)
     loss.frictionPa = loss.frictionFactor * line.lengthM / line.boreM * velocityPressure;
     loss.minorPa = line.minorK * velocityPressure;
     loss.levelPa = line.densityKgM3 * StandardGravityMS2 * line.riseM;
-    loss.dropPa = loss.frictionPa + loss.minorPa + loss.levelPa;
+    loss.accelerationPa = line.densityKgM3 * line.accelerationMS2 * line.forwardM;
+    loss.dropPa = loss.frictionPa + loss.minorPa + loss.levelPa + loss.accelerationPa;
     if (!std::isfinite(loss.dropPa) || !std::isfinite(loss.reynolds))
         return problem("line", "asks for a pressure beyond all numbers",
                        "Look at the units of flow and bore.");

@@ -35,6 +35,8 @@ struct LineFlow {
     double roughnessM = 0;   ///< Equivalent sand roughness; 0 is smooth; at most 5 % of the bore.
     double minorK = 0;       ///< Sum of the loss coefficients, on the velocity in this bore.
     double riseM = 0;        ///< Outlet above inlet; negative where the line falls.
+    double forwardM = 0;     ///< Outlet before inlet, towards the car's nose; may be negative.
+    double accelerationMS2 = 0; ///< Of the car, forwards; braking is negative.
 };
 
 enum class Regime : std::uint8_t { Laminar, Uncertain, Turbulent };
@@ -49,7 +51,8 @@ struct LineLoss {
     double frictionPa = 0;     ///< f · L/D · ρv²/2
     double minorPa = 0;        ///< K · ρv²/2
     double levelPa = 0;        ///< ρ · g · rise, with g = 9.80665 m/s²
-    double dropPa = 0;         ///< The three together; negative where the fall outdoes the losses.
+    double accelerationPa = 0; ///< ρ · a · forward
+    double dropPa = 0;         ///< All together; negative where the fall outdoes the losses.
 };
 
 /// Problem: a value outside the range named at its field, or not finite.

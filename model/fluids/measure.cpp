@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <cassert>
+#include <charconv>
 #include <cmath>
 
 namespace flarestock {
@@ -62,9 +63,26 @@ std::string remedyFor(std::optional<Dimension> wanted)
     return "Write one such as " + std::string(examplesOf(wanted.value_or(Dimension::Length))) + ".";
 }
 
-/// "8.71", "1/2", "5 1/2" as the nearest double.
+/// How far "e-5" of "2.34e-5 lbf.s/ft2" goes; 0 where it is none.
+std::size_t powerOfTenLength(std::string_view text)
+{
+    if (text.empty() || (text[0] != 'e' && text[0] != 'E'))
+        return 0;
+    const std::size_t sign = text.size() > 1 && (text[1] == '-' || text[1] == '+') ? 1 : 0;
+    const auto end = std::min(text.find_first_not_of("0123456789", 1 + sign), text.size());
+    return end > 1 + sign ? end : 0;
+}
+
+/// "8.71", "2.34e-5", "1/2", "5 1/2" as the nearest double.
 std::optional<double> parsedNumber(std::string_view text)
 {
+    if (text.find_first_of("eE") != std::string_view::npos) {
+        double number = 0;
+        const auto read = std::from_chars(text.data(), text.data() + text.size(), number);
+        return read.ec == std::errc() && read.ptr == text.data() + text.size()
+                   ? std::optional(number)
+                   : std::nullopt;
+    }
     const auto slash = text.find('/');
     if (slash == std::string_view::npos) {
         const auto number = Decimal::parse(text);
@@ -99,6 +117,8 @@ Result<Part> takePart(std::string_view whole, std::string_view &rest,
     while (end < rest.size() &&
            (isNumberCharacter(rest[end]) || Blanks.find(rest[end]) != std::string_view::npos))
         ++end;
+    if (const auto power = powerOfTenLength(rest.substr(end)); power > 0)
+        end = std::min(rest.find_first_not_of(Blanks, end + power), rest.size());
     Part part;
     part.numberText = trimmed(rest.substr(0, end));
     if (part.numberText.empty())

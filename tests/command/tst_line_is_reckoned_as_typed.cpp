@@ -20,6 +20,11 @@ private Q_SLOTS:
     void saysTheLossInJson();
     void agreesWithPythonFluids();
     void addsEndsBendsAndLevel();
+    void agreesWithATextbookInItsUnits();
+    void velocityInsteadOfFlow();
+    void heatThinsTheFluid();
+    void boreOfADashIsAssumed();
+    void carPushesTheFluidBack();
     void massFlowAndKinematicViscosityAreTheSameLine();
     void tellsAPersonWhereThePropertiesComeFrom();
     void refusesInOneLine_data();
@@ -78,6 +83,77 @@ void LineCommandTest::addsEndsBendsAndLevel()
              numberAt(ran, "frictionPa") + numberAt(ran, "minorPa") + numberAt(ran, "levelPa"));
 }
 
+void LineCommandTest::agreesWithATextbookInItsUnits()
+{
+    // Fundamentals of Fluid Mechanics, example 8.8: 60 ft of 0.0625 ft drawn tube with 0.0267 ft³/s
+    // of water, bends 4 × 1.5, a valve 10 and the faucet 2, 20 ft up. Re 45,000; 30.5 psi at its
+    // beginning, of which the jet keeps what it has more than the pipe (a faucet of 0.50 in).
+    const Ran ran =
+        runFlarestock({"line", "--flow", "0.0267 ft3/s", "--bore", "0.0625 ft", "--length", "60 ft",
+                       "--density", "1.94 slug/ft3", "--viscosity", "2.34e-5 lbf.s/ft2",
+                       "--roughness", "5e-6 ft", "--k", "18", "--rise", "20 ft", "--json"});
+    QCOMPARE(ran.status, 0);
+    const auto isNear = [](double number, double published, double percent) {
+        return std::abs(number / published - 1) * 100 < percent;
+    };
+    QVERIFY2(isNear(numberAt(ran, "reynolds"), 45000, 0.5), ran.out.c_str());
+    const double velocity = numberAt(ran, "velocityMS");
+    const double jet = velocity * 0.0625 * 0.0625 / (0.5 / 12 * 0.5 / 12);
+    const double density = 1.94 * 515.378818393;
+    const double begins =
+        numberAt(ran, "pressureDropPa") + density / 2 * (jet * jet - velocity * velocity);
+    QVERIFY2(isNear(begins / 6894.757293168, 30.5, 0.6), ran.out.c_str());
+}
+
+void LineCommandTest::velocityInsteadOfFlow()
+{
+    // Fluid Mechanics: Fundamentals and Applications, example 8-3: 0.006 m³/s through 50 mm is
+    // 3.06 m/s; f 0.0172, 96.5 kPa over 60 m.
+    const Ran ran = runFlarestock({"line", "--velocity", "3.0557749 m/s", "--bore", "5 cm",
+                                   "--length", "60 m", "--density", "999 kg/m3", "--viscosity",
+                                   "1.138e-3 kg/m.s", "--roughness", "0.002 mm", "--json"});
+    QCOMPARE(ran.status, 0);
+    QVERIFY2(std::abs(numberAt(ran, "frictionFactor") / 0.0172 - 1) < 0.005, ran.out.c_str());
+    QVERIFY2(std::abs(numberAt(ran, "pressureDropPa") / 96500 - 1) < 0.006, ran.out.c_str());
+}
+
+void LineCommandTest::heatThinsTheFluid()
+{
+    const Words oil{"line",   "--fluid", "engine oil", "--flow", "300 L/h",
+                    "--bore", "10 mm",   "--length",   "2 m",    "--json"};
+    const Ran cold = runFlarestock(oil);
+    const Ran hot = runFlarestock(with(oil, {"--temperature", "90 C"}));
+    QCOMPARE(hot.status, 0);
+    QVERIFY(numberAt(hot, "pressureDropPa") < numberAt(cold, "pressureDropPa") / 3);
+    const Ran boiled = runFlarestock(with(oil, {"--temperature", "900 C"}));
+    QVERIFY2(boiled.refusesInOneLine() && boiled.err.find("--temperature") != std::string::npos,
+             boiled.err.c_str());
+}
+
+void LineCommandTest::boreOfADashIsAssumed()
+{
+    // A -6 of the tube's numbering is 5/16 in wide (SAE J517's 100R14, as hose pages quote it).
+    const Words words{"line", "--flow", "255 L/h", "--dash", "6", "--length", "3 m", "--k", "4"};
+    const Ran ran = runFlarestock(with(words, {"--json"}));
+    QCOMPARE(ran.status, 0);
+    QVERIFY(std::abs(numberAt(ran, "assumedBoreM") - 0.0079375) < 1e-6);
+    QVERIFY(std::abs(numberAt(ran, "pressureDropPa") / 10600 - 1) < 0.05);
+    const Ran said = runFlarestock(words);
+    QVERIFY2(said.out.find("is assumed for -6") != std::string::npos, said.out.c_str());
+}
+
+void LineCommandTest::carPushesTheFluidBack()
+{
+    // 3 m at 1.5 g of 745 kg/m³: 745 × 1.5 × 9.80665 × 3 = 32.9 kPa.
+    const Ran still = runFlarestock(with(Plain, {"--json"}));
+    const Ran ran =
+        runFlarestock(with(Plain, {"--forward", "3 m", "--acceleration", "1.5 g", "--json"}));
+    QCOMPARE(ran.status, 0);
+    QVERIFY(std::abs(numberAt(ran, "accelerationPa") - 745 * 1.5 * 9.80665 * 3) < 1e-6);
+    QVERIFY(std::abs(numberAt(ran, "pressureDropPa") - numberAt(still, "pressureDropPa") -
+                     numberAt(ran, "accelerationPa")) < 1e-6);
+}
+
 void LineCommandTest::massFlowAndKinematicViscosityAreTheSameLine()
 {
     // 255 L/h × 0.745 kg/L = 189.975 kg/h; 0.41 mPa·s / 745 kg/m³ = 0.550335570… mm²/s.
@@ -111,6 +187,11 @@ void LineCommandTest::refusesInOneLine_data()
     row("no bore", {"line", "--flow", "255 L/h", "--length", "5 m"}, "--bore");
     row("a bore of nothing", {"line", "--flow", "255 L/h", "--bore", "0 mm", "--length", "5 m"},
         "bore");
+    row("flow and velocity", with(Plain, {"--velocity", "2 m/s"}), "--velocity");
+    row("bore and dash", with(Plain, {"--dash", "6"}), "--dash");
+    row("a dash that is none", {"line", "--flow", "255 L/h", "--dash", "7", "--length", "5 m"},
+        "--dash");
+    row("forward without acceleration", with(Plain, {"--forward", "2 m"}), "--acceleration");
     row("milk", with(Plain, {"--fluid", "milk"}), "milk");
     row("a loss with a unit", with(Plain, {"--k", "2 m"}), "--k");
     row("a viscosity in bar", with(Plain, {"--viscosity", "2 bar"}), "--viscosity");

@@ -38,12 +38,12 @@ class Damaged:
             return None
 
     def noticed(self, when, alike=()):
-        """Whether `verify` notices it; `alike`: other states that would be right too."""
+        """Whether `verify` notices it; `alike`: other shops whose state would be right too."""
         before, seen = self.hashes(), self.seen()
         ran = b.run(*self.verify, self.shop)
         self.bench.expect(self.hashes() == before, f"{when}: verify wrote to the file")
         if ran.done:
-            states = [self.original.rows, *alike]
+            states = [shop.rows for shop in (self.original, *alike)]
             self.bench.expect(seen is not None and seen.rows in states,
                               f"{when}: harmful and not noticed")
             self.bench.count("harmless, called whole")
@@ -51,15 +51,15 @@ class Damaged:
         self.bench.expect(ran.refused or self.verify[0] == self.bench.programs.writer,
                           f"{when}: {ran}")
         self.bench.count("noticed")
-        self.last_good(ran, seen, when)
+        self.last_good(ran, seen, when, alike)
         return True
 
-    def last_good(self, ran, seen, when):
+    def last_good(self, ran, seen, when, alike):
         named = re.search(r"last good movement is (\S+)", ran.err.replace(". ", " "))
         if not named:
             self.bench.count("of them refused before a row was read")
             return
-        ids = self.original.ids
+        ids = [entry for shop in (self.original, *alike) for entry in shop.ids]
         name = named.group(1).replace("-", "")
         if seen is not None:
             good = [row["id"].hex() for row in seen.good if "kind" not in row]
@@ -166,7 +166,7 @@ def foreign_logs(bench, verify):
             b.copy_shop(damaged.good, later)
             b.run(bench.programs.writer, "moves", later, 1000, 2 * bench.dice.randrange(20))
             killed_at_work(bench, later, 2000)
-        alike = [Shop(str(source)).rows]
+        alike = [Shop(str(source))]
         write(damaged.shop, damaged.good.read_bytes())
         (bench.folder / "damaged-wal").write_bytes((bench.folder / f"{source.name}-wal").read_bytes())
         bench.count("foreign logs")

@@ -42,6 +42,7 @@ void MeasureTextTest::spellingsOfOneUnitAreOne_data()
         {"255L/h", "255 L/h"},        {"255 l/h", "255 L/h"},
         {"43.5 PSI", "43.5 psi"},     {"450 HP", "450 hp"},
         {"  3 bar  ", "3 bar"},       {"+3 bar", "3 bar"},
+        {"1.5e3 mm", "1500 mm"},      {"0.745E+3 kg/m3", "745 kg/m3"},
         {"1/2 in", "0.5 in"},         {"5 1/2 in", "5.5 in"},
         {"5 ft 6 in", "66 in"},       {"5 ft 6 1/2 in", "66.5 in"},
         {"5ft 6in", "66 in"},         {"5' 6\"", "66 in"},
@@ -100,12 +101,13 @@ void MeasureTextTest::refusesAndPointsAtThePlace_data()
     static const Row Rows[] = {
         {"", 0},           {"   ", 0},         {"255", 4},
         {"L/h", 1},        {"255 furlong", 5}, {"2,7 mm", 1},
-        {"1e3 mm", 2},     {"1.2.3 mm", 1},    {"5 ft 6", 7},
+        {"1e mm", 2},      {"1.2.3 mm", 1},    {"5 ft 6", 7},
         {"5 ft 6 m", 6},   {"3 bar 2 psi", 7}, {"5 ft 6 in 1 in", 6},
         {"-5 ft 6 in", 7}, {"1/0 in", 1},      {"1//2 in", 1},
         {"-1 K", 1},       {"-500 F", 1},      {"µ 3 mm", 1},
         {"3 MM", 3},       {"5 -1/2 in", 1},   {"nan mm", 1},
         {"inf mm", 1},     {"0x10 mm", 2},     {".5 in", 1},
+        {"1e999 mm", 1},   {"1,5e2 mm", 1},
     };
     for (const Row &row : Rows)
         QTest::newRow(*row.typed ? row.typed : "nothing")
