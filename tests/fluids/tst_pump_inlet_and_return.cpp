@@ -3,6 +3,7 @@
 // The inlet of a pump against an example worked out apart and the standard atmosphere as
 // python-fluids has it; the return of a bypass regulator against python-fluids.
 
+#include "model/fluids/line/line_budget.h"
 #include "model/fluids/liquids/vapour_pressure.h"
 #include "model/fluids/pump/atmosphere.h"
 #include "model/fluids/pump/bypass.h"
@@ -82,12 +83,14 @@ void InletAndReturnTest::warmGasolineBehindItsFilters()
     NEAR_PERCENT(margin.inletPa, 100.2e3, 0.1);
     NEAR_PERCENT(margin.marginPa, 29.6e3, 0.5);
     NEAR_PERCENT(margin.npshM, 4.14, 0.5);
-    QVERIFY(margin.marginPa < inletLimits().cautionPa && margin.marginPa > inletLimits().stopPa);
+    // Quiet, though an aircraft's pump would be held to more.
+    QVERIFY(margin.marginPa > inletBounds().cautionPa &&
+            margin.marginPa < inletBounds().aircraftPa);
     inlet.lossPa = loss.dropPa + 25e3;
     margin = inletMargin(inlet).value();
     NEAR_PERCENT(margin.marginPa, 6.6e3, 1.0);
     NEAR_PERCENT(margin.npshM, 0.92, 1.0);
-    QVERIFY(margin.marginPa < inletLimits().stopPa);
+    QVERIFY(margin.marginPa < inletBounds().stopPa);
     // At 60 °C it boils in the open.
     inlet.vapourPa = vapourPressure(Fluid::Gasoline, 60, 9 * Psi).value().pascal;
     inlet.lossPa = 0;
@@ -103,7 +106,6 @@ void InletAndReturnTest::heightTakesMargin()
     inlet.altitudeM = 2000;
     // ISO 2533 (from memory): 101.325 less 79.495 kPa.
     NEAR_PERCENT(sea - inletMargin(inlet).value().marginPa, 101325 - 79495.2, 0.01);
-    QVERIFY(inletLimits().cautionPa > inletLimits().stopPa);
 }
 
 void InletAndReturnTest::narrowReturnLiftsThePressure()

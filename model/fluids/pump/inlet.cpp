@@ -33,10 +33,4 @@ Result<InletMargin> inletMargin(const PumpInlet &inlet)
     return margin;
 }
 
-InletLimits inletLimits() noexcept
-{
-    return {5 * 6894.757293168361, 10e3,
-            "pump handbook: 5 psi over the true vapour pressure; below 10 kPa judgement"};
-}
-
 } // namespace flarestock

@@ -14,8 +14,6 @@
 
 #include "model/exact/problem.h"
 
-#include <string_view>
-
 namespace flarestock {
 
 struct PumpInlet {
@@ -38,15 +36,5 @@ struct InletMargin {
 /// (p_tank + p_atmosphere - p_vapour) / ρ g + head - loss / ρ g (textbook, and Technical Paper
 /// 410). Problem: a figure outside the range named at its field.
 [[nodiscard]] Result<InletMargin> inletMargin(const PumpInlet &inlet);
-
-struct InletLimits {
-    double cautionPa = 0;
-    double stopPa = 0;
-    std::string_view source;
-};
-
-/// 5 psi over the true vapour pressure is what an aircraft's main pump has to work at (pump
-/// handbook); the stop at 10 kPa is judgement.
-[[nodiscard]] InletLimits inletLimits() noexcept;
 
 } // namespace flarestock
