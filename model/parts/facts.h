@@ -89,6 +89,8 @@ struct RegulatorFacts {
     std::optional<double> highKpa;
     bool bypass = false; ///< Returns the surplus; otherwise dead-head.
     std::optional<double> flowLh;
+    /// What it takes wide open at flowLh, back to the tank; nothing where its maker does not say.
+    std::optional<double> wideOpenKpa;
 };
 
 struct RingFacts {

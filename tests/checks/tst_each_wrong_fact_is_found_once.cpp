@@ -153,7 +153,7 @@ void WrongFactsTest::ratingRows()
         {fuel,
          [](WholeBuild &build) {
              build.stations[5].demand.pressure = always("7 psi");
-             build.part("P-regulator").facts = RegulatorFacts{20, 60, true, {}};
+             build.part("P-regulator").facts = RegulatorFacts{20, 60, true, {}, {}};
          },
          [](WholeBuild &build) { build.end->ratings = {}; }});
     row("a bend", Stop, "H bends to 60 mm, its way to 25 mm",

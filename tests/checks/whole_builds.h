@@ -117,7 +117,7 @@ inline void fuel(WholeBuild &build)
     build.pump("pump");
     build.filter("fine", 10, RatingBasis::Absolute);
     build.add("rail", Kind::Rail, FuelUserFacts{});
-    build.add("regulator", Kind::Regulator, RegulatorFacts{200, 500, true, {}});
+    build.add("regulator", Kind::Regulator, RegulatorFacts{200, 500, true, {}, {}});
     build.inLine({"tank", "coarse", "pump", "fine", "rail", "regulator"});
     for (const char *id : {"tank-coarse", "coarse-pump"})
         build.runOf(id).level = Level::Suction;

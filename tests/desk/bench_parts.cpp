@@ -66,7 +66,7 @@ std::vector<Part> components()
     rail.facts = FuelUserFacts{250.0, 500.0, 20.0};
     Part regulator = part("RG-43", Kind::Regulator, "bypass regulator",
                           {{"in", "ORB -6 female"}, {"out", "ORB -6 female"}});
-    regulator.facts = RegulatorFacts{200.0, 500.0, true, 700.0};
+    regulator.facts = RegulatorFacts{200.0, 500.0, true, 700.0, {}};
     return {cell, before, pump, after, rail, regulator};
 }
 

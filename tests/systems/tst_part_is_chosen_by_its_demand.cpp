@@ -69,8 +69,8 @@ Bench PartIsChosenByItsDemand::filters()
     add("F-100X", 100, {}); // Its maker publishes no flow.
     made.parts[1].ratings.pressureKpa = 1000;
     made.parts[2].words.push_back("billet");
-    made.part("RG-LOW", Kind::Regulator).facts = RegulatorFacts{20.0, 80.0, false, 200.0};
-    made.part("RG-HIGH", Kind::Regulator).facts = RegulatorFacts{250.0, 500.0, true, 800.0};
+    made.part("RG-LOW", Kind::Regulator).facts = RegulatorFacts{20.0, 80.0, false, 200.0, {}};
+    made.part("RG-HIGH", Kind::Regulator).facts = RegulatorFacts{250.0, 500.0, true, 800.0, {}};
     return made;
 }
 

@@ -112,6 +112,15 @@ std::vector<const FlowPath *> pathsOf(const std::vector<DeliveryPlan> &plans)
     return all;
 }
 
+std::optional<double> wideOpenPa(const PlacedStation &regulator, double flowM3S)
+{
+    const auto *facts = regulator.part == nullptr ? nullptr : regulator.part->as<RegulatorFacts>();
+    if (facts == nullptr || !facts->bypass || !facts->wideOpenKpa || !facts->flowLh)
+        return {};
+    const double part = flowM3S / (*facts->flowLh / 3.6e6);
+    return *facts->wideOpenKpa * 1e3 * part * part;
+}
+
 std::optional<double> demanded(const PlacedStation &station, const Varying &demand,
                                Dimension dimension)
 {

@@ -32,6 +32,10 @@ struct DeliveryPlan {
 /// Every path of them.
 [[nodiscard]] std::vector<const FlowPath *> pathsOf(const std::vector<DeliveryPlan> &plans);
 
+/// What a bypass regulator takes itself, wide open, at that flow: by the square (orifice, textbook)
+/// out of its maker's figure. Nothing where he gives none.
+[[nodiscard]] std::optional<double> wideOpenPa(const PlacedStation &regulator, double flowM3S);
+
 /// The measure that a demand names where the station stands; nothing where it names none.
 [[nodiscard]] std::optional<double> demanded(const PlacedStation &station, const Varying &demand,
                                              Dimension dimension);

@@ -66,7 +66,9 @@ double PumpWork::togetherPa(double allM3S) const
 
 double PumpWork::backPa(double flowM3S) const
 {
-    return m_network.worst({m_plan.back, m_back}, flowM3S).dropPa;
+    const double own =
+        m_plan.end == DeliveryEnd::Bypass ? wideOpenPa(*m_plan.to, flowM3S).value_or(0) : 0;
+    return m_network.worst({m_plan.back, m_back}, flowM3S).dropPa + own;
 }
 
 Result<PumpCurve> PumpWork::behindOwnLines(const PumpCurve &curve, std::size_t pump) const

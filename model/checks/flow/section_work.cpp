@@ -13,9 +13,7 @@ namespace {
 
 constexpr double LitreHour = 1 / 3.6e6;
 
-using Flows = std::map<const PlacedRun *, double>;
-
-void addShares(Flows &flows, const std::vector<FlowPath> &paths, double flowM3S)
+void addShares(SectionWork::Flows &flows, const std::vector<FlowPath> &paths, double flowM3S)
 {
     for (const auto &[run, share] : LineNetwork::sharesOf(paths))
         flows[run] += share * flowM3S;
@@ -23,7 +21,10 @@ void addShares(Flows &flows, const std::vector<FlowPath> &paths, double flowM3S)
 
 double endPa(const Delivery &delivery)
 {
-    return std::max(delivery.setPa.value_or(0), delivery.back ? delivery.back->dropPa : 0);
+    const double keptUp = delivery.bypass ? delivery.bypass->floorPa
+                          : delivery.back ? delivery.back->dropPa
+                                          : 0;
+    return std::max(delivery.setPa.value_or(0), keptUp);
 }
 
 } // namespace
@@ -143,10 +144,10 @@ void SectionWork::addBypass(const DeliveryPlan &plan, Delivery &delivery, double
     const auto *facts = plan.to->part->as<RegulatorFacts>();
     if (plan.end != DeliveryEnd::Bypass || facts == nullptr || allM3S <= 0)
         return;
-    const double floorPa = delivery.back->dropPa;
     BypassRange range;
-    range.floorPa = floorPa;
-    range.fromPa = std::max(facts->lowKpa.value_or(0) * 1e3, floorPa);
+    range.ownPa = wideOpenPa(*plan.to, allM3S);
+    range.floorPa = delivery.back->dropPa + range.ownPa.value_or(0);
+    range.fromPa = std::max(facts->lowKpa.value_or(0) * 1e3, range.floorPa);
     range.toPa =
         facts->highKpa ? *facts->highKpa * 1e3 : std::max(range.fromPa, delivery.setPa.value_or(0));
     range.overItsFlow = facts->flowLh && allM3S > *facts->flowLh * LitreHour;

@@ -12,6 +12,8 @@ namespace flarestock {
 
 class SectionWork {
 public:
+    using Flows = std::map<const PlacedRun *, double>; ///< In m³/s.
+
     /// All outlive it; what is worked out goes into flow.
     SectionWork(const Expansion &expansion, const LineNetwork &network, SystemFlow &flow)
         : m_expansion(expansion), m_network(network), m_flow(flow)
@@ -22,6 +24,11 @@ public:
     /// inlets, the range of a bypass regulator and the picture.
     void add(const DeliveryPlan &plan, Delivery &delivery);
     void addBowls(const DeliveryPlan &plan, double burntM3S, Delivery &delivery);
+    /// Of the paths that which takes most; no runs where there is none.
+    [[nodiscard]] LineSection section(const std::vector<FlowPath> &paths, LineRole role,
+                                      const Flows &flows) const;
+    /// The runs carry that flow, beside what they carry already.
+    void carry(const Flows &flows, LineRole role);
     /// The runs that were added, each with its flow, in the order of the expansion.
     void report() const;
 
@@ -30,12 +37,6 @@ private:
         LineRole role = LineRole::Pressure;
         double flowM3S = 0;
     };
-    using Flows = std::map<const PlacedRun *, double>; ///< In m³/s.
-
-    void carry(const Flows &flows, LineRole role);
-    /// Of the paths that which takes most; no runs where there is none.
-    [[nodiscard]] LineSection section(const std::vector<FlowPath> &paths, LineRole role,
-                                      const Flows &flows) const;
     void addSuction(const DeliveryPlan &plan, Delivery &delivery);
     void addInlet(PumpAtWork &pump);
     void addBypass(const DeliveryPlan &plan, Delivery &delivery, double allM3S) const;

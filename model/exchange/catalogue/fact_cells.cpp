@@ -198,6 +198,10 @@ Facts readRegulator(const SheetRow &row)
     readRange(row, facts.lowKpa, facts.highKpa);
     facts.flowLh = litrePerHour(row, Flow);
     facts.bypass = row.yesNo(Bypass).value_or(false);
+    facts.wideOpenKpa = kilopascal(row, WideOpen);
+    if (facts.wideOpenKpa && (!facts.bypass || !facts.flowLh))
+        row.wrong(WideOpen, {"a loss wide open is that of a bypass regulator at a flow",
+                             "Give its flow and yes under bypass, or leave the cell empty."});
     return facts;
 }
 

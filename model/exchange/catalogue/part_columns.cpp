@@ -20,7 +20,7 @@ constexpr std::array<std::string_view, PartColumnCount> PartHeadings = {
     "element",     "serviceable", "flow",        "clean loss",   "bypass", "washable",
     "curve",       "amps",        "electric",    "position",     "low",    "high",
     "designation", "crush",       "thread",      "passage",      "volume", "sock",
-    "gauge"};
+    "gauge",       "wide open"};
 
 struct OfKind {
     Kind kind;
@@ -35,7 +35,7 @@ constexpr std::array OfSomeKinds = {
            {Micron, Basis, Beta, Medium, Element, Serviceable, Flow, CleanLoss, Bypass}},
     OfKind{Kind::Element, {Micron, Basis, Beta, Medium, Washable}},
     OfKind{Kind::Pump, {Curve, Amps, Electric, Serviceable, Position}},
-    OfKind{Kind::Regulator, {Low, High, Flow, Bypass}},
+    OfKind{Kind::Regulator, {Low, High, Flow, Bypass, WideOpen}},
     OfKind{Kind::Ring, {Designation}},
     OfKind{Kind::Washer, {Crush, Thread}},
     OfKind{Kind::Carburettor, {Low, High, Passage}},

@@ -60,6 +60,7 @@ enum PartColumn : ColumnId {
     Volume,
     Sock,
     Gauge,
+    WideOpen,
     PartColumnCount
 };
 

@@ -11,11 +11,11 @@ namespace flarestock {
 
 Result<BypassRange> bypassRange(const BypassRegulator &regulator, const WholeLine &returnLine)
 {
-    if (auto wrong =
-            firstImpossible({{"lowest setting", regulator.lowPa, Allowed::NothingOrMore},
-                             {"highest setting", regulator.highPa},
-                             {"loss wide open", regulator.wideOpenPa, Allowed::NothingOrMore},
-                             {"flow of the regulator", regulator.mostM3S.value_or(1)}}))
+    if (auto wrong = firstImpossible(
+            {{"lowest setting", regulator.lowPa, Allowed::NothingOrMore},
+             {"highest setting", regulator.highPa},
+             {"loss wide open", regulator.wideOpenPa.value_or(0), Allowed::NothingOrMore},
+             {"flow of the regulator", regulator.mostM3S.value_or(1)}}))
         return tl::unexpected<Problem>(*std::move(wrong));
     if (regulator.highPa < regulator.lowPa)
         return problem("regulator", "ends below where it begins", "Give the lower setting first.");
@@ -23,7 +23,8 @@ Result<BypassRange> bypassRange(const BypassRegulator &regulator, const WholeLin
     if (!loss)
         return tl::unexpected<Problem>(loss.error());
     BypassRange range;
-    range.floorPa = loss->dropPa + regulator.wideOpenPa;
+    range.floorPa = loss->dropPa + regulator.wideOpenPa.value_or(0);
+    range.ownPa = regulator.wideOpenPa;
     range.fromPa = std::max(regulator.lowPa, range.floorPa);
     range.toPa = regulator.highPa;
     range.overItsFlow = regulator.mostM3S && returnLine.flowM3S > *regulator.mostM3S;

@@ -14,15 +14,17 @@
 namespace flarestock {
 
 struct BypassRegulator {
-    double lowPa = 0;      ///< What it can be set to, over the air; 0 or more.
-    double highPa = 0;     ///< At least lowPa.
-    double wideOpenPa = 0; ///< Its own loss wide open at that flow; 0 where nobody says.
+    double lowPa = 0;  ///< What it can be set to, over the air; 0 or more.
+    double highPa = 0; ///< At least lowPa.
+    /// Its own loss wide open at that flow; nothing where nobody says.
+    std::optional<double> wideOpenPa = std::nullopt;
     std::optional<double> mostM3S = std::nullopt; ///< What it can return, where its maker says it.
 };
 
 struct BypassRange {
     double floorPa = 0; ///< Of the return line and the open regulator: less it never holds.
-    double fromPa = 0;  ///< The higher of floor and low end.
+    std::optional<double> ownPa = std::nullopt; ///< Of the floor, in the open regulator itself.
+    double fromPa = 0;                          ///< The higher of floor and low end.
     double toPa = 0;
     bool overItsFlow = false; ///< More comes back than its maker allows.
     bool boreAssumed = false; ///< As in WholeLineLoss.
