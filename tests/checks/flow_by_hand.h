@@ -36,7 +36,7 @@ public:
     }
     Part &regulatorOf(const std::string &id, const std::string &pressure, bool bypass)
     {
-        Part &part = add(id, Kind::Regulator, RegulatorFacts{10.0, 900.0, bypass, std::nullopt});
+        Part &part = add(id, Kind::Regulator, RegulatorFacts{10.0, 900.0, bypass, 1000.0, 0.0});
         part.ports.push_back({"return", Port::parse("AN -6 male").value(), PortRole::Return});
         stations.back().demand.pressure = said(pressure);
         return part;
@@ -173,8 +173,19 @@ inline FlowByHand carburettorWithReturn()
     for (const char *id : {"pump-postfilter", "postfilter-regulator"})
         build.hose(id, {10.3, 1200, 8});
     build.hose("regulator-carburettor", {7.94, 400});
-    build.hose("regulator-tank", {7.94, 3000});
+    build.partAt("tank").ports.clear(); // Its openings are as wide as the hoses.
+    build.hose("regulator-tank", {14.3, 3000, 10});
     return build;
+}
+
+/// For the message of a test that fails.
+inline std::string listed(const std::vector<Finding> &findings)
+{
+    std::string all;
+    for (const auto &finding : findings)
+        all += std::string(text(finding.severity)) + " at \"" + finding.where +
+               "\": " + finding.about + " | " + finding.text + "\n";
+    return all;
 }
 
 } // namespace flarestock::tests

@@ -180,7 +180,7 @@ void BuildFlowTest::eachSectionCarriesItsOwn()
     QVERIFY(flow.run("regulator-tank")->role == LineRole::Return);
     // 4 Q / π d², by the bore and not by the dash.
     const auto &back = *flow.run("regulator-tank");
-    NEAR_PERCENT(back.velocityMS, 4 * 255 * LitreHour / (std::numbers::pi * 7.94e-3 * 7.94e-3),
+    NEAR_PERCENT(back.velocityMS, 4 * 255 * LitreHour / (std::numbers::pi * 14.3e-3 * 14.3e-3),
                  1e-6);
     // Without a return the lines carry what the engine burns.
     auto deadHead = carburettorWithReturn();

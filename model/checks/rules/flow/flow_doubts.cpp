@@ -55,6 +55,28 @@ void notKnown(const SystemFlow &flow, Findings &found)
                      .mend = {}});
 }
 
+/// At a carburettor's pressure what an open regulator takes may matter.
+void wideOpenAssumed(const BuildUnderCheck &build, Findings &found)
+{
+    if (systemOf(build) != FuelSystem::Carburettor)
+        return;
+    for (const auto &delivery : build.flow().deliveries) {
+        if (!delivery.bypass || delivery.bypass->ownPa || isReturnTold(build, delivery))
+            continue;
+        found.push_back({.severity = Severity::Note,
+                         .matter = Matter::Flow,
+                         .about = capitalNameOf(build, delivery.to) +
+                                  ": what it takes wide open is assumed to be nothing",
+                         .where = delivery.to,
+                         .text = "Its return keeps up " + kilopascals(delivery.bypass->floorPa) +
+                                 " at " + litresPerHour(delivery.back->flowM3S) +
+                                 "; what the open regulator takes comes on top.",
+                         .source = "the catalogue as entered",
+                         .remedy = "Enter what its maker says that it takes wide open.",
+                         .mend = {}});
+    }
+}
+
 void uncertainRegimes(const BuildUnderCheck &build, Findings &found)
 {
     std::vector<const RunFlow *> runs;
@@ -88,6 +110,7 @@ void flowDoubts(const BuildUnderCheck &build, Findings &found)
 {
     boresAssumed(build.flow(), found);
     notKnown(build.flow(), found);
+    wideOpenAssumed(build, found);
     uncertainRegimes(build, found);
 }
 

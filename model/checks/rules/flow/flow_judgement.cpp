@@ -10,48 +10,81 @@ namespace flarestock::rules {
 
 namespace {
 
-constexpr double Psi = 6894.757293168361;
-constexpr double BehindRegulatorPa = 1 * Psi;
-constexpr double BeforeRegulatorPa = 3 * Psi;
-constexpr double InjectionPart = 0.2;
-constexpr double InjectionBehindPart = 0.1;
 constexpr double SameFlow = 0.995; // As catalogues print it: half a percent.
 
-bool hasCarburettor(const Expansion &expansion)
+/// What the pumps give against the set pressure and a line that takes just its budget; nothing
+/// where a curve is not known. Before its beginning a curve gives no less than there.
+std::optional<double> flowWithinBudgetM3S(const SystemFlow &flow, const Delivery &delivery,
+                                          const LineBudget &bounds)
 {
-    return std::any_of(expansion.stations.begin(), expansion.stations.end(),
-                       [](const PlacedStation &station) {
-                           return station.station->demand.kind == Kind::Carburettor;
-                       });
+    double all = 0;
+    for (const auto &pump : delivery.pumps) {
+        if (!pump.curve)
+            return {};
+        double volts = flow.conditions.volts;
+        auto range = pump.curve->pressureRange(volts);
+        if (!range) // Driven by the engine.
+            range = pump.curve->pressureRange(volts = 0);
+        if (!range)
+            return {};
+        const double pressure = *delivery.setPa + bounds.cautionPa + pump.suction.dropPa;
+        const auto given = pump.curve->flowM3S(std::max(pressure, range->lowPa), volts);
+        if (!given)
+            return {};
+        all += *given;
+    }
+    return all;
 }
 
 } // namespace
+
+FuelSystem systemOf(const BuildUnderCheck &build)
+{
+    const auto &stations = build.expansion().stations;
+    const bool carburettor =
+        std::any_of(stations.begin(), stations.end(), [](const PlacedStation &station) {
+            return station.station->demand.kind == Kind::Carburettor;
+        });
+    return carburettor ? FuelSystem::Carburettor : FuelSystem::Injection;
+}
 
 std::vector<LossBudget> lossBudgets(const BuildUnderCheck &build, const Delivery &delivery)
 {
     std::vector<LossBudget> budgets;
     if (!delivery.setPa || delivery.end == DeliveryEnd::Vessel)
         return budgets;
-    const bool carburettor = hasCarburettor(build.expansion());
+    const auto system = systemOf(build);
     budgets.push_back(
-        {&delivery.line, carburettor ? BeforeRegulatorPa : InjectionPart * *delivery.setPa});
+        {&delivery.line, lineBudget(system, BudgetedLine::BeforeRegulator, *delivery.setPa)});
     for (const auto &bowl : delivery.bowls)
         budgets.push_back(
-            {&bowl, carburettor ? BehindRegulatorPa : InjectionBehindPart * *delivery.setPa});
+            {&bowl, lineBudget(system, BudgetedLine::BehindRegulator, *delivery.setPa)});
     return budgets;
 }
 
-double returnShare(const Delivery &delivery)
+std::optional<LineBudget> returnBudget(const BuildUnderCheck &build, const Delivery &delivery)
 {
     if (!delivery.bypass || !delivery.setPa || *delivery.setPa <= 0)
-        return 0;
-    return delivery.bypass->floorPa / *delivery.setPa;
+        return {};
+    return lineBudget(systemOf(build), BudgetedLine::Return, *delivery.setPa);
+}
+
+bool isReturnTold(const BuildUnderCheck &build, const Delivery &delivery)
+{
+    const auto bounds = returnBudget(build, delivery);
+    return bounds && delivery.bypass->floorPa > bounds->cautionPa;
+}
+
+bool cannotHold(const BuildUnderCheck &build, const Delivery &delivery)
+{
+    const auto bounds = returnBudget(build, delivery);
+    return bounds && delivery.bypass->floorPa > bounds->stopPa;
 }
 
 bool isFuelTooWarm(const SystemFlow &flow, const PumpAtWork &pump) noexcept
 {
     return flow.vapour && pump.inlet &&
-           pump.inlet->atmospherePa - flow.vapour->pascal < InletCautionPa;
+           pump.inlet->atmospherePa - flow.vapour->pascal < inletBounds().cautionPa;
 }
 
 const PumpAtWork *nearestToBoiling(const Delivery &delivery) noexcept
@@ -65,8 +98,13 @@ const PumpAtWork *nearestToBoiling(const Delivery &delivery) noexcept
 
 bool isLineAtFault(const BuildUnderCheck &build, const Delivery &delivery)
 {
+    if (cannotHold(build, delivery))
+        return true;
     const auto budgets = lossBudgets(build, delivery);
-    return returnShare(delivery) > 1 || (!budgets.empty() && budgets.front().isExceeded());
+    if (budgets.empty() || !budgets.front().isExceeded())
+        return false;
+    const auto given = flowWithinBudgetM3S(build.flow(), delivery, budgets.front().bounds);
+    return given && *given >= delivery.wantedM3S * SameFlow;
 }
 
 bool isShort(const Delivery &delivery) noexcept
@@ -94,6 +132,11 @@ std::string withDecimals(double number, int decimals)
     const auto end = std::to_chars(digits.data(), digits.data() + digits.size(), number,
                                    std::chars_format::fixed, decimals);
     return {digits.data(), end.ptr};
+}
+
+std::string percent(double part)
+{
+    return withDecimals(part * 100, part < 0.1 ? 1 : 0) + " %";
 }
 
 std::string kilopascals(double pascal)

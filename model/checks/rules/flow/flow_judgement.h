@@ -1,43 +1,47 @@
 // SPDX-License-Identifier: MIT
 //
-// Flow judgement: the bounds by which the rules of flow judge a build, and which rule speaks where
-// one cause would show at several places: of a line that is too narrow the line is told, not also
-// the pump that cannot push through it, nor how fast the fuel runs in it.
+// Flow judgement: how a build lies against the bounds of its lines (model/fluids/line), and which
+// rule speaks where one cause would show at several places: of a line that is too narrow the line
+// is told, not also the pump that cannot push through it, nor how fast the fuel runs in it.
 
 #pragma once
 
 #include "model/checks/rules/build_under_check.h"
+#include "model/fluids/line/line_budget.h"
 
 namespace flarestock::rules {
 
-/// A loss and what it may be. The budgets are judgement: 1 psi from a regulator to a carburettor is
-/// what the rules of thumb of dash against power come to, 3 psi before it; of an injection 20 % of
-/// its set pressure at the pump's flow, which at the engine's is the usual 5 to 10 %.
+/// Whose budgets count: a build with a carburettor is one of low pressure.
+[[nodiscard]] FuelSystem systemOf(const BuildUnderCheck &build);
+
+/// A loss and what it may be.
 struct LossBudget {
     const LineSection *section = nullptr;
-    double budgetPa = 0;
+    LineBudget bounds;
 
-    [[nodiscard]] bool isExceeded() const noexcept { return section->dropPa > budgetPa; }
+    [[nodiscard]] bool isExceeded() const noexcept { return section->dropPa > bounds.cautionPa; }
+    /// Even as the lower estimate has it.
+    [[nodiscard]] bool isStop() const noexcept { return section->dropLeastPa > bounds.stopPa; }
 };
+/// From the pumps to regulator or rail first, then from a regulator on; none to a surge tank, or
+/// where nobody says what is set.
 [[nodiscard]] std::vector<LossBudget> lossBudgets(const BuildUnderCheck &build,
                                                   const Delivery &delivery);
 
-/// What the return alone keeps up against what the regulator is set to; 0 where nothing is known.
-[[nodiscard]] double returnShare(const Delivery &delivery);
-/// From half of the set pressure on its return is told (judgement).
-inline constexpr double ReturnShareMost = 0.5;
-
-/// Bounds of the inlet's margin over the vapour pressure (judgement): a healthy build on a summer's
-/// day stays above the first. Aircraft pumps are held to 5 psi, 34 kPa (pump handbook).
-inline constexpr double InletCautionPa = 20e3;
-inline constexpr double InletStopPa = 10e3;
+/// The bounds of what the return keeps up; nothing where it or the set pressure is not known.
+[[nodiscard]] std::optional<LineBudget> returnBudget(const BuildUnderCheck &build,
+                                                     const Delivery &delivery);
+[[nodiscard]] bool isReturnTold(const BuildUnderCheck &build, const Delivery &delivery);
+/// Wide open it still keeps more than it is set to.
+[[nodiscard]] bool cannotHold(const BuildUnderCheck &build, const Delivery &delivery);
 
 /// The fuel alone is too near to boiling, whatever the lines.
 [[nodiscard]] bool isFuelTooWarm(const SystemFlow &flow, const PumpAtWork &pump) noexcept;
 /// The pump of the delivery with the least margin; nullptr where none is known.
 [[nodiscard]] const PumpAtWork *nearestToBoiling(const Delivery &delivery) noexcept;
 
-/// Whether a line of the delivery, and not its pump, is told to be at fault.
+/// Whether a line of the delivery, and not its pump, is told to be at fault: it takes too much, and
+/// with a line that keeps to its budget the pumps would give what is wanted.
 [[nodiscard]] bool isLineAtFault(const BuildUnderCheck &build, const Delivery &delivery);
 /// Its pumps do not give what is wanted, as far as their curves say; a lift pump is judged by its
 /// surge tank.
@@ -45,6 +49,8 @@ inline constexpr double InletStopPa = 10e3;
 /// Whether pumpFlows() says of that pump that it gives too little.
 [[nodiscard]] bool isFoundShort(const BuildUnderCheck &build, const std::string &station);
 
+/// "12 %" of a part of the whole; below 10 % with a decimal.
+[[nodiscard]] std::string percent(double part);
 /// "12.3 kPa", "255 L/h", "1.46 m/s", in the C locale.
 [[nodiscard]] std::string kilopascals(double pascal);
 [[nodiscard]] std::string litresPerHour(double flowM3S);

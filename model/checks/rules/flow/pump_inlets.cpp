@@ -12,8 +12,8 @@ namespace {
 
 std::string source(const SystemFlow &flow)
 {
-    return "vapour pressure: " + std::string(flow.vapour->source) +
-           "; the bounds of 20 and 10 kPa are judgement";
+    return "vapour pressure: " + std::string(flow.vapour->source) + "; " +
+           std::string(inletBounds().source) + "; " + std::string(inletBounds().aircraftSource);
 }
 
 std::string nearness(const InletMargin &margin)
@@ -30,13 +30,16 @@ std::string why(const BuildUnderCheck &build, const PumpAtWork &pump)
            wayOf(build, pump.suction) + " takes " + kilopascals(pump.suction.dropPa) + " at " +
            litresPerHour(pump.suction.flowM3S) + "; at " + withDecimals(flow.conditions.fuelC, 0) +
            " °C the fuel boils under " + (flow.vapour->atMost ? "at most " : "") +
-           kilopascals(flow.vapour->pascal) + ".";
+           kilopascals(flow.vapour->pascal) + ", which leaves " +
+           kilopascals(pump.inlet->marginPa) + "; aircraft pumps are held to " +
+           kilopascals(inletBounds().aircraftPa) + " (5 psi).";
 }
 
 Finding nearBoiling(const BuildUnderCheck &build, const PumpAtWork &pump)
 {
     const bool fuel = isFuelTooWarm(build.flow(), pump);
-    return {.severity = pump.inlet->marginPa < InletStopPa ? Severity::Stop : Severity::Caution,
+    return {.severity =
+                pump.inlet->marginPa < inletBounds().stopPa ? Severity::Stop : Severity::Caution,
             .matter = Matter::Flow,
             .about = capitalNameOf(build, pump.station) + ": " + nearness(*pump.inlet),
             .where = pump.station,
@@ -56,7 +59,7 @@ void pumpInlets(const BuildUnderCheck &build, Findings &found)
     bool saidOfFuel = false;
     for (const auto &delivery : build.flow().deliveries) {
         const auto *pump = nearestToBoiling(delivery);
-        if (pump == nullptr || pump->inlet->marginPa >= InletCautionPa)
+        if (pump == nullptr || pump->inlet->marginPa >= inletBounds().cautionPa)
             continue;
         const bool fuel = isFuelTooWarm(build.flow(), *pump);
         if (!(fuel && saidOfFuel)) // The fuel is one cause, whatever pumps draw it.
