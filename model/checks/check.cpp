@@ -76,6 +76,7 @@ std::vector<Finding> check(const Expansion &expansion, const Catalogue &catalogu
                             rules::pumpFlows,
                             rules::pumpInlets,
                             rules::surgeTanks,
+                            rules::gravityFeeds,
                             rules::returnLines,
                             rules::lineLosses,
                             rules::velocities,

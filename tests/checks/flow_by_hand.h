@@ -178,6 +178,38 @@ inline FlowByHand carburettorWithReturn()
     return build;
 }
 
+/// A tank and a carburettor below it, 100 hp at 20 °C.
+inline FlowByHand gravityFeed()
+{
+    FlowByHand build;
+    build.expansion.answers = {{"power", "100 hp"}, {"fuel-temperature", "20 C"}};
+    build.add("tank", Kind::Tank, VesselFacts{}).ports.clear();
+    build.add("carburettor", Kind::Carburettor, FuelUserFacts{});
+    build.run("tank", "carburettor", Level::Suction);
+    return build;
+}
+
+/// Gear oil round a cooler, 400 L/h by a pump of its own.
+inline FlowByHand gearboxCooler()
+{
+    FlowByHand build;
+    build.expansion.fluid = Fluid::GearOil;
+    build.expansion.system = "gearbox";
+    build.expansion.answers.clear();
+    build.add("gearbox", Kind::Engine);
+    build.filterOf("filter", 100, 5);
+    build.pump("pump");
+    build.stationAt("pump").demand.flow = FlowByHand::said("400 L/h");
+    build.add("cooler", Kind::Cooler);
+    build.run("gearbox", "filter", Level::Suction);
+    build.run("filter", "pump", Level::Suction);
+    build.run("pump", "cooler");
+    build.run("cooler", "gearbox", Level::Return);
+    for (const auto &run : build.expansion.runs)
+        build.hose(run.id, {15, 1000, 10});
+    return build;
+}
+
 /// For the message of a test that fails.
 inline std::string listed(const std::vector<Finding> &findings)
 {

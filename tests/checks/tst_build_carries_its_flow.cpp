@@ -25,6 +25,9 @@ class BuildFlowTest : public QObject {
 private Q_SLOTS:
     void theReturnCarriesThePumpsFlow_data();
     void theReturnCarriesThePumpsFlow();
+    void anOpenRegulatorKeepsUpItsOwn();
+    void theLevelPushesWhatTheLineLetsThrough();
+    void coldOilRunsLaminar();
     void warmGasolineBehindItsPreFilter();
     void aPumpIsReadBetweenItsPoints();
     void aPumpIsReadBetweenItsVoltages();
@@ -67,6 +70,66 @@ void BuildFlowTest::theReturnCarriesThePumpsFlow()
     QCOMPARE(delivery.bypass->holds(45e3), kilopascal < 45);
     // What it cannot hold down the pump has to push against.
     QVERIFY(delivery.working->pressurePa > std::max(45e3, delivery.bypass->floorPa));
+}
+
+void BuildFlowTest::anOpenRegulatorKeepsUpItsOwn()
+{
+    // An orifice (textbook): half its flow makes a quarter of its loss. 80 kPa at 510 L/h are 20
+    // at 255, more than which it cannot let down, and against which the pump has to push.
+    auto build = carburettorWithReturn();
+    const auto before = build.flow();
+    QCOMPARE(*before.deliveries.front().bypass->ownPa, 0.0);
+    build.partAt("regulator").facts = RegulatorFacts{10.0, 900.0, true, 510.0, 80.0};
+    const auto with = build.flow();
+    NEAR_PERCENT(*with.deliveries.front().bypass->ownPa, 20e3, 1e-6);
+    NEAR_PERCENT(with.deliveries.front().bypass->floorPa,
+                 before.deliveries.front().bypass->floorPa + 20e3, 1e-6);
+    build.partAt("regulator").facts = RegulatorFacts{10.0, 900.0, true, 255.0, 80.0};
+    NEAR_PERCENT(build.flow().deliveries.front().working->pressurePa -
+                     before.deliveries.front().working->pressurePa,
+                 before.deliveries.front().bypass->floorPa + 80e3 - 45e3, 1e-3);
+    build.partAt("regulator").facts = RegulatorFacts{10.0, 900.0, true, {}, {}};
+    QVERIFY(!build.flow().deliveries.front().bypass->ownPa);
+}
+
+void BuildFlowTest::theLevelPushesWhatTheLineLetsThrough()
+{
+    // 100 hp × 0.50 lb/h, half as much again (14 CFR 23.955): 45.66 L/h of 745 kg/m³ and
+    // 0.41 mPa·s; half a metre is 3.653 kPa. 3 m of 4 mm and an entrance of 0.5 take 9.887 kPa of
+    // it by python-fluids 1.0.22, and 3.653 at 25.67 L/h.
+    auto build = gravityFeed();
+    build.hose("tank-carburettor", {4, 3000});
+    build.placed("tank-carburettor").riseM = -0.5;
+    const auto flow = build.flow();
+    QVERIFY(flow.deliveries.empty());
+    const auto &feed = flow.gravityFeeds.front();
+    NEAR_PERCENT(feed.wantedM3S, 45.6637 * LitreHour, 0.01);
+    NEAR_PERCENT(feed.headPa, 3652.98, 0.01);
+    NEAR_PERCENT(feed.line.dropPa, 9887.4 - 3652.98, 0.1);
+    NEAR_PERCENT(feed.reachesM3S, 25.674 * LitreHour, 0.1);
+    // Two of them share what the engine burns; one that a pump feeds too is none.
+    build.add("other", Kind::Carburettor, FuelUserFacts{});
+    build.run("tank", "other", Level::Suction);
+    build.hose("tank-other", {8, 500});
+    NEAR_PERCENT(build.flow().gravityFeeds.front().wantedM3S, 45.6637 / 2 * LitreHour, 0.01);
+    QVERIFY(carburettorWithReturn().flow().gravityFeeds.empty());
+}
+
+void BuildFlowTest::coldOilRunsLaminar()
+{
+    // Hagen and Poiseuille (textbook): 128 µ L Q / π d⁴, for the 280 mPa·s of the table at 20 °C.
+    const auto flow = gearboxCooler().flow();
+    QCOMPARE(flow.runs.size(), std::size_t{4});
+    const double flowM3S = 400 * LitreHour;
+    for (const auto &run : flow.runs) {
+        NEAR_PERCENT(run.flowM3S, flowM3S, 1e-9);
+        QVERIFY(run.regime == Regime::Laminar);
+        NEAR_PERCENT(run.loss.frictionPa,
+                     128 * 0.280 * 1 * flowM3S / (std::numbers::pi * std::pow(0.015, 4)), 0.01);
+    }
+    QVERIFY(flow.run("filter-pump")->role == LineRole::Suction);
+    QVERIFY(flow.run("pump-cooler")->role == LineRole::Pressure);
+    QVERIFY(flow.run("cooler-gearbox")->role == LineRole::Return);
 }
 
 void BuildFlowTest::warmGasolineBehindItsPreFilter()
@@ -289,10 +352,13 @@ void BuildFlowTest::nothingIsMadeUpWhereNothingIsAsked()
 {
     auto build = injectionWithReturn();
     build.expansion.answers.clear(); // No power, and no pump is asked for a flow.
-    QVERIFY(build.flow().runs.empty() && build.flowFindings().empty());
+    QVERIFY(build.flow().runs.empty() && !build.flow().notJudged.empty());
+    build = gearboxCooler();
+    build.stationAt("pump").demand.flow = {};
+    QVERIFY(build.flow().runs.empty() && !build.flow().notJudged.empty());
     build = injectionWithReturn();
-    build.expansion.fluid = Fluid::EngineOil;
-    QVERIFY(build.flow().runs.empty());
+    build.expansion.fluid = Fluid::Dot4;
+    QVERIFY(build.flow().runs.empty() && build.flow().notJudged.empty());
     build = injectionWithReturn();
     build.expansion.answers["fuel-temperature"] = "80 C"; // The tables end at 60.
     QVERIFY(build.flow().runs.empty() && !build.flow().unknown.empty());

@@ -2,6 +2,8 @@
 
 #include "model/checks/flow/system_flow.h"
 
+#include "model/checks/flow/circulation.h"
+#include "model/checks/flow/gravity_work.h"
 #include "model/checks/flow/pump_work.h"
 #include "model/checks/flow/section_work.h"
 #include "model/fluids/bounds.h"
@@ -17,8 +19,9 @@ class FlowOfSystem {
 public:
     FlowOfSystem(const Expansion &expansion, const Liquid &liquid, SystemFlow &flow,
                  int picturePoints)
-        : m_plans(deliveryPlans(expansion)), m_picturePoints(picturePoints), m_flow(flow),
-          m_network(expansion, {liquid, flow.conditions.accelerationMS2}, pathsOf(m_plans)),
+        : m_plans(deliveryPlans(expansion)), m_gravity(gravityPlans(expansion)),
+          m_picturePoints(picturePoints), m_flow(flow),
+          m_network(expansion, {liquid, flow.conditions.accelerationMS2}, allPaths()),
           m_sections(expansion, m_network, flow)
     {
     }
@@ -30,17 +33,30 @@ public:
         for (std::size_t at = 0; at < m_plans.size(); ++at)
             if (m_plans[at].end == DeliveryEnd::Vessel)
                 balance(m_plans[at], m_flow.deliveries[at]);
+        if (m_flow.engineM3S)
+            feedByGravity(m_gravity, m_sections, m_flow);
         m_sections.report();
     }
 
     [[nodiscard]] bool isAsked() const
     {
+        if (m_flow.engineM3S && !m_gravity.empty())
+            return true;
         return std::any_of(m_plans.begin(), m_plans.end(), [&](const DeliveryPlan &plan) {
             return m_flow.engineM3S || wantedOfPumps(plan) > 0;
         });
     }
 
 private:
+    [[nodiscard]] std::vector<const FlowPath *> allPaths() const
+    {
+        auto all = pathsOf(m_plans);
+        for (const auto &plan : m_gravity)
+            for (const auto &path : plan.paths)
+                all.push_back(&path);
+        return all;
+    }
+
     static double wantedOfPumps(const DeliveryPlan &plan)
     {
         return std::accumulate(
@@ -118,6 +134,7 @@ private:
     }
 
     std::vector<DeliveryPlan> m_plans;
+    std::vector<GravityPlan> m_gravity;
     int m_picturePoints;
     SystemFlow &m_flow;
     LineNetwork m_network;
@@ -133,25 +150,41 @@ const RunFlow *SystemFlow::run(std::string_view id) const noexcept
     return found == runs.end() ? nullptr : &*found;
 }
 
-SystemFlow systemFlow(const Expansion &expansion, const FlowConditions &conditions,
-                      int picturePoints)
+namespace {
+
+void fuelFlow(const Expansion &expansion, SystemFlow &flow, int picturePoints)
 {
-    SystemFlow flow;
-    flow.conditions = conditions;
-    if (!expansion.fluid || !isFuel(*expansion.fluid))
-        return flow;
+    const auto &conditions = flow.conditions;
+    flow.liquidC = conditions.fuelC;
     flow.engineM3S = engineFlowM3S(expansion, conditions);
     const auto liquid = liquidAt(*expansion.fluid, conditions.fuelC);
     if (!liquid) {
         flow.unknown.push_back(std::string(text(*expansion.fluid)) + " at " +
                                shortNumber(conditions.fuelC) + " °C: no density and viscosity");
-        return flow;
+        return;
     }
     FlowOfSystem system(expansion, *liquid, flow, picturePoints);
-    if (!system.isAsked())
-        return flow;
+    if (!system.isAsked()) {
+        flow.notJudged = "nobody states the engine's power or what a pump is to give";
+        return;
+    }
     flow.liquid = *liquid;
     system.workOut();
+}
+
+} // namespace
+
+SystemFlow systemFlow(const Expansion &expansion, const FlowConditions &conditions,
+                      int picturePoints)
+{
+    SystemFlow flow;
+    flow.conditions = conditions;
+    if (!expansion.fluid || isBrakeFluid(*expansion.fluid))
+        return flow;
+    if (isFuel(*expansion.fluid))
+        fuelFlow(expansion, flow, picturePoints);
+    else
+        circulate(expansion, flow);
     std::sort(flow.unknown.begin(), flow.unknown.end());
     flow.unknown.erase(std::unique(flow.unknown.begin(), flow.unknown.end()), flow.unknown.end());
     return flow;

@@ -12,7 +12,8 @@
 // A system with a return is taken at idle, when nothing is burnt and all that the pump gives comes
 // back: the most that each of its lines ever carries. Everything else carries what the engine
 // burns. What is not known counts nothing and is named in `unknown`, so that each loss here is a
-// least one. Oil, coolant and brakes are not worked out: nobody states their flow and temperature.
+// least one. Of oil and coolant what a pump of the build gives is followed, cold, when it takes
+// most; an engine's own pump states no flow, and in brakes nothing flows.
 
 #pragma once
 
@@ -92,21 +93,34 @@ struct Delivery {
     std::optional<SurgeTankBalance> balance; ///< Of the surge tank that it fills.
 };
 
+/// A carburettor that the level in a tank alone feeds.
+struct GravityFeed {
+    std::string user;
+    LineSection line;         ///< From the tank, at the wanted flow; the level is in its drop.
+    bool isLevelSaid = false; ///< Somebody says how far the tank stands above.
+    double headPa = 0;        ///< Of the level, less what acceleration takes of it.
+    double wantedM3S = 0;     ///< Half as much again as the engine burns there.
+    double reachesM3S = 0;    ///< What the level pushes, no more than wanted.
+};
+
 struct SystemFlow {
     FlowConditions conditions;
+    double liquidC = 0;                   ///< How warm the liquid was taken to be.
     std::optional<Liquid> liquid;         ///< Nothing where nothing could be worked out.
     std::optional<VapourPressure> vapour; ///< Of the fuel as warm as it is; nothing: not known.
     std::optional<double> engineM3S;      ///< Burnt at full power; nothing where no power is asked.
     std::vector<RunFlow> runs;            ///< Those that carry something, in flow order.
     std::vector<Delivery> deliveries;     ///< By their first pump, in flow order.
-    std::vector<std::string> unknown;     ///< "FF-1: no loss at its flow", each once.
+    std::vector<GravityFeed> gravityFeeds;
+    std::string notJudged; ///< "nobody states …": why nothing was worked out where something flows.
+    std::vector<std::string> unknown; ///< "FF-1: no loss at its flow", each once.
 
     [[nodiscard]] const RunFlow *run(std::string_view id) const noexcept;
 };
 
-/// Nothing worked out where the fluid is no fuel, or nobody asks for a power or a flow. A pump
-/// without a curve is taken to give what is wanted of it. picturePoints is how many points the
-/// curves of the pumps' pictures have: 2 at least, or 0 for none.
+/// Nothing worked out where nobody asks for a power or a flow, and in brakes. A pump without a
+/// curve is taken to give what is wanted of it. picturePoints is how many points the curves of the
+/// pumps' pictures have: 2 at least, or 0 for none.
 [[nodiscard]] SystemFlow systemFlow(const Expansion &expansion, const FlowConditions &conditions,
                                     int picturePoints = 0);
 

@@ -55,6 +55,8 @@ void flows(const BuildUnderCheck &build, Findings &found);
 void pumpFlows(const BuildUnderCheck &build, Findings &found);
 void pumpInlets(const BuildUnderCheck &build, Findings &found);
 void surgeTanks(const BuildUnderCheck &build, Findings &found);
+/// Tanks whose level alone does not push what the engine wants.
+void gravityFeeds(const BuildUnderCheck &build, Findings &found);
 /// Regulators that their return holds up, lines that take too much, lines in which it flows too
 /// fast.
 void returnLines(const BuildUnderCheck &build, Findings &found);

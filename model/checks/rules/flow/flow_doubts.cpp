@@ -55,6 +55,22 @@ void notKnown(const SystemFlow &flow, Findings &found)
                      .mend = {}});
 }
 
+void notJudged(const BuildUnderCheck &build, Findings &found)
+{
+    const auto &why = build.flow().notJudged;
+    if (why.empty() || build.expansion().runs.empty())
+        return;
+    found.push_back({.severity = Severity::Note,
+                     .matter = Matter::Flow,
+                     .about = "Flow could not be judged",
+                     .where = {},
+                     .text = BuildUnderCheck::capital(why) +
+                             ", so that velocities and losses of its lines are not known.",
+                     .source = "the template and the catalogue as entered",
+                     .remedy = "Size the lines by the maker's word.",
+                     .mend = {}});
+}
+
 /// At a carburettor's pressure what an open regulator takes may matter.
 void wideOpenAssumed(const BuildUnderCheck &build, Findings &found)
 {
@@ -110,6 +126,7 @@ void flowDoubts(const BuildUnderCheck &build, Findings &found)
 {
     boresAssumed(build.flow(), found);
     notKnown(build.flow(), found);
+    notJudged(build, found);
     wideOpenAssumed(build, found);
     uncertainRegimes(build, found);
 }

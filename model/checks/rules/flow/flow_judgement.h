@@ -49,6 +49,9 @@ struct LossBudget {
 /// Whether pumpFlows() says of that pump that it gives too little.
 [[nodiscard]] bool isFoundShort(const BuildUnderCheck &build, const std::string &station);
 
+/// Whether gravityFeeds() says of that feed that its level pushes too little.
+[[nodiscard]] bool isGravityTold(const GravityFeed &feed) noexcept;
+
 /// "12 %" of a part of the whole; below 10 % with a decimal.
 [[nodiscard]] std::string percent(double part);
 /// "12.3 kPa", "255 L/h", "1.46 m/s", in the C locale.

@@ -74,6 +74,34 @@ void watchReturn(const BuildUnderCheck &build, const Delivery &delivery,
                               : std::string()});
 }
 
+void watchGravity(const GravityFeed &feed, std::vector<Watched> &watched)
+{
+    if (isGravityTold(feed))
+        return;
+    watched.push_back({&feed.line, feed.isLevelSaid
+                                       ? "the line takes " +
+                                             kilopascals(feed.line.dropPa + feed.headPa) + " of " +
+                                             kilopascals(feed.headPa) + " of level"
+                                       : std::string()});
+}
+
+/// Oil and coolant have no budget: all their runs, by what they are there for.
+std::vector<LineSection> circulating(const SystemFlow &flow)
+{
+    std::vector<LineSection> sections;
+    if (!flow.deliveries.empty() || !flow.gravityFeeds.empty())
+        return sections;
+    for (const auto role : {LineRole::Suction, LineRole::Pressure, LineRole::Return}) {
+        LineSection section;
+        section.role = role;
+        for (const auto &run : flow.runs)
+            if (run.role == role)
+                section.runs.push_back(run.run);
+        sections.push_back(std::move(section));
+    }
+    return sections;
+}
+
 /// The run of the section that is furthest over what is usual; nullptr where none is.
 const RunFlow *fastest(const SystemFlow &flow, const LineSection &section)
 {
@@ -134,6 +162,13 @@ void velocities(const BuildUnderCheck &build, Findings &found)
         watchReturn(build, delivery, watched);
         tellFastest(build, watched, found);
     }
+    std::vector<Watched> watched;
+    for (const auto &feed : flow.gravityFeeds)
+        watchGravity(feed, watched);
+    const auto sections = circulating(flow);
+    for (const auto &section : sections)
+        watched.push_back({&section, {}});
+    tellFastest(build, watched, found);
 }
 
 } // namespace flarestock::rules
