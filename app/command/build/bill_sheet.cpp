@@ -2,17 +2,13 @@
 
 #include "app/command/build/bill_sheet.h"
 
-#include "app/command/command.h"
+#include "app/command/build/build_words.h"
 #include "app/command/text_table.h"
 
 namespace flarestock {
 
 namespace {
 
-constexpr std::string_view Advice =
-    "Advice from the data entered, not a safety certificate: the series' rulebook, the part\n"
-    "maker's data and local codes come first; have fuel and brake work checked by someone\n"
-    "qualified.\n";
 constexpr std::string_view BeforeOpening =
     "Before a system is opened: depressurise, catch the fluid, no ignition source, eye and skin\n"
     "protection, extinguisher at hand; leak-test before the first start, bond static.\n";

@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: MIT
+//
+// `flarestock flow`: what flows in every line of a template or a planned build and what it takes,
+// where its pumps work, what its regulators can hold; and the data of the pictures of it.
+
+#include "app/command/build/build_words.h"
+#include "app/command/flow/flow_document.h"
+#include "app/command/flow/flow_sheet.h"
+#include "app/workshop/worked_build.h"
+
+#include <CLI/CLI.hpp>
+
+#include <memory>
+
+namespace flarestock {
+
+namespace {
+
+constexpr int CurvePoints = 50;
+
+Problem nothingFlows(const Expansion &build, const SystemFlow &flow)
+{
+    const std::string why = !flow.unknown.empty()    ? flow.unknown.front()
+                            : flow.notJudged.empty() ? "nothing flows in its lines"
+                                                     : flow.notJudged;
+    return {build.templateId, "has no flow to work out: " + why,
+            "Ask for the flow of a template that states a power or a pump's flow."};
+}
+
+void answerFlow(const BuildWords &asked, CommandOutcome &outcome)
+{
+    const auto workshop = Workshop::open(asked.shop);
+    if (!workshop)
+        return outcome.refuse(workshop.error());
+    const auto plan = planOf(asked, "flarestock flow", **workshop);
+    if (!plan)
+        return outcome.refuse(plan.error());
+    const auto build = workBuild(**workshop, *plan);
+    if (!build)
+        return outcome.refuse(build.error());
+    const auto &expansion = build->expansion;
+    const auto flow = systemFlow(expansion, conditionsOf(expansion), CurvePoints);
+    if (flow.runs.empty())
+        return outcome.refuse(nothingFlows(expansion, flow));
+    if (asked.json)
+        outcome.print(flowDocument(expansion, flow));
+    else
+        outcome.out += flowSheet(expansion, flow) + "\n" + std::string(Advice);
+}
+
+} // namespace
+
+void addFlowCommand(CLI::App &app, CommandOutcome &outcome)
+{
+    const auto asked = std::make_shared<BuildWords>();
+    CLI::App *command = app.add_subcommand(
+        "flow", "Says what flows in each line of a build, what it takes, and where pumps work.");
+    addBuildOptions(*command, *asked);
+    command->callback([asked, &outcome] { answerFlow(*asked, outcome); });
+}
+
+} // namespace flarestock
