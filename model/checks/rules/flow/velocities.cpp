@@ -36,6 +36,12 @@ void watchSuctions(const BuildUnderCheck &build, const Delivery &delivery,
     }
 }
 
+/// A bypass regulator gets what its pump gives: without a curve nobody knows how much that is.
+bool isFlowKnown(const Delivery &delivery)
+{
+    return delivery.end != DeliveryEnd::Bypass || delivery.reach != CurveReach::NotKnown;
+}
+
 void watchPressures(const BuildUnderCheck &build, const Delivery &delivery,
                     std::vector<Watched> &watched)
 {
@@ -44,7 +50,7 @@ void watchPressures(const BuildUnderCheck &build, const Delivery &delivery,
             if (budget.isExceeded())
                 continue;
             watched.push_back(
-                {budget.section, budget.section->lossUnknown
+                {budget.section, budget.section->lossUnknown || !isFlowKnown(delivery)
                                      ? std::string()
                                      : "the whole way takes " +
                                            kilopascals(budget.section->dropPa) + " of the " +
@@ -68,7 +74,7 @@ void watchReturn(const BuildUnderCheck &build, const Delivery &delivery,
         return;
     const auto bounds = returnBudget(build, delivery);
     watched.push_back(
-        {&*delivery.back, bounds && !delivery.back->lossUnknown
+        {&*delivery.back, bounds && !delivery.back->lossUnknown && isFlowKnown(delivery)
                               ? "it keeps up " + kilopascals(delivery.bypass->floorPa) +
                                     " of the " + kilopascals(bounds->cautionPa) + " that it may"
                               : std::string()});
