@@ -122,11 +122,12 @@ QJsonArray pumpsDocument(const Delivery &delivery)
     return pumps;
 }
 
-QJsonValue regulatorDocument(const Delivery &delivery)
+QJsonValue regulatorDocument(const Expansion &build, const Delivery &delivery)
 {
-    if (!delivery.bypass)
+    const auto held = heldBy(build, delivery);
+    if (!held)
         return {};
-    const auto &range = *delivery.bypass;
+    const auto &range = *held;
     return QJsonObject{{QStringLiteral("keepsUpPa"), range.floorPa},
                        {QStringLiteral("ownPa"), orNull(range.ownPa)},
                        {QStringLiteral("fromPa"), range.fromPa},
@@ -165,7 +166,7 @@ QJsonValue curveDocument(const Delivery &delivery)
                        {QStringLiteral("operating"), pointDocument(delivery.picture->meeting)}};
 }
 
-QJsonObject deliveryDocument(const Delivery &delivery)
+QJsonObject deliveryDocument(const Expansion &build, const Delivery &delivery)
 {
     QJsonArray bowls;
     for (const auto &bowl : delivery.bowls)
@@ -182,7 +183,7 @@ QJsonObject deliveryDocument(const Delivery &delivery)
         {QStringLiteral("line"), sectionDocument(delivery.line)},
         {QStringLiteral("onwards"), bowls},
         {QStringLiteral("return"), delivery.back ? sectionDocument(*delivery.back) : QJsonValue()},
-        {QStringLiteral("regulator"), regulatorDocument(delivery)},
+        {QStringLiteral("regulator"), regulatorDocument(build, delivery)},
         {QStringLiteral("surgeTank"), surgeTankDocument(delivery)},
         {QStringLiteral("pressureAlong"), pressuresDocument(delivery)},
         {QStringLiteral("pumpCurve"), curveDocument(delivery)}};
@@ -210,7 +211,7 @@ QJsonObject flowDocument(const Expansion &build, const SystemFlow &flow)
         lines.append(runDocument(build, run));
     QJsonArray deliveries;
     for (const auto &delivery : flow.deliveries)
-        deliveries.append(deliveryDocument(delivery));
+        deliveries.append(deliveryDocument(build, delivery));
     QJsonArray feeds;
     for (const auto &feed : flow.gravityFeeds)
         feeds.append(gravityDocument(feed));

@@ -160,14 +160,16 @@ std::string regulatorsOf(const Expansion &build, const SystemFlow &flow)
 {
     std::string said;
     for (const auto &delivery : flow.deliveries) {
-        if (!delivery.bypass)
+        const auto held = heldBy(build, delivery);
+        if (!held)
             continue;
-        const auto &range = *delivery.bypass;
+        const auto &range = *held;
         said += "  " + stationName(build, delivery.to) + ": holds ";
         said += range.fromPa > range.toPa
                     ? std::string("nothing it can be set to")
                     : kilopascals(range.fromPa) + " to " + kilopascals(range.toPa);
-        said += "; wide open " + kilopascals(range.floorPa) + " stay up";
+        if (delivery.bypass)
+            said += "; wide open " + kilopascals(range.floorPa) + " stay up";
         if (range.ownPa)
             said += ", " + kilopascals(*range.ownPa) + " of it its own";
         if (delivery.setPa)

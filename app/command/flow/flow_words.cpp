@@ -111,6 +111,19 @@ std::string sectionName(const Expansion &build, const LineSection &section)
     return stationName(build, section.from) + " to " + stationName(build, section.to);
 }
 
+std::optional<BypassRange> heldBy(const Expansion &build, const Delivery &delivery)
+{
+    if (delivery.end != DeliveryEnd::DeadHead)
+        return delivery.bypass;
+    const auto *facts = build.station(delivery.to)->part->as<RegulatorFacts>();
+    if (facts == nullptr || !facts->lowKpa || !facts->highKpa)
+        return {};
+    BypassRange range;
+    range.fromPa = *facts->lowKpa * 1e3;
+    range.toPa = *facts->highKpa * 1e3;
+    return range;
+}
+
 std::vector<std::string> assumptions(const Expansion &build, const SystemFlow &flow)
 {
     std::vector<std::string> said;

@@ -17,6 +17,10 @@ namespace flarestock {
 /// "tank FC-1 to pump P-1"
 [[nodiscard]] std::string sectionName(const Expansion &build, const LineSection &section);
 
+/// What the regulator that the delivery leads to can hold: a bypass regulator against its return, a
+/// dead-head one as its maker says. Nothing of another end, and where he says nothing.
+[[nodiscard]] std::optional<BypassRange> heldBy(const Expansion &build, const Delivery &delivery);
+
 /// What the figures rest on that nobody has entered, a sentence each: bores by dash, regulators
 /// that are taken to lose nothing, which flow was taken, the friction between laminar and
 /// turbulent.
