@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: MIT
 
-#include "model/checks/flow/flow_conditions.h"
+#include "model/systems/sizing/flow_conditions.h"
 
 #include "model/fluids/demand/specific_consumption.h"
 #include "model/fluids/liquid.h"
+#include "model/fluids/measure.h"
 
 namespace flarestock {
 
@@ -11,11 +12,11 @@ namespace {
 
 constexpr double ZeroCelsiusK = 273.15;
 
-std::optional<double> answered(const Expansion &expansion, std::string_view question,
+std::optional<double> answered(const Answers &answers, std::string_view question,
                                Dimension dimension)
 {
-    const auto found = expansion.answers.find(question);
-    if (found == expansion.answers.end())
+    const auto found = answers.find(question);
+    if (found == answers.end())
         return {};
     const auto measure = Measure::parse(found->second, dimension);
     return measure ? std::optional(measure->si) : std::nullopt;
@@ -23,14 +24,14 @@ std::optional<double> answered(const Expansion &expansion, std::string_view ques
 
 } // namespace
 
-FlowConditions conditionsOf(const Expansion &expansion)
+FlowConditions conditionsOf(const Answers &answers)
 {
     FlowConditions conditions;
     const auto set = [&](double &figure, std::string_view question, Dimension dimension) {
-        if (const auto said = answered(expansion, question, dimension))
+        if (const auto said = answered(answers, question, dimension))
             figure = *said;
     };
-    if (const auto kelvin = answered(expansion, "fuel-temperature", Dimension::Temperature))
+    if (const auto kelvin = answered(answers, "fuel-temperature", Dimension::Temperature))
         conditions.fuelC = *kelvin - ZeroCelsiusK;
     set(conditions.altitudeM, "altitude", Dimension::Length);
     set(conditions.reidPa, "vapour-pressure", Dimension::Pressure);
@@ -41,14 +42,15 @@ FlowConditions conditionsOf(const Expansion &expansion)
     return conditions;
 }
 
-std::optional<double> engineFlowM3S(const Expansion &expansion, const FlowConditions &conditions)
+std::optional<double> engineFlowM3S(const Answers &answers, const std::optional<Fluid> &fluid,
+                                    const FlowConditions &conditions)
 {
-    const auto powerW = answered(expansion, "power", Dimension::Power);
-    if (!powerW || !expansion.fluid || !isFuel(*expansion.fluid))
+    const auto powerW = answered(answers, "power", Dimension::Power);
+    if (!powerW || !fluid || !isFuel(*fluid))
         return {};
     const auto band = consumptionBand(
-        *expansion.fluid, conditions.boostPa > 0 ? Induction::Boosted : Induction::Natural);
-    const auto liquid = liquidAt(*expansion.fluid, conditions.fuelC);
+        *fluid, conditions.boostPa > 0 ? Induction::Boosted : Induction::Natural);
+    const auto liquid = liquidAt(*fluid, conditions.fuelC);
     if (!band || !liquid)
         return {};
     const auto demand =
