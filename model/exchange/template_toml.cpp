@@ -51,8 +51,10 @@ private:
     void checkModules(const ReadFile &file);
     void checkAnswers(const Module &inner, const Template &form, const TomlFields &fields);
     void checkRuns(const ReadFile &file);
-    void checkPlace(const Template &form, const Run::Place &place, const TomlFields &fields,
-                    std::string_view key);
+    void checkPumps(const ReadFile &file);
+    /// nullptr where it is not there, which is said, or cannot be told.
+    const Station *checkPlace(const Template &form, std::string_view station,
+                              const TomlFields &fields, std::string_view key);
     void checkCircles();
     [[nodiscard]] const ReadFile &fileOf(std::string_view id) const;
 
@@ -127,11 +129,11 @@ void BookChecks::checkAnswers(const Module &inner, const Template &form, const T
     }
 }
 
-void BookChecks::checkPlace(const Template &form, const Run::Place &place, const TomlFields &fields,
-                            std::string_view key)
+const Station *BookChecks::checkPlace(const Template &form, std::string_view station,
+                                      const TomlFields &fields, std::string_view key)
 {
     const Template *inside = &form;
-    std::string_view rest = place.station;
+    std::string_view rest = station;
     for (std::size_t slash = rest.find('/'); slash != std::string_view::npos;
          slash = rest.find('/')) {
         const std::string_view name = rest.substr(0, slash);
@@ -141,29 +143,49 @@ void BookChecks::checkPlace(const Template &form, const Run::Place &place, const
             fields.wrong(key, {"the template \"" + inside->id + "\" has no module \"" +
                                    std::string(name) + '"',
                                "Correct the name."});
-            return;
+            return nullptr;
         }
         const auto found = m_book.find(inner->templateId);
         if (found == m_book.end())
-            return; // Said at the module.
+            return nullptr; // Said at the module.
         inside = found->second.get();
         rest.remove_prefix(slash + 1);
     }
     std::vector<std::string_view> ids;
-    for (const Station &station : inside->stations)
-        ids.push_back(station.id);
-    if (std::find(ids.begin(), ids.end(), rest) == ids.end())
-        fields.wrong(
-            key, {"the template \"" + inside->id + "\" has no station \"" + std::string(rest) + '"',
+    for (const Station &one : inside->stations) {
+        if (one.id == rest)
+            return &one;
+        ids.push_back(one.id);
+    }
+    fields.wrong(key,
+                 {"the template \"" + inside->id + "\" has no station \"" + std::string(rest) + '"',
                   wordRemedy(rest, ids)});
+    return nullptr;
+}
+
+/// The pumps by whose flow lines are sized.
+void BookChecks::checkPumps(const ReadFile &file)
+{
+    const auto tables = tablesOf(file, "question", m_problems);
+    for (std::size_t i = 0; i < file.form->questions.size(); ++i) {
+        const auto &worked = file.form->questions[i].workedOut;
+        for (std::size_t at = 0; worked && at < worked->pumps.size(); ++at) {
+            const std::string &pump = worked->pumps[at];
+            const Station *station = checkPlace(*file.form, pump, tables[i], "pumps");
+            if (station && station->demand.kind != Kind::Pump)
+                tables[i].wrong("pumps", {"the station \"" + pump + "\" is a " +
+                                              std::string(text(station->demand.kind)),
+                                          "Name a station for a pump."});
+        }
+    }
 }
 
 void BookChecks::checkRuns(const ReadFile &file)
 {
     const auto tables = tablesOf(file, "run", m_problems);
     for (std::size_t i = 0; i < file.form->runs.size(); ++i) {
-        checkPlace(*file.form, file.form->runs[i].from, tables[i], "from");
-        checkPlace(*file.form, file.form->runs[i].to, tables[i], "to");
+        (void)checkPlace(*file.form, file.form->runs[i].from.station, tables[i], "from");
+        (void)checkPlace(*file.form, file.form->runs[i].to.station, tables[i], "to");
     }
 }
 
@@ -218,6 +240,8 @@ std::optional<Problem> BookChecks::first()
     if (m_problems.isEmpty()) {
         for (const ReadFile &file : m_files)
             checkRuns(file);
+        for (const ReadFile &file : m_files)
+            checkPumps(file);
     }
     return m_problems.isEmpty() ? std::nullopt : std::optional(m_problems.all().front());
 }

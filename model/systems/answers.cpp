@@ -3,6 +3,8 @@
 #include "model/systems/answers.h"
 #include "model/exact/case_fold.h"
 #include "model/systems/expand.h"
+#include "model/systems/sizing/completing.h"
+#include "model/systems/sizing/line_working.h"
 
 namespace flarestock {
 
@@ -59,9 +61,8 @@ Result<std::string> spelt(const Question &question, std::string_view typed)
     return measured(question, given);
 }
 
-} // namespace
-
-Result<Answers> completed(const Template &form, const Answers &given)
+/// Problem: an answer to no question.
+Result<void> allAsked(const Template &form, const Answers &given)
 {
     for (const auto &[id, answer] : given) {
         if (form.question(id))
@@ -72,21 +73,59 @@ Result<Answers> completed(const Template &form, const Answers &given)
         return problem(id, "is no question of template " + form.id,
                        ids.empty() ? "It asks nothing." : "It asks: " + listed(ids) + ".");
     }
-    Answers complete;
+    return {};
+}
+
+/// The builder's own answer counts before the one that was worked out.
+void answerItself(WorkedAnswer &worked, const std::string &own)
+{
+    worked.own = true;
+    worked.answer = own;
+    if (worked.sizes)
+        worked.sizes->taken = dashOfChoice(own);
+}
+
+} // namespace
+
+Result<CompletedAnswers> completedWith(const Template &form, const Answers &given,
+                                       const KnownParts &known)
+{
+    if (auto asked = allAsked(form, given); !asked)
+        return tl::unexpected(asked.error());
+    CompletedAnswers complete;
     for (const Question &question : form.questions) {
         const auto found = given.find(question.id);
         auto answer = found == given.end() ? Result<std::string>(question.standard)
                                            : spelt(question, found->second);
         if (!answer)
             return tl::unexpected(answer.error());
-        complete[question.id] = std::move(*answer);
+        complete.answers[question.id] = std::move(*answer);
     }
     // A question that is not asked keeps its default, whatever was answered before: in the order
     // of the template, so that a question may depend on those above it.
-    for (const Question &question : form.questions)
-        if (!question.when.holds(complete))
-            complete[question.id] = question.standard;
+    for (const Question &question : form.questions) {
+        std::string &answer = complete.answers[question.id];
+        const bool isAsked = question.when.holds(complete.answers);
+        if (!isAsked)
+            answer = question.standard;
+        if (!question.workedOut)
+            continue;
+        WorkedAnswer worked = workOut(form, question, complete.answers, known);
+        if (isAsked && given.contains(question.id))
+            answerItself(worked, answer);
+        answer = worked.answer;
+        if (isAsked)
+            complete.worked.push_back(std::move(worked));
+    }
     return complete;
+}
+
+Result<Answers> completed(const Template &form, const Answers &given)
+{
+    auto complete = completedWith(form, given, {});
+    if (!complete)
+        return tl::unexpected(complete.error());
+    return std::move(complete->answers);
 }
 
 } // namespace flarestock

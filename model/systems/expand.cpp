@@ -5,6 +5,7 @@
 #include "model/exact/case_fold.h"
 #include "model/systems/expanding/gathering.h"
 #include "model/systems/expanding/joining.h"
+#include "model/systems/expanding/settled_pumps.h"
 #include "model/systems/expanding/shared_ways.h"
 #include "model/systems/expanding/station_choice.h"
 #include "model/systems/expanding/template_size.h"
@@ -54,10 +55,35 @@ Result<void> pickAllowed(const ExpandRequest &request, const Template &form,
     return {};
 }
 
+/// A system whose answers are worked out with the pumps that stand in it.
+struct SizedSystem {
+    FlatSystem system;
+    SettledPumps pumps;
+};
+
+Result<SizedSystem> sizedSystem(const ExpandRequest &request, const Template &form)
+{
+    KnownParts known;
+    known.catalogue = request.catalogue;
+    auto system = flatten(*request.book, form, request.answers, known);
+    if (!system)
+        return tl::unexpected(system.error());
+    auto pumps = settledPumps(request, *system);
+    if (!pumps)
+        return tl::unexpected(pumps.error());
+    if (pumps->standing.empty())
+        return SizedSystem{std::move(*system), std::move(*pumps)};
+    known.pumps = &pumps->standing;
+    system = flatten(*request.book, form, request.answers, known);
+    if (!system)
+        return tl::unexpected(system.error());
+    return SizedSystem{std::move(*system), std::move(*pumps)};
+}
+
 class Expanding {
 public:
-    Expanding(const ExpandRequest &request, const FlatSystem &system, Picks ways = {})
-        : m_request(request), m_system(system), m_ways(std::move(ways)),
+    Expanding(const ExpandRequest &request, const SizedSystem &sized, Picks ways = {})
+        : m_request(request), m_system(sized.system), m_pumps(sized.pumps), m_ways(std::move(ways)),
           m_allotment(*request.catalogue, request.shelf)
     {
     }
@@ -100,7 +126,10 @@ private:
         }
         m_made.stations.reserve(m_system.stations.size());
         for (std::size_t i = 0; i < m_system.stations.size(); ++i) {
-            StationWish wish{&m_system.stations[i], std::move(ports[i]), nullptr};
+            StationWish wish{&m_system.stations[i], std::move(ports[i]), nullptr, nullptr};
+            if (const auto pump = m_pumps.programs.find(m_system.stations[i].id);
+                pump != m_pumps.programs.end())
+                wish.settled = pump->second;
             const auto pick = m_request.picks.find(m_system.stations[i].id);
             if (pick != m_request.picks.end())
                 wish.pick = m_request.catalogue->find(trimmed(pick->second));
@@ -130,11 +159,26 @@ private:
 
     const ExpandRequest &m_request;
     const FlatSystem &m_system;
+    const SettledPumps &m_pumps;
     Picks m_ways; ///< Settled for all joints together.
     Allotment m_allotment;
     std::vector<std::optional<LineWish>> m_wishes; ///< As the runs.
     Expansion m_made;
 };
+
+Expansion begunExpansion(const Template &form, const FlatSystem &system)
+{
+    Expansion made;
+    made.templateId = form.id;
+    made.title = form.title;
+    made.system = form.system;
+    made.filters = form.filters;
+    made.fluid = system.scopes.front()->fluid;
+    made.answers = system.scopes.front()->answers;
+    made.workedOut = system.workedOut;
+    made.notes = system.notes;
+    return made;
+}
 
 } // namespace
 
@@ -148,13 +192,11 @@ Result<Expansion> expand(const ExpandRequest &request)
     if (request.copies < 1 || request.copies > CopiesMax)
         return problem(form.id, std::to_string(request.copies) + " copies cannot be made",
                        "Ask for 1 to " + std::to_string(CopiesMax) + ".");
-    auto answers = completed(form, request.answers);
-    if (!answers)
-        return tl::unexpected(answers.error());
-    auto system = flatten(*request.book, form, *answers);
-    if (!system)
-        return tl::unexpected(system.error());
-    const auto size = std::max(system->stations.size(), system->runs.size());
+    auto sized = sizedSystem(request, form);
+    if (!sized)
+        return tl::unexpected(sized.error());
+    const FlatSystem &system = sized->system;
+    const auto size = std::max(system.stations.size(), system.runs.size());
     if (size * static_cast<std::size_t>(request.copies) > StationsMax)
         return problem(form.id,
                        std::to_string(request.copies) + " copies have more than " +
@@ -164,23 +206,16 @@ Result<Expansion> expand(const ExpandRequest &request)
         if (auto allowed = pickAllowed(request, form, slot, pick); !allowed)
             return tl::unexpected(allowed.error());
 
-    Expansion made;
-    made.templateId = form.id;
-    made.title = form.title;
-    made.system = form.system;
-    made.filters = form.filters;
-    made.fluid = system->scopes.front()->fluid;
-    made.answers = std::move(*answers);
-    made.notes = system->notes;
+    Expansion made = begunExpansion(form, system);
     made.book = request.book;
     if (!request.together)
-        return Expanding(request, *system).done(std::move(made));
-    auto single = Expanding(request, *system).done(made);
+        return Expanding(request, *sized).done(std::move(made));
+    auto single = Expanding(request, *sized).done(made);
     if (!single)
         return single;
     SharedWays shared = sharedWays(request, *single);
     if (!shared.ways.empty())
-        single = Expanding(request, *system, std::move(shared.ways)).done(std::move(made));
+        single = Expanding(request, *sized, std::move(shared.ways)).done(std::move(made));
     if (single)
         single->unproven = shared.unproven;
     return single;

@@ -7,6 +7,7 @@
 
 #include "model/joints/sharing/sharing.h"
 #include "model/parts/free_stock.h"
+#include "model/systems/sizing/worked_answer.h"
 #include "model/systems/template.h"
 
 namespace flarestock {
@@ -81,6 +82,7 @@ struct Expansion {
     std::optional<Fluid> fluid;
     FilterRule filters = FilterRule::None;
     Answers answers;                     ///< Complete: every question with its answer.
+    std::vector<WorkedAnswer> workedOut; ///< Of those that are asked, in order of the questions.
     std::vector<PlacedStation> stations; ///< In flow order, nested ones in place.
     std::vector<PlacedRun> runs;
     std::vector<PlacedJoint> joints; ///< In flow order.

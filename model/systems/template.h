@@ -10,7 +10,9 @@
 #pragma once
 
 #include "model/exact/decimal.h"
+#include "model/fluids/demand/fuel_demand.h"
 #include "model/fluids/fluid.h"
+#include "model/fluids/line/line_budget.h"
 #include "model/fluids/measure.h"
 #include "model/parts/kind.h"
 #include "model/systems/condition.h"
@@ -33,14 +35,38 @@ struct Varying {
     [[nodiscard]] std::optional<std::string> with(const Answers &answers) const;
 };
 
+/// How a default is worked out from the answers above it (systems/sizing), instead of being fixed.
+struct WorkedDefault {
+    enum class By : std::uint8_t {
+        FuelDemand,   ///< power × consumption × margin, as a flow
+        PumpPressure, ///< what is set at the regulator and what its line may take
+        LineSize,     ///< the smallest dash size that keeps to the bounds of its line
+    };
+    enum class Line : std::uint8_t { Suction, BeforeRegulator, BehindRegulator, Return, Gravity };
+    By by = By::FuelDemand;
+    Feed feed = Feed::Pump;                      ///< Of a demand: whose margin.
+    int sharedBy = 1;                            ///< Of a demand: so many pumps give it together.
+    FuelSystem delivery = FuelSystem::Injection; ///< Whose budgets.
+    Varying setPressure;                         ///< At the regulator; not said: nothing.
+    Line line = Line::BeforeRegulator;
+    Varying flow;                   ///< Of a line: what it carries at least …
+    std::vector<std::string> pumps; ///< … and all that these stations' pumps give, if that is more.
+    std::vector<Varying> lengths;   ///< Of its runs, one after the other.
+    Varying construction;           ///< Hose series; not said: any that suits the fluid.
+    Varying rise;                   ///< Its end above its beginning.
+    Varying filterLoss;             ///< What the clean filters in it take of the pressure.
+};
+
 struct Question {
     enum class Form : std::uint8_t { Choice, Measured, YesNo };
     std::string id;    ///< Lower case, digits and hyphens.
     std::string title; ///< As asked: "supply line".
     Form form = Form::Choice;
     std::vector<std::string> choices;       ///< For Choice.
+    bool isDash = false;                    ///< Its choices are dash sizes, rising: "-6", "-8".
     Dimension dimension = Dimension::Count; ///< For Measured.
     std::string standard;                   ///< The default answer; always there, always valid.
+    std::optional<WorkedDefault> workedOut; ///< Then `standard` is for where that cannot be done.
     std::optional<Measure> least;           ///< For Measured: bounds, both included.
     std::optional<Measure> most;
     Condition when; ///< Asked only then; its default holds otherwise.

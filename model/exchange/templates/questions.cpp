@@ -3,6 +3,7 @@
 #include "model/exact/case_fold.h"
 #include "model/exact/nearest_word.h"
 #include "model/exchange/templates/template_reader.h"
+#include "model/exchange/templates/worked_defaults.h"
 
 #include <algorithm>
 #include <array>
@@ -11,9 +12,18 @@ namespace flarestock {
 
 namespace {
 
-constexpr std::array<std::string_view, 9> QuestionKeys = {
+constexpr std::array<std::string_view, 9> PlainKeys = {
     "id", "title", "form", "choices", "dimension", "default", "least", "most", "when"};
-constexpr std::array<std::string_view, 3> FormWords = {"choice", "measure", "yes/no"};
+constexpr std::array<std::string_view, 4> FormWords = {"choice", "measure", "yes/no", "dash"};
+constexpr std::size_t DashForm = 3;
+constexpr std::array<std::string_view, 6> UsualDashes = {"-4", "-6", "-8", "-10", "-12", "-16"};
+
+std::vector<std::string_view> questionKeys()
+{
+    std::vector<std::string_view> keys(PlainKeys.begin(), PlainKeys.end());
+    keys.insert(keys.end(), workedDefaultKeys().begin(), workedDefaultKeys().end());
+    return keys;
+}
 
 std::optional<Dimension> readDimension(const TomlFields &fields)
 {
@@ -71,6 +81,28 @@ void readChoices(const TomlFields &fields, Question &question)
     }
 }
 
+/// Dash sizes, rising; the usual ones where none are named.
+void readDashes(const TomlFields &fields, Question &question)
+{
+    question.isDash = true;
+    if (!fields.find("choices")) {
+        question.choices.assign(UsualDashes.begin(), UsualDashes.end());
+        return;
+    }
+    readChoices(fields, question);
+    int last = 0;
+    for (const std::string &choice : question.choices) {
+        if (auto fault = literalFault(choice, Wanted::Dash); fault || !choice.starts_with('-')) {
+            fields.wrong("choices", {'"' + choice + "\" is no dash size", "Write for example -8."});
+            return;
+        }
+        const int dash = -std::stoi(choice);
+        if (dash < last)
+            fields.wrong("choices", {"the sizes do not rise at " + choice, "Put the least first."});
+        last = dash;
+    }
+}
+
 /// The default, spelt as the choices spell it.
 void readDefault(const TomlFields &fields, Question &question)
 {
@@ -94,30 +126,38 @@ void readDefault(const TomlFields &fields, Question &question)
     }
 }
 
-Question readQuestion(const TomlFields &fields, const VaryingReader &earlier)
+void readBounds(const TomlFields &fields, Question &question)
+{
+    if (const auto dimension = readDimension(fields)) {
+        question.dimension = *dimension;
+        question.least = readBound(fields, "least", *dimension);
+        question.most = readBound(fields, "most", *dimension);
+    }
+    if (question.least && question.most && question.least->si > question.most->si)
+        fields.wrong("least", {"the least is more than the most", "Exchange them."});
+}
+
+Question readQuestion(const TomlFields &fields, const std::vector<Question> &earlier)
 {
     Question question;
     question.id = fields.id("id");
     question.title = fields.required("title");
     (void)fields.required("form");
-    question.form = static_cast<Question::Form>(fields.word("form", FormWords, 0));
-    if (question.form == Question::Form::Choice)
+    const std::size_t form = fields.word("form", FormWords, 0);
+    question.form = form == DashForm ? Question::Form::Choice : static_cast<Question::Form>(form);
+    if (form == DashForm)
+        readDashes(fields, question);
+    else if (question.form == Question::Form::Choice)
         readChoices(fields, question);
-    if (question.form != Question::Form::Choice)
+    else
         refuseKeys(fields, {"choices"});
-    if (question.form == Question::Form::Measured) {
-        if (const auto dimension = readDimension(fields)) {
-            question.dimension = *dimension;
-            question.least = readBound(fields, "least", *dimension);
-            question.most = readBound(fields, "most", *dimension);
-        }
-        if (question.least && question.most && question.least->si > question.most->si)
-            fields.wrong("least", {"the least is more than the most", "Exchange them."});
-    } else {
+    if (question.form == Question::Form::Measured)
+        readBounds(fields, question);
+    else
         refuseKeys(fields, {"dimension", "least", "most"});
-    }
     readDefault(fields, question);
-    question.when = earlier.condition(fields, "when");
+    question.workedOut = readWorkedDefault(fields, question, earlier);
+    question.when = VaryingReader(fields.source(), earlier).condition(fields, "when");
     return question;
 }
 
@@ -126,10 +166,10 @@ Question readQuestion(const TomlFields &fields, const VaryingReader &earlier)
 std::vector<Question> readQuestions(const TomlFields &top)
 {
     std::vector<Question> questions;
-    const VaryingReader earlier(top.source(), questions);
+    const auto keys = questionKeys();
     for (const TomlValue *const table : top.tables("question")) {
-        const TomlFields fields(top.source(), *table, "question", QuestionKeys);
-        Question question = readQuestion(fields, earlier);
+        const TomlFields fields(top.source(), *table, "question", keys);
+        Question question = readQuestion(fields, questions);
         const bool isThere =
             std::any_of(questions.begin(), questions.end(),
                         [&question](const Question &other) { return other.id == question.id; });

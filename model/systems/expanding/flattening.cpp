@@ -4,6 +4,7 @@
 
 #include "model/systems/expand.h"
 #include "model/systems/expanding/template_size.h"
+#include "model/systems/sizing/line_working.h"
 
 #include <algorithm>
 #include <cassert>
@@ -67,14 +68,15 @@ FlowKeys flowOrder(const Template &form)
 
 class Flattening {
 public:
-    explicit Flattening(const TemplateBook &book) : m_book(book) {}
+    Flattening(const TemplateBook &book, const KnownParts &known) : m_book(book), m_known(known) {}
 
-    Result<FlatSystem> of(const Template &form, const Answers &answers)
+    Result<FlatSystem> of(const Template &form, CompletedAnswers complete)
     {
         auto scope = std::make_unique<Scope>();
         scope->form = &form;
-        scope->answers = answers;
-        scope->fluid = fluidOf(form, answers);
+        scope->fluid = fluidAnswered(form, complete.answers);
+        scope->answers = std::move(complete.answers);
+        m_system.workedOut = std::move(complete.worked);
         auto stations = within(adopt(std::move(scope)));
         if (!stations)
             return tl::unexpected(stations.error());
@@ -88,17 +90,6 @@ private:
         FlowKey key;
         std::vector<FlatStation> stations;
     };
-
-    static std::optional<Fluid> fluidOf(const Template &form, const Answers &answers)
-    {
-        if (form.fluidQuestion.empty())
-            return form.fluid;
-        const auto answer = answers.find(form.fluidQuestion);
-        if (answer == answers.end())
-            return form.fluid;
-        const auto fluid = parseFluid(answer->second);
-        return fluid ? std::optional(*fluid) : form.fluid;
-    }
 
     const Scope &adopt(std::unique_ptr<Scope> scope)
     {
@@ -155,17 +146,22 @@ private:
                 given.emplace(question, std::move(*answer));
         if (outer.fluid)
             answerFluid(form, *outer.fluid, given);
-        auto answers = completed(form, given);
-        if (!answers) {
-            Problem wrong = answers.error();
+        KnownParts known = m_known;
+        known.prefix = outer.prefix + module.id + "/";
+        auto complete = completedWith(form, given, known);
+        if (!complete) {
+            Problem wrong = complete.error();
             wrong.thing = "module " + outer.prefix + module.id + ", " + wrong.thing;
             return tl::unexpected(std::move(wrong));
         }
         auto scope = std::make_unique<Scope>();
         scope->form = &form;
-        scope->fluid = outer.fluid ? outer.fluid : fluidOf(form, *answers);
-        scope->answers = std::move(*answers);
-        scope->prefix = outer.prefix + module.id + "/";
+        scope->fluid = outer.fluid ? outer.fluid : fluidAnswered(form, complete->answers);
+        scope->answers = std::move(complete->answers);
+        scope->prefix = std::move(known.prefix);
+        for (WorkedAnswer &worked : complete->worked)
+            if (!worked.own) // Else the outer template has said it.
+                m_system.workedOut.push_back(std::move(worked));
         return &adopt(std::move(scope));
     }
 
@@ -207,17 +203,22 @@ private:
     }
 
     const TemplateBook &m_book;
+    const KnownParts &m_known;
     FlatSystem m_system;
     std::vector<FlatRun> m_runs;
 };
 
 } // namespace
 
-Result<FlatSystem> flatten(const TemplateBook &book, const Template &form, const Answers &answers)
+Result<FlatSystem> flatten(const TemplateBook &book, const Template &form, const Answers &given,
+                           const KnownParts &known)
 {
+    auto complete = completedWith(form, given, known);
+    if (!complete)
+        return tl::unexpected(complete.error());
     if (const auto allowed = sizeAllowed(book, form); !allowed)
         return tl::unexpected(allowed.error());
-    return Flattening(book).of(form, answers);
+    return Flattening(book, known).of(form, std::move(*complete));
 }
 
 } // namespace flarestock

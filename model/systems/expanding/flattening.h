@@ -6,7 +6,7 @@
 
 #pragma once
 
-#include "model/systems/template.h"
+#include "model/systems/sizing/completing.h"
 
 #include <memory>
 
@@ -44,14 +44,15 @@ struct FlatSystem {
     std::vector<FlatStation> stations;                ///< In flow order; only those that apply.
     std::vector<FlatRun> runs;                        ///< By the station that they leave.
     std::vector<FlatExtra> extras;
+    std::vector<WorkedAnswer> workedOut; ///< The outermost template's first.
     std::vector<std::string> notes;
 };
 
-/// `answers` are those of the outermost template, complete. Where a module says nothing about its
-/// template's fluid question, the fluid of the outer one is the answer, if it is one of its
-/// choices. Problem: as sizeAllowed() (template_size.h) says, which is asked first; an answer of a
-/// module that its template does not take.
+/// `given` are the builder's answers to the outermost template. Where a module says nothing about
+/// its template's fluid question, the fluid of the outer one is the answer, if it is one of its
+/// choices. `known` is what answers are worked out with. Problem: as completed() (expand.h) and
+/// then sizeAllowed() (template_size.h) say; an answer of a module that its template does not take.
 [[nodiscard]] Result<FlatSystem> flatten(const TemplateBook &book, const Template &form,
-                                         const Answers &answers);
+                                         const Answers &given, const KnownParts &known);
 
 } // namespace flarestock

@@ -72,7 +72,10 @@ Result<PlacedStation> chooseStation(const StationWish &wish, Preference preferen
     if (!own && !demand->part.empty())
         notes.push_back("Station " + placed.id + ": " + demand->part +
                         ", which the template names, is not in the catalogue.");
-    const Part *programs = own ? own : (parts.empty() ? nullptr : parts.front());
+    const Part *programs = own             ? own
+                           : wish.settled  ? wish.settled
+                           : parts.empty() ? nullptr
+                                           : parts.front();
     placed.picked = wish.pick != nullptr;
     placed.part = wish.pick ? wish.pick : programs;
     if (wish.pick && programs != wish.pick)

@@ -20,7 +20,8 @@ struct PortWish {
 struct StationWish {
     const FlatStation *station = nullptr;
     std::vector<PortWish> ports;
-    const Part *pick = nullptr; ///< The builder's; nullptr where there is none.
+    const Part *pick = nullptr;    ///< The builder's; nullptr where there is none.
+    const Part *settled = nullptr; ///< The program's, where sizes were worked out by it.
 };
 
 /// Chooses and takes the part from the allotment. `notes` gets what no check can see.

@@ -48,8 +48,8 @@ std::optional<double> engineFlowM3S(const Answers &answers, const std::optional<
     const auto powerW = answered(answers, "power", Dimension::Power);
     if (!powerW || !fluid || !isFuel(*fluid))
         return {};
-    const auto band = consumptionBand(
-        *fluid, conditions.boostPa > 0 ? Induction::Boosted : Induction::Natural);
+    const auto band =
+        consumptionBand(*fluid, conditions.boostPa > 0 ? Induction::Boosted : Induction::Natural);
     const auto liquid = liquidAt(*fluid, conditions.fuelC);
     if (!band || !liquid)
         return {};

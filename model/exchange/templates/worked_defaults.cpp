@@ -1,0 +1,167 @@
+// SPDX-License-Identifier: MIT
+
+#include "model/exchange/templates/worked_defaults.h"
+
+#include "model/exact/nearest_word.h"
+
+#include <algorithm>
+#include <array>
+
+namespace flarestock {
+
+namespace {
+
+using Words = std::string_view;
+constexpr std::array<Words, 12> Keys = {"worked-out",   "feed",         "shared-by", "delivery",
+                                        "set-pressure", "line",         "flow",      "pumps",
+                                        "lengths",      "construction", "rise",      "filter-loss"};
+constexpr std::array<Words, 3> ByWords = {"fuel demand", "pump pressure", "line size"};
+constexpr std::array<Words, 2> FeedWords = {"pump", "gravity"};
+constexpr std::array<Words, 2> DeliveryWords = {"carburettor", "injection"};
+constexpr std::array<Words, 5> LineWords = {"suction", "before regulator", "behind regulator",
+                                            "return", "gravity"};
+constexpr int PumpsMost = 16;
+
+/// Which keys each calculation takes, in the order of ByWords.
+constexpr std::array<std::array<Words, 9>, 3> KeysOf = {{
+    {"feed", "shared-by"},
+    {"delivery", "set-pressure"},
+    {"delivery", "set-pressure", "line", "flow", "pumps", "lengths", "construction", "rise",
+     "filter-loss"},
+}};
+
+class WorkedDefaultReading {
+public:
+    WorkedDefaultReading(const TomlFields &fields, const std::vector<Question> &earlier)
+        : m_fields(fields), m_earlier(earlier), m_values(fields.source(), earlier)
+    {
+    }
+
+    std::optional<WorkedDefault> read(const Question &question)
+    {
+        const bool isWorked = m_fields.find("worked-out") != nullptr;
+        if (isWorked && m_fields.required("worked-out").empty())
+            return std::nullopt;
+        m_made.by =
+            static_cast<WorkedDefault::By>(m_fields.word("worked-out", ByWords, ByWords.size()));
+        const bool isKnown = static_cast<std::size_t>(m_made.by) < ByWords.size();
+        if (isWorked && !isKnown)
+            return std::nullopt; // Said already.
+        refuseOthers(isWorked);
+        if (!isWorked)
+            return std::nullopt;
+        switch (m_made.by) {
+        case WorkedDefault::By::FuelDemand:
+            readDemand(question);
+            break;
+        case WorkedDefault::By::PumpPressure:
+            wantMeasure(question, Dimension::Pressure);
+            readSet(true);
+            break;
+        case WorkedDefault::By::LineSize:
+            readLine(question);
+            break;
+        }
+        return std::move(m_made);
+    }
+
+private:
+    void refuseOthers(bool isWorked) const
+    {
+        const auto at = static_cast<std::size_t>(m_made.by);
+        for (const Words key : std::span(Keys).subspan(1)) {
+            const bool takes = isWorked && std::find(KeysOf[at].begin(), KeysOf[at].end(), key) !=
+                                               KeysOf[at].end();
+            if (takes || !m_fields.find(key))
+                continue;
+            m_fields.wrong(
+                key,
+                {isWorked ? "a " + std::string(ByWords[at]) + " has no \"" + std::string(key) + '"'
+                          : '"' + std::string(key) + "\" is only for what is worked out",
+                 isWorked ? "Remove it." : "Add worked-out, or remove it."});
+        }
+    }
+
+    void wantMeasure(const Question &question, Dimension dimension) const
+    {
+        if (question.form != Question::Form::Measured || question.dimension != dimension)
+            m_fields.wrong("worked-out",
+                           {"a " + m_fields.text("worked-out") + " is a " +
+                                std::string(text(dimension)) + ", which is not asked here",
+                            "Write form = \"measure\" and dimension = \"" +
+                                std::string(text(dimension)) + "\"."});
+    }
+
+    void readDemand(const Question &question)
+    {
+        wantMeasure(question, Dimension::VolumeFlow);
+        const auto power = std::find_if(m_earlier.begin(), m_earlier.end(),
+                                        [](const Question &asked) { return asked.id == "power"; });
+        if (power == m_earlier.end() || power->dimension != Dimension::Power)
+            m_fields.wrong("worked-out",
+                           {"a fuel demand goes by the power, and no question \"power\" of that "
+                            "dimension stands before it",
+                            "Ask for the power first."});
+        m_made.feed = static_cast<Feed>(m_fields.word("feed", FeedWords, 0));
+        m_made.sharedBy = std::max(1, m_fields.whole("shared-by", PumpsMost, 1));
+    }
+
+    void readSet(bool wanted)
+    {
+        if (wanted || m_fields.find("delivery"))
+            (void)m_fields.required("delivery");
+        m_made.delivery = static_cast<FuelSystem>(m_fields.word("delivery", DeliveryWords, 1));
+        if (wanted && !m_fields.find("set-pressure"))
+            (void)m_fields.required("set-pressure");
+        m_made.setPressure = m_values.varying(m_fields, "set-pressure", Wanted::Pressure);
+    }
+
+    void readLine(const Question &question)
+    {
+        if (!question.isDash)
+            m_fields.wrong("worked-out", {"a line size is a dash size, which is not asked here",
+                                          "Write form = \"dash\"."});
+        (void)m_fields.required("line");
+        m_made.line = static_cast<WorkedDefault::Line>(m_fields.word("line", LineWords, 0));
+        const bool isSet = m_made.line == WorkedDefault::Line::BeforeRegulator ||
+                           m_made.line == WorkedDefault::Line::BehindRegulator ||
+                           m_made.line == WorkedDefault::Line::Return;
+        readSet(isSet && m_fields.find("line") != nullptr);
+        if (!m_fields.find("flow"))
+            (void)m_fields.required("flow");
+        m_made.flow = m_values.varying(m_fields, "flow", Wanted::Flow);
+        m_made.pumps = m_fields.texts("pumps");
+        const TomlValue *const lengths = m_fields.find("lengths", TomlValue::Form::List);
+        if (!lengths && !m_fields.find("lengths"))
+            (void)m_fields.required("lengths");
+        if (lengths) {
+            if (lengths->items.empty())
+                m_fields.wrong("lengths", {"\"lengths\" is empty", "Name one length at least."});
+            for (const TomlValue &item : lengths->items)
+                m_made.lengths.push_back(m_values.varying(item, "lengths", Wanted::Length));
+        }
+        m_made.construction = m_values.varying(m_fields, "construction", Wanted::Construction);
+        m_made.rise = m_values.varying(m_fields, "rise", Wanted::Rise);
+        m_made.filterLoss = m_values.varying(m_fields, "filter-loss", Wanted::Pressure);
+    }
+
+    const TomlFields &m_fields;
+    const std::vector<Question> &m_earlier;
+    VaryingReader m_values;
+    WorkedDefault m_made;
+};
+
+} // namespace
+
+std::span<const std::string_view> workedDefaultKeys() noexcept
+{
+    return Keys;
+}
+
+std::optional<WorkedDefault> readWorkedDefault(const TomlFields &fields, const Question &question,
+                                               const std::vector<Question> &earlier)
+{
+    return WorkedDefaultReading(fields, earlier).read(question);
+}
+
+} // namespace flarestock
