@@ -54,7 +54,7 @@ struct WorkedDefault {
     std::vector<Varying> lengths;   ///< Of its runs, one after the other.
     Varying construction;           ///< Hose series; not said: any that suits the fluid.
     Varying rise;                   ///< Its end above its beginning.
-    Varying filterLoss;             ///< What the clean filters in it take of the pressure.
+    Varying otherLoss;              ///< What else takes of its pressure: filters, valves.
 };
 
 struct Question {

@@ -2,6 +2,7 @@
 
 #include "app/command/build/bill_document.h"
 
+#include "app/command/build/size_words.h"
 #include "app/command/command.h"
 
 #include <QJsonArray>
@@ -102,6 +103,7 @@ QJsonObject billDocument(const WorkedBuild &build)
         {QStringLiteral("answers"), answersOf(build.expansion.answers)},
         {QStringLiteral("lines"), lines},
         {QStringLiteral("joints"), joints},
+        {QStringLiteral("sizes"), sizesDocument(build.expansion)},
         {QStringLiteral("findings"), findings},
         {QStringLiteral("total"), jsonText(build.bill.total.amount.text())},
         {QStringLiteral("currency"), jsonText(build.bill.total.currency.code())},

@@ -3,6 +3,7 @@
 #include "app/command/build/bill_sheet.h"
 
 #include "app/command/build/build_words.h"
+#include "app/command/build/size_words.h"
 #include "app/command/text_table.h"
 
 namespace flarestock {
@@ -129,9 +130,9 @@ std::string findingsOf(const WorkedBuild &build)
 
 std::string billSheet(const WorkedBuild &build, const Catalogue &catalogue)
 {
-    return headOf(build.expansion) + linesOf(build) + jointsOf(build.expansion) +
-           shortagesOf(build.bill, catalogue) + findingsOf(build) + "\n" + std::string(Advice) +
-           std::string(BeforeOpening);
+    return headOf(build.expansion) + sizesSheet(build.expansion) + linesOf(build) +
+           jointsOf(build.expansion) + shortagesOf(build.bill, catalogue) + findingsOf(build) +
+           "\n" + std::string(Advice) + std::string(BeforeOpening);
 }
 
 } // namespace flarestock

@@ -38,6 +38,30 @@ QStringList choicesOf(const Question &question)
     return choices;
 }
 
+/// What was worked out for it; nullptr where its default is fixed.
+const WorkedAnswer *workedFor(const WorkedOut &worked, const Question &question)
+{
+    for (const WorkedAnswer &one : worked.expansion->workedOut)
+        if (one.question == question.id)
+            return &one;
+    return nullptr;
+}
+
+/// A size is taken as worked out by its first choice; a measure by leaving its field empty.
+Row workedRow(const Question &question, const WorkedAnswer &worked)
+{
+    const QString size = AnswerWords::tr("worked out: %1").arg(localised(said(worked.worked)));
+    if (question.isDash)
+        return {said(question.id),
+                {said(question.title), formOf(question), QStringList{size} + choicesOf(question),
+                 worked.own ? said(worked.answer) : size, QString()}};
+    const QString title = worked.own ? AnswerWords::tr("%1 (%2)").arg(said(question.title), size)
+                                     : AnswerWords::tr("%1, worked out").arg(said(question.title));
+    return {
+        said(question.id),
+        {title, formOf(question), choicesOf(question), localised(said(worked.answer)), QString()}};
+}
+
 QStringList preferences()
 {
     return {QStringLiteral("shelf"), QStringLiteral("joints"), QStringLiteral("money")};
@@ -100,6 +124,11 @@ std::vector<Row> answerRows(const WorkedOut &worked, const BuildPlan &plan,
     for (const Question &question : worked.form->questions) {
         if (!question.when.holds(answers))
             continue;
+        const WorkedAnswer *const reckoned = workedFor(worked, question);
+        if (reckoned != nullptr && !refused.contains(said(question.id))) {
+            rows.push_back(workedRow(question, *reckoned));
+            continue;
+        }
         const auto answer = answers.find(question.id);
         const auto wrong = refused.constFind(said(question.id));
         const bool isRefused = wrong != refused.constEnd();
@@ -111,6 +140,13 @@ std::vector<Row> answerRows(const WorkedOut &worked, const BuildPlan &plan,
     }
     rows.push_back(preferenceRow(plan));
     return rows;
+}
+
+bool letsBeWorkedOut(const Question &question, const QString &typed)
+{
+    if (!question.workedOut)
+        return false;
+    return question.isDash ? !choicesOf(question).contains(typed) : typed.trimmed().isEmpty();
 }
 
 Result<std::string> meant(const Question &question, const QString &typed, const std::string &now)

@@ -29,6 +29,10 @@ using RefusedAnswers = QMap<QString, RefusedAnswer>;
 [[nodiscard]] std::vector<Row> answerRows(const WorkedOut &worked, const BuildPlan &plan,
                                           const RefusedAnswers &refused);
 
+/// Whether what was typed or chosen lets the answer be worked out again: nothing in a field of a
+/// measure, the first choice of a size.
+[[nodiscard]] bool letsBeWorkedOut(const Question &question, const QString &typed);
+
 /// What a field means: the person's decimal sign made a point; a bare number takes the unit that
 /// stands beside it. Problem: no number, no unit, another dimension, outside the bounds.
 [[nodiscard]] Result<std::string> meant(const Question &question, const QString &typed,

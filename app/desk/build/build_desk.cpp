@@ -118,6 +118,8 @@ bool BuildDesk::answer(const QString &id, const QString &typed)
     const Question *asked = question(id);
     if (asked == nullptr)
         return false;
+    if (letsBeWorkedOut(*asked, typed))
+        return workOutAgain(*asked);
     const std::string now = m_worked.expansion->answers.at(asked->id);
     const auto wanted = meant(*asked, typed, now);
     if (!wanted) {
@@ -125,7 +127,9 @@ bool BuildDesk::answer(const QString &id, const QString &typed)
         return false;
     }
     const bool wasRefused = m_refused.remove(id) > 0;
-    if (*wanted == now) {
+    // The builder may decide on what was worked out: then it stays, whatever else is answered.
+    const bool isDecided = !asked->workedOut || m_plan.answers.contains(asked->id);
+    if (*wanted == now && isDecided) {
         if (wasRefused)
             show();
         return true;
@@ -136,6 +140,18 @@ bool BuildDesk::answer(const QString &id, const QString &typed)
         tr("%1 from %2 to %3")
             .arg(said(asked->title), localised(said(now)), localised(said(*wanted)));
     return take(std::move(plan), what);
+}
+
+bool BuildDesk::workOutAgain(const Question &asked)
+{
+    const bool wasRefused = m_refused.remove(said(asked.id)) > 0;
+    BuildPlan plan = m_plan;
+    if (plan.answers.erase(asked.id) == 0) {
+        if (wasRefused)
+            show();
+        return true;
+    }
+    return take(std::move(plan), tr("%1: worked out again").arg(said(asked.title)));
 }
 
 void BuildDesk::giveUp(const QString &id)

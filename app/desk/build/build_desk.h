@@ -130,6 +130,8 @@ private:
     [[nodiscard]] const Question *question(const QString &id) const;
     [[nodiscard]] QString nameOf(const std::string &slot) const;
     [[nodiscard]] QString worstSpot() const;
+    /// Lets go of the builder's own answer to what can be worked out.
+    bool workOutAgain(const Question &asked);
     void refuse(const QString &question, const QString &typed, const Problem &problem);
     void show();
     void refreshOpened();

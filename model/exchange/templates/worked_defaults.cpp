@@ -14,7 +14,7 @@ namespace {
 using Words = std::string_view;
 constexpr std::array<Words, 12> Keys = {"worked-out",   "feed",         "shared-by", "delivery",
                                         "set-pressure", "line",         "flow",      "pumps",
-                                        "lengths",      "construction", "rise",      "filter-loss"};
+                                        "lengths",      "construction", "rise",      "other-loss"};
 constexpr std::array<Words, 3> ByWords = {"fuel demand", "pump pressure", "line size"};
 constexpr std::array<Words, 2> FeedWords = {"pump", "gravity"};
 constexpr std::array<Words, 2> DeliveryWords = {"carburettor", "injection"};
@@ -27,7 +27,7 @@ constexpr std::array<std::array<Words, 9>, 3> KeysOf = {{
     {"feed", "shared-by"},
     {"delivery", "set-pressure"},
     {"delivery", "set-pressure", "line", "flow", "pumps", "lengths", "construction", "rise",
-     "filter-loss"},
+     "other-loss"},
 }};
 
 class WorkedDefaultReading {
@@ -124,8 +124,7 @@ private:
         (void)m_fields.required("line");
         m_made.line = static_cast<WorkedDefault::Line>(m_fields.word("line", LineWords, 0));
         const bool isSet = m_made.line == WorkedDefault::Line::BeforeRegulator ||
-                           m_made.line == WorkedDefault::Line::BehindRegulator ||
-                           m_made.line == WorkedDefault::Line::Return;
+                           m_made.line == WorkedDefault::Line::BehindRegulator;
         readSet(isSet && m_fields.find("line") != nullptr);
         if (!m_fields.find("flow"))
             (void)m_fields.required("flow");
@@ -142,7 +141,7 @@ private:
         }
         m_made.construction = m_values.varying(m_fields, "construction", Wanted::Construction);
         m_made.rise = m_values.varying(m_fields, "rise", Wanted::Rise);
-        m_made.filterLoss = m_values.varying(m_fields, "filter-loss", Wanted::Pressure);
+        m_made.otherLoss = m_values.varying(m_fields, "other-loss", Wanted::Pressure);
     }
 
     const TomlFields &m_fields;

@@ -29,7 +29,7 @@ std::vector<SizeTried> triedSizes(const LineAsked &asked, const std::vector<Dash
     for (const DashBore &bore : bores) {
         line.boreM = bore.boreM;
         const LineLoss loss = lineLoss(line).value();
-        const double drop = loss.dropPa + asked.filterPa;
+        const double drop = loss.dropPa + asked.otherPa;
         const bool keeps =
             (!asked.mostPa || drop <= *asked.mostPa) && loss.velocityMS <= asked.mostMS;
         tried.push_back({bore, drop, loss.velocityMS, keeps});

@@ -20,7 +20,7 @@ struct LineAsked {
     double viscosityPaS = 0; ///< Above 0.
     double lengthM = 0;      ///< 0 or more.
     double minorK = 0;       ///< Of ends and openings, on the velocity in the bore; 0 or more.
-    double filterPa = 0;     ///< What its clean filters take, whatever the bore.
+    double otherPa = 0;      ///< What filters and valves in it take, whatever the bore.
     double riseM = 0;        ///< Its end above its beginning.
     /// What it may take in all; nothing where that is not known or not to be kept by any size.
     std::optional<double> mostPa;
@@ -36,7 +36,7 @@ struct DashBore {
 
 struct SizeTried {
     DashBore size;
-    double dropPa = 0; ///< Filters and level with it.
+    double dropPa = 0; ///< All of it, level too.
     double velocityMS = 0;
     bool keeps = false; ///< To both bounds.
 };

@@ -125,8 +125,7 @@ private:
             line.lengthM += metres.value_or(0);
             line.minorK += metres ? EndsK : 0;
         }
-        line.filterPa =
-            answeredSi(m_by.filterLoss, Dimension::Pressure, m_asked.answers).value_or(0);
+        line.otherPa = answeredSi(m_by.otherLoss, Dimension::Pressure, m_asked.answers).value_or(0);
         line.riseM = answeredSi(m_by.rise, Dimension::Length, m_asked.answers).value_or(0);
         return true;
     }
@@ -157,7 +156,7 @@ private:
         if (!vapour || !air)
             return;
         const double most = *air - vapour->pascal - inletBounds().cautionPa;
-        if (most <= sizes.line.filterPa) {
+        if (most <= sizes.line.otherPa) {
             m_made.why = "the fuel is too near to boiling for any size; taken by its velocity";
             return;
         }
