@@ -173,9 +173,8 @@ void BookChecks::checkPumps(const ReadFile &file)
             const std::string &pump = worked->pumps[at];
             const Station *station = checkPlace(*file.form, pump, tables[i], "pumps");
             if (station && station->demand.kind != Kind::Pump)
-                tables[i].wrong("pumps", {"the station \"" + pump + "\" is a " +
-                                              std::string(text(station->demand.kind)),
-                                          "Name a station for a pump."});
+                tables[i].wrong("pumps", {"the station \"" + pump + "\" has no pump",
+                                          "Name a station of the kind pump."});
         }
     }
 }

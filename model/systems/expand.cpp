@@ -5,10 +5,10 @@
 #include "model/exact/case_fold.h"
 #include "model/systems/expanding/gathering.h"
 #include "model/systems/expanding/joining.h"
-#include "model/systems/expanding/settled_pumps.h"
 #include "model/systems/expanding/shared_ways.h"
 #include "model/systems/expanding/station_choice.h"
 #include "model/systems/expanding/template_size.h"
+#include "model/systems/sizing/settled_pumps.h"
 #include "model/systems/slots.h"
 
 #include <cassert>

@@ -41,7 +41,7 @@ std::vector<Answers> combinationsOf(const Template &form)
         if (question.form == Question::Form::YesNo)
             choices = {"yes", "no"};
         std::erase(choices, "heat exchanger");
-        if (choices.empty())
+        if (choices.empty() || question.workedOut) // What another size leaves open is told.
             continue;
         std::vector<Answers> more;
         for (const Answers &answers : all)

@@ -156,7 +156,7 @@ void WorkedOutAnswersTest::isNamedWithItsPlace_data()
     row(29, "flow = \"{power}\"", 8, "with the answer \"450 hp\" to \"power\"");
     row(29, "flow = \"{size}\"", 10, "there is no question \"size\" here");
     row(30, "pumps = [\"pmp\"]", 9, "has no station \"pmp\". Perhaps \"pump\" is meant.");
-    row(30, "pumps = [\"engine\"]", 9, "the station \"engine\" is a engine");
+    row(30, "pumps = [\"engine\"]", 9, "the station \"engine\" has no pump");
     row(30, "pumps = [\"filters/pump\"]", 9, "has no module \"filters\"");
     row(30, "pumps = \"pump\"", 9, "\"pumps\" is a text, not a list");
     row(31, "lengths = []", 11, "\"lengths\" is empty");

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 
-#include "model/systems/expanding/settled_pumps.h"
+#include "model/systems/sizing/settled_pumps.h"
 
 #include "model/exact/case_fold.h"
 #include "model/systems/expanding/allotment.h"
