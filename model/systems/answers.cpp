@@ -85,6 +85,15 @@ void answerItself(WorkedAnswer &worked, const std::string &own)
         worked.sizes->taken = dashOfChoice(own);
 }
 
+/// nullptr where there is none; an empty one lets what can be worked out be worked out.
+const std::string *ownAnswer(const Question &question, const Answers &given)
+{
+    const auto found = given.find(question.id);
+    if (found == given.end() || (question.workedOut && trimmed(found->second).empty()))
+        return nullptr;
+    return &found->second;
+}
+
 } // namespace
 
 Result<CompletedAnswers> completedWith(const Template &form, const Answers &given,
@@ -94,9 +103,8 @@ Result<CompletedAnswers> completedWith(const Template &form, const Answers &give
         return tl::unexpected(asked.error());
     CompletedAnswers complete;
     for (const Question &question : form.questions) {
-        const auto found = given.find(question.id);
-        auto answer = found == given.end() ? Result<std::string>(question.standard)
-                                           : spelt(question, found->second);
+        const std::string *own = ownAnswer(question, given);
+        auto answer = own ? spelt(question, *own) : Result<std::string>(question.standard);
         if (!answer)
             return tl::unexpected(answer.error());
         complete.answers[question.id] = std::move(*answer);
@@ -111,7 +119,7 @@ Result<CompletedAnswers> completedWith(const Template &form, const Answers &give
         if (!question.workedOut)
             continue;
         WorkedAnswer worked = workOut(form, question, complete.answers, known);
-        if (isAsked && given.contains(question.id))
+        if (isAsked && ownAnswer(question, given))
             answerItself(worked, answer);
         answer = worked.answer;
         if (isAsked)

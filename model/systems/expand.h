@@ -32,7 +32,8 @@ struct ExpandRequest {
 [[nodiscard]] Result<Expansion> expand(const ExpandRequest &request);
 
 /// The complete answers of a template: those given, checked and spelt as the template does, and
-/// the defaults of the rest. Problem: as above.
+/// the defaults of the rest, fixed or worked out without a catalogue; an empty answer to what can
+/// be worked out counts as not given. Problem: as above.
 [[nodiscard]] Result<Answers> completed(const Template &form, const Answers &given);
 
 } // namespace flarestock

@@ -196,7 +196,8 @@ void SizesAreWorkedOut::ownAnswerCountsAndIsTakenBack()
     QCOMPARE(of(own, "flow").worked, worked.answers.at("flow"));
     // What depends on it goes by the builder's flow, not by the one that was worked out.
     QCOMPARE(of(own, "return").sizes->line.flowM3S, 500e-3 / 3600);
-    QCOMPARE(workedBy({}).answers, worked.answers);
+    QCOMPARE(workedBy({{"feed", ""}, {"flow", " "}}).answers, worked.answers);
+    QVERIFY(!of(workedBy({{"feed", ""}}), "feed").own);
     QVERIFY(!completed(form(), {{"feed", "-7"}}));
 }
 
