@@ -138,13 +138,14 @@ void WorkedOutAnswersTest::isNamedWithItsPlace_data()
     row(16, "worked-out = \"fuel demnd\"", 14, "Perhaps \"fuel demand\" is meant.");
     row(16, "worked-out = \"\"", 14, "\"worked-out\" is empty");
     row(16, "worked-out = 3", 14, "\"worked-out\" is a whole number, not a text");
-    row(16, "worked-out = \"line size\"", 14, "a line size is a dash size");
+    row(16, "worked-out = \"line size\"", 8, "a line size has no \"feed\"");
     row(16, "# not worked out", 8, "\"feed\" is only for what is worked out");
     row(17, "feed = \"gravty\"", 8, "Perhaps \"gravity\" is meant.");
     row(17, "line = \"suction\"", 8, "a fuel demand has no \"line\"");
     row(18, "shared-by = 17", 13, "not from 0 to 16");
     row(18, "sharedby = 2", 1, "a question has no \"sharedby\"");
     row(23, "form = \"dach\"", 8, "Perhaps \"dash\" is meant.");
+    row(23, "form = \"choice\"", 14, "a line size is a dash size");
     row(24, "choices = [\"-6\", \"8\"]", 11, "\"8\" is no dash size");
     row(24, "choices = [\"-8\", \"-6\"]", 11, "the sizes do not rise at -6");
     row(24, "least = \"-4\"", 9, "a question of this form has no \"least\"");
@@ -185,14 +186,16 @@ void WorkedOutAnswersTest::isNamedWithItsPlace()
     const Problem &said = read.error();
     QVERIFY2(said.sentence().find(words.toStdString()) != std::string::npos, said.text().c_str());
     // What is missing is named at its table, what lost its partner at the partner.
-    const unsigned expectedLine = changed.startsWith(QStringLiteral("id = \"watts"))         ? 16
-                                  : changed.startsWith(QStringLiteral("dimension = \"pres")) ? 19
-                                  : changed.startsWith(QStringLiteral("dimension = \"leng")) ? 44
-                                  : changed.startsWith(QStringLiteral("# not worked"))       ? 17
-                                  : changed.startsWith(QStringLiteral("# nothing is set"))   ? 36
-                                  : changed.startsWith(QLatin1Char('#'))                     ? 20
-                                  : changed.contains(QStringLiteral("\nlengths"))            ? 44
-                                                                                             : line;
+    const unsigned expectedLine = changed.startsWith(QStringLiteral("id = \"watts"))          ? 16
+                                  : changed.startsWith(QStringLiteral("dimension = \"pres"))  ? 19
+                                  : changed.startsWith(QStringLiteral("dimension = \"leng"))  ? 44
+                                  : changed.startsWith(QStringLiteral("worked-out = \"line")) ? 17
+                                  : changed.startsWith(QStringLiteral("form = \"choice"))     ? 25
+                                  : changed.startsWith(QStringLiteral("# not worked"))        ? 17
+                                  : changed.startsWith(QStringLiteral("# nothing is set"))    ? 36
+                                  : changed.startsWith(QLatin1Char('#'))                      ? 20
+                                  : changed.contains(QStringLiteral("\nlengths"))             ? 44
+                                                                                  : line;
     QVERIFY2(said.line == expectedLine && said.column == column, said.text().c_str());
     QVERIFY(!said.excerpt.empty());
     QVERIFY2(!said.remedy.empty(), said.text().c_str());

@@ -204,7 +204,7 @@ void SizesAreWorkedOut::ownAnswerCountsAndIsTakenBack()
 /// Against Blasius' law for smooth pipe, f = 0.3164 / Re^0.25 (textbook), good to 5 % here.
 void SizesAreWorkedOut::whatAnOverrideCosts()
 {
-    const auto complete = workedBy({{"flow", "460 L/h"}, {"feed", "-6"}});
+    const auto complete = workedBy({{"flow", "460 L/h"}, {"length", "20 ft"}, {"feed", "-6"}});
     const auto &feed = of(complete, "feed");
     QCOMPARE(feed.worked, std::string("-8"));
     const auto drop = [](double bore) {
@@ -214,7 +214,7 @@ void SizesAreWorkedOut::whatAnOverrideCosts()
         const double velocity = flow / (3.14159265 / 4 * bore * bore);
         const double reynolds = density * velocity * bore / viscosity;
         const double friction = 0.3164 / std::pow(reynolds, 0.25);
-        return (friction * 11 * 0.3048 / bore + 2) * density * velocity * velocity / 2;
+        return (friction * 20 * 0.3048 / bore + 2) * density * velocity * velocity / 2;
     };
     const double more = drop(0.3125 * 0.0254) - drop(0.40625 * 0.0254);
     const double said = feed.sizes->overWorkedPa(*feed.sizes->of(feed.sizes->taken));
@@ -277,7 +277,7 @@ void SizesAreWorkedOut::linesCarryAllThatTheirPumpGives()
     asked.runs[1].dash = said("{feed}");
     asked.questions[7].workedOut->pumps = {"pump"};
     bench.add(asked);
-    const auto build = expand(bench.request("fuel", {{"power", "200 hp"}}));
+    const auto build = expand(bench.request("fuel", {{"power", "200 hp"}, {"length", "20 ft"}}));
     QVERIFY2(build, build ? "" : build.error().text().c_str());
     const auto found = std::find_if(build->workedOut.begin(), build->workedOut.end(),
                                     [](const WorkedAnswer &one) { return one.question == "feed"; });
