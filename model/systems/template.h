@@ -51,6 +51,7 @@ struct WorkedDefault {
     Line line = Line::BeforeRegulator;
     Varying flow;                   ///< Of a line: what it carries at least …
     std::vector<std::string> pumps; ///< … and all that these stations' pumps give, if that is more.
+    bool pumpsApart = false;        ///< Each has such a line: the one that gives most counts.
     std::vector<Varying> lengths;   ///< Of its runs, one after the other.
     Varying construction;           ///< Hose series; not said: any that suits the fluid.
     Varying rise;                   ///< Its end above its beginning.

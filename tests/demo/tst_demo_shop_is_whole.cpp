@@ -265,11 +265,12 @@ void DemoShopTest::everyCombinationOfChoicesIsBuildable()
     }
 }
 
+/// At 1 m/s (judgement) 10.4 mm carry 307 L/h: enough for the pump of 255, not for that of 460.
 void DemoShopTest::morePowerMakesTheLinesThicker()
 {
     const DemoShop &shop = DemoShop::it();
     ExpandRequest asked = shop.request("injection-frame-rail");
-    const std::map<std::string, int> supplies{{"450 hp", 8}, {"520 hp", 10}, {"950 hp", 12}};
+    const std::map<std::string, int> supplies{{"300 hp", 8}, {"520 hp", 12}};
     for (const auto &[power, dash] : supplies) {
         asked.answers["power"] = power;
         QCOMPARE(shop.expanded(asked).run("supply")->dash, dash);

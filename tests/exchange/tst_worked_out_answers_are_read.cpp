@@ -160,6 +160,7 @@ void WorkedOutAnswersTest::isNamedWithItsPlace_data()
     row(30, "pumps = [\"engine\"]", 9, "the station \"engine\" has no pump");
     row(30, "pumps = [\"filters/pump\"]", 9, "has no module \"filters\"");
     row(30, "pumps = \"pump\"", 9, "\"pumps\" is a text, not a list");
+    row(30, "pumps-apart = \"yes\"", 15, "\"pumps-apart\" is a text, not true or false");
     row(31, "lengths = []", 11, "\"lengths\" is empty");
     row(31, "lengths = \"10 ft\"", 11, "\"lengths\" is a text, not a list");
     row(31, "lengths = [\"10 psi\"]", 12, "\"10 psi\" is no length");

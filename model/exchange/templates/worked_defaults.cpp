@@ -12,9 +12,9 @@ namespace flarestock {
 namespace {
 
 using Words = std::string_view;
-constexpr std::array<Words, 12> Keys = {"worked-out",   "feed",         "shared-by", "delivery",
-                                        "set-pressure", "line",         "flow",      "pumps",
-                                        "lengths",      "construction", "rise",      "other-loss"};
+constexpr std::array<Words, 13> Keys = {
+    "worked-out", "feed",        "shared-by", "delivery",     "set-pressure", "line",      "flow",
+    "pumps",      "pumps-apart", "lengths",   "construction", "rise",         "other-loss"};
 constexpr std::array<Words, 3> ByWords = {"fuel demand", "pump pressure", "line size"};
 constexpr std::array<Words, 2> FeedWords = {"pump", "gravity"};
 constexpr std::array<Words, 2> DeliveryWords = {"carburettor", "injection"};
@@ -23,11 +23,11 @@ constexpr std::array<Words, 5> LineWords = {"suction", "before regulator", "behi
 constexpr int PumpsMost = 16;
 
 /// Which keys each calculation takes, in the order of ByWords.
-constexpr std::array<std::array<Words, 9>, 3> KeysOf = {{
+constexpr std::array<std::array<Words, 10>, 3> KeysOf = {{
     {"feed", "shared-by"},
     {"delivery", "set-pressure"},
-    {"delivery", "set-pressure", "line", "flow", "pumps", "lengths", "construction", "rise",
-     "other-loss"},
+    {"delivery", "set-pressure", "line", "flow", "pumps", "pumps-apart", "lengths", "construction",
+     "rise", "other-loss"},
 }};
 
 class WorkedDefaultReading {
@@ -130,6 +130,7 @@ private:
             (void)m_fields.required("flow");
         m_made.flow = m_values.varying(m_fields, "flow", Wanted::Flow);
         m_made.pumps = m_fields.texts("pumps");
+        m_made.pumpsApart = m_fields.yesNo("pumps-apart", false);
         const TomlValue *const lengths = m_fields.find("lengths", TomlValue::Form::List);
         if (!lengths && !m_fields.find("lengths"))
             (void)m_fields.required("lengths");

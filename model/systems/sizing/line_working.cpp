@@ -84,24 +84,31 @@ private:
         return false;
     }
 
-    /// All that the named pumps give at the pressure that is set; 0 where none is known.
+    /// What the pump gives at the pressure that is set; 0 where it is not known.
+    [[nodiscard]] double pumpM3S(const std::string &id) const
+    {
+        if (!m_asked.known.pumps)
+            return 0;
+        const auto found = m_asked.known.pumps->find(id);
+        const auto *facts =
+            found == m_asked.known.pumps->end() ? nullptr : found->second->as<PumpFacts>();
+        if (!facts)
+            return 0;
+        auto flow = m_setPa ? pumpFlowLh(*facts, *m_setPa / 1e3) : std::nullopt;
+        if (!flow)
+            flow = mostFlowLh(*facts);
+        return flow.value_or(0) * LitreHour;
+    }
+
+    /// All that the named pumps give together, or the one of them that gives most.
     double pumpsM3S()
     {
         double all = 0;
         for (const std::string &pump : m_by.pumps) {
             const std::string id = m_asked.known.prefix + pump;
             m_made.pumps.push_back(id);
-            const auto *known = m_asked.known.pumps;
-            const auto found = known ? known->find(id) : decltype(known->end()){};
-            if (!known || found == known->end())
-                continue;
-            const auto *facts = found->second->as<PumpFacts>();
-            if (!facts)
-                continue;
-            auto flow = m_setPa ? pumpFlowLh(*facts, *m_setPa / 1e3) : std::nullopt;
-            if (!flow)
-                flow = mostFlowLh(*facts);
-            all += flow.value_or(0) * LitreHour;
+            const double one = pumpM3S(id);
+            all = m_by.pumpsApart ? std::max(all, one) : all + one;
         }
         return all;
     }
