@@ -13,6 +13,8 @@ namespace flarestock {
 
 namespace {
 
+using Clock = std::chrono::steady_clock;
+
 /// An aim with a larger factor is asked a second time. The library's own tolerances are 1e-7 of
 /// what it sums up.
 constexpr std::int64_t PlainFactorMost = 10'000;
@@ -148,8 +150,8 @@ bool Programme::isBetter(const std::vector<std::int64_t> &values,
 /// The aims one after the other, each with those before it held where they are.
 class Programme::Solving {
 public:
-    Solving(const Programme &programme, std::chrono::seconds each)
-        : m_programme(programme), m_each(std::max(each, std::chrono::seconds(1)))
+    Solving(const Programme &programme, std::chrono::milliseconds within)
+        : m_programme(programme), m_end(Clock::now() + within)
     {
         m_search.numbers = programme.m_numbers;
         for (const Limit &limit : programme.m_limits)
@@ -180,13 +182,18 @@ public:
     }
 
 private:
-    /// Searches, and keeps what is better than the best so far and holds.
+    /// Searches for as long as there is time left, and keeps what is better than the best so far
+    /// and holds.
     Searched look(const LinearSum &aim)
     {
+        const auto left =
+            std::chrono::duration_cast<std::chrono::milliseconds>(m_end - Clock::now());
+        if (left.count() <= 0)
+            return {};
         m_search.aim = aim;
         const std::int64_t common = commonFactor(aim);
         divide(m_search.aim, common);
-        Searched searched = searchedByCbc(m_search, m_each);
+        Searched searched = searchedByCbc(m_search, left);
         if (!searched.values.empty())
             searched.values.resize(m_programme.size());
         if (searched.bound) { // Of the sum as it was said.
@@ -260,21 +267,21 @@ private:
     }
 
     const Programme &m_programme;
-    std::chrono::seconds m_each;
+    Clock::time_point m_end;
     Search m_search;
     std::optional<std::vector<std::int64_t>> m_best;
     bool m_impossible = false;
     std::int64_t m_bound = 0;
 };
 
-Solution Programme::solve(std::chrono::seconds each) const
+Solution Programme::solve(std::chrono::milliseconds within) const
 {
     if (isBeyond()) {
         Solution beyond;
         beyond.outcome = Solution::Outcome::Beyond;
         return beyond;
     }
-    return Solving(*this, each).solution();
+    return Solving(*this, within).solution();
 }
 
 } // namespace flarestock

@@ -83,9 +83,9 @@ public:
     /// every limit.
     void startWith(std::vector<std::int64_t> values);
 
-    /// `each` is the time for one aim, in whole seconds, at least one. The answer depends on the
-    /// machine only where the time runs out.
-    [[nodiscard]] Solution solve(std::chrono::seconds each) const;
+    /// Ends after about this time, whatever there is to choose. The answer depends on the machine
+    /// only where the time runs out.
+    [[nodiscard]] Solution solve(std::chrono::milliseconds within) const;
 
     /// Whether such values keep every limit, exactly.
     [[nodiscard]] bool holds(const std::vector<std::int64_t> &values) const;
