@@ -15,6 +15,7 @@
 #include <CLI/CLI.hpp>
 #include <QJsonArray>
 
+#include <algorithm>
 #include <memory>
 
 namespace flarestock {
@@ -112,6 +113,12 @@ struct Said {
             text += (text.empty() ? "" : ", ") + length(wish.lengths[one]);
         return text;
     }
+    [[nodiscard]] std::int64_t reached(CutMeasure of) const
+    {
+        const auto measures = measuresOf(aim);
+        const auto at = std::find(measures.begin(), measures.end(), of) - measures.begin();
+        return plan.measured(named.task(), aim).at(static_cast<std::size_t>(at));
+    }
     [[nodiscard]] QJsonArray amounts(const std::vector<std::size_t> &lengths) const
     {
         QJsonArray all;
@@ -121,12 +128,24 @@ struct Said {
     }
 };
 
+/// "; not proven to be the best: waste at least 1 in, is 2 in"; nothing where it is proven.
+std::string boundText(const Said &said)
+{
+    if (!said.plan.bound)
+        return {};
+    const CutBound &bound = *said.plan.bound;
+    const auto spokenAmount = [&](std::int64_t amount) {
+        return isLength(bound.of) ? said.length(amount) : std::to_string(amount);
+    };
+    return "; not proven to be the best: " + std::string(text(bound.of)) + " at least " +
+           spokenAmount(bound.atLeast) + ", is " + spokenAmount(said.reached(bound.of));
+}
+
 std::string textOf(const Said &said)
 {
     const CutPlan &plan = said.plan;
     std::string all = said.aim == CutAim::RemnantsFirst ? "remnants first" : "least waste";
-    all +=
-        ": " + said.length(plan.waste()) + " of waste" + (plan.bound ? ", not proven" : "") + "\n";
+    all += ": " + said.length(plan.waste()) + " of waste" + boundText(said) + "\n";
     using Side = TextTable::Side;
     TextTable table({{"off", Side::Left},
                      {"place", Side::Left},
@@ -145,6 +164,19 @@ std::string textOf(const Said &said)
         all += "  lacking: " + said.list(plan.lacking) + "; to be had from one piece of " +
                said.length(plan.lengthToBuy(said.named.task())) + "\n";
     return all;
+}
+
+QJsonValue boundOf(const Said &said)
+{
+    if (!said.plan.bound)
+        return {};
+    const CutBound &bound = *said.plan.bound;
+    const auto value = [&](std::int64_t amount) {
+        return isLength(bound.of) ? said.amount(amount) : QString::number(amount);
+    };
+    return QJsonObject{{QStringLiteral("of"), jsonText(text(bound.of))},
+                       {QStringLiteral("atLeast"), value(bound.atLeast)},
+                       {QStringLiteral("is"), value(said.reached(bound.of))}};
 }
 
 QJsonObject documentOf(const Said &said)
@@ -167,7 +199,8 @@ QJsonObject documentOf(const Said &said)
             {QStringLiteral("toBuy"), said.amount(plan.lengthToBuy(said.named.task()))},
             {QStringLiteral("coils"), static_cast<int>(plan.coils())},
             {QStringLiteral("waste"), said.amount(plan.waste())},
-            {QStringLiteral("proven"), !plan.bound}};
+            {QStringLiteral("proven"), !plan.bound},
+            {QStringLiteral("bound"), boundOf(said)}};
 }
 
 void answerPlan(const PlanAsked &asked, CommandOutcome &outcome)

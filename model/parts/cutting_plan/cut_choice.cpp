@@ -261,9 +261,9 @@ std::optional<CutBound> CutChoice::boundOf(const CutPlan &plan, const Solution &
     return std::nullopt;
 }
 
-CutPlan CutChoice::best(std::chrono::seconds each)
+CutPlan CutChoice::best(std::chrono::milliseconds within)
 {
-    const Solution solution = programme().solve(each);
+    const Solution solution = programme().solve(within);
     if (solution.outcome == Solution::Outcome::Found)
         take(solution.values);
     CutPlan plan = planNow();

@@ -16,7 +16,7 @@ public:
     /// The task outlives it.
     CutChoice(const CutTask &task, CutAim aim);
 
-    [[nodiscard]] CutPlan best(std::chrono::seconds each);
+    [[nodiscard]] CutPlan best(std::chrono::milliseconds within);
 
 private:
     /// Pieces of one length, or the coils that can be bought.

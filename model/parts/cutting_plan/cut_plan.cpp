@@ -13,6 +13,8 @@ namespace flarestock {
 namespace {
 
 constexpr std::array<std::string_view, 2> AimWords{"remnants", "waste"};
+constexpr std::array<std::string_view, 6> MeasureWords{
+    "short", "new coils", "length off whole coils", "waste", "pieces begun", "longer pieces"};
 
 /// Of one piece that something is cut off.
 std::int64_t measured(const CutTask &task, const CutPlan::FromPiece &from, CutMeasure measure)
@@ -55,6 +57,17 @@ Result<CutAim> parseCutAim(std::string_view text)
             return static_cast<CutAim>(i);
     return problem("the aim of the cuts", "\"" + std::string(text) + "\" is none",
                    "Write remnants or waste.");
+}
+
+std::string_view text(CutMeasure measure) noexcept
+{
+    return MeasureWords[static_cast<std::size_t>(measure)];
+}
+
+bool isLength(CutMeasure measure) noexcept
+{
+    return measure == CutMeasure::Short || measure == CutMeasure::FromCoils ||
+           measure == CutMeasure::Waste;
 }
 
 std::vector<CutMeasure> measuresOf(CutAim aim)
@@ -104,13 +117,13 @@ std::vector<std::int64_t> CutPlan::measured(const CutTask &task, CutAim aim) con
     return all;
 }
 
-CutPlan planCuts(const CutTask &task, CutAim aim, std::chrono::seconds each)
+CutPlan planCuts(const CutTask &task, CutAim aim, std::chrono::milliseconds within)
 {
     const auto isLength = [](std::int64_t length) { return length > 0 && length <= CutLengthMost; };
     assert(std::all_of(task.pieces.begin(), task.pieces.end(), isLength));
     assert(std::all_of(task.lengths.begin(), task.lengths.end(), isLength));
     assert(task.kerf >= 0 && task.leastUseful >= 0 && (!task.coil || isLength(*task.coil)));
-    return CutChoice(task, aim).best(each);
+    return CutChoice(task, aim).best(within);
 }
 
 } // namespace flarestock

@@ -36,6 +36,8 @@ enum class CutMeasure : std::uint8_t {
     Started,   ///< Pieces and coils that something is cut off.
     Longer,    ///< For each cut, how many different lengths there are of shorter pieces.
 };
+[[nodiscard]] std::string_view text(CutMeasure measure) noexcept; ///< "short" "new coils" …
+[[nodiscard]] bool isLength(CutMeasure measure) noexcept; ///< In smallest units; else a number.
 /// One after the other.
 [[nodiscard]] std::vector<CutMeasure> measuresOf(CutAim aim);
 
@@ -65,11 +67,11 @@ struct CutPlan {
     [[nodiscard]] std::vector<std::int64_t> measured(const CutTask &task, CutAim aim) const;
 };
 
-/// `each` is the time that each measure may take; small tasks take hundredths of a second. Where it
-/// runs out, or the lengths can be put together in more than PatternsMost ways, the plan is at
-/// least as good as each length, the longest first, off the shortest piece that holds it.
+/// Ends after about `within`; small tasks take hundredths of a second. Where it runs out, or the
+/// lengths can be put together in more than PatternsMost ways, the plan is at least as good as each
+/// length, the longest first, off the shortest piece that holds it.
 [[nodiscard]] CutPlan planCuts(const CutTask &task, CutAim aim,
-                               std::chrono::seconds each = std::chrono::seconds(5));
+                               std::chrono::milliseconds within = std::chrono::seconds(5));
 
 inline constexpr std::size_t PatternsMost = 20'000;
 
