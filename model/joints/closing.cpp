@@ -11,8 +11,13 @@
 namespace flarestock {
 
 struct JointCloser::Graph {
-    explicit Graph(const Catalogue &catalogue) : joints(catalogue) {}
+    explicit Graph(const Catalogue &catalogue) : joints(catalogue)
+    {
+        for (const Stocked &stocked : joints.stocked().parts)
+            pricesFallTo = std::min(pricesFallTo, stocked.price.fallsTo());
+    }
     JointGraph joints;
+    int pricesFallTo = 1000;
 };
 
 namespace {
@@ -75,6 +80,11 @@ JointCloser::JointCloser(const Catalogue &catalogue) : m_graph(std::make_unique<
 JointCloser::~JointCloser() = default;
 JointCloser::JointCloser(JointCloser &&) noexcept = default;
 JointCloser &JointCloser::operator=(JointCloser &&) noexcept = default;
+
+int JointCloser::pricesFallTo() const noexcept
+{
+    return m_graph->pricesFallTo;
+}
 
 JointShelf JointCloser::jointShelf(const Shelf &shelf) const
 {

@@ -58,6 +58,10 @@ public:
     JointCloser(JointCloser &&) noexcept;
     JointCloser &operator=(JointCloser &&) noexcept;
 
+    /// Thousandths of the price of one that each of any joining piece or aid costs at least,
+    /// however many are bought: 900 where ten are a tenth cheaper, and nothing else falls as far.
+    [[nodiscard]] int pricesFallTo() const noexcept;
+
     /// Before anything is taken. Closer and shelf outlive it.
     [[nodiscard]] JointShelf jointShelf(const Shelf &shelf) const;
 

@@ -47,6 +47,11 @@ BuyingPrice::BuyingPrice(const Catalogue &catalogue, const Part &part)
     if (offers.size() == 1 && offers.front().breaks.size() == 1 &&
         offers.front().breaks[0].priceEach.scale() <= CostScale)
         return;
+    std::int64_t least = m_one;
+    for (const Offer &offer : offers)
+        for (const auto &at : offer.breaks)
+            least = std::min(least, toMicro(at.priceEach));
+    m_fallsTo = static_cast<int>(std::min<std::int64_t>(1000, least / (m_one / 1000 + 1)));
     m_byCount.reserve(CountMax);
     for (int count = 1; count <= CountMax; ++count) {
         m_byCount.push_back(toMicro(*priceEach(catalogue, part, count) * Decimal(count)));

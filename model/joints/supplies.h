@@ -30,12 +30,15 @@ public:
     [[nodiscard]] bool rises() const noexcept { return m_rises; }
     /// 0 where nobody sells it. count is 0 or more.
     [[nodiscard]] std::int64_t micro(int count) const;
+    /// Thousandths of the price of one that each costs at least, however many are bought.
+    [[nodiscard]] int fallsTo() const noexcept { return m_fallsTo; }
     /// What one more adds at least, whatever the number; 0 where it does not rise.
     [[nodiscard]] std::int64_t leastMore() const;
 
 private:
     bool m_sold = false;
     bool m_rises = true;
+    int m_fallsTo = 1000;
     std::int64_t m_one = 0;
     std::vector<std::int64_t> m_byCount; ///< Only where the price each depends on the number.
 };

@@ -35,7 +35,20 @@ WayRank ownOf(const SharedJoint &joint, const Way &way)
     return own;
 }
 
-std::vector<WayRank> byCount(const ShareRequest &request, const Part &part, int most)
+void add(WayRank &sum, const WayRank &more)
+{
+    sum.unanswered += more.unanswered;
+    sum.toBuy += more.toBuy;
+    sum.pieces += more.pieces;
+    sum.cautions += more.cautions;
+    sum.unpriced += more.unpriced;
+    sum.costMicro += more.costMicro;
+    sum.narrow += more.narrow;
+}
+
+} // namespace
+
+std::vector<WayRank> SharedTakings::byCount(const ShareRequest &request, const Part &part, int most)
 {
     const auto on = request.shelf.find(part.number);
     const FreeStock *stock = on == request.shelf.end() ? nullptr : &on->second;
@@ -53,19 +66,6 @@ std::vector<WayRank> byCount(const ShareRequest &request, const Part &part, int 
     }
     return row;
 }
-
-void add(WayRank &sum, const WayRank &more)
-{
-    sum.unanswered += more.unanswered;
-    sum.toBuy += more.toBuy;
-    sum.pieces += more.pieces;
-    sum.cautions += more.cautions;
-    sum.unpriced += more.unpriced;
-    sum.costMicro += more.costMicro;
-    sum.narrow += more.narrow;
-}
-
-} // namespace
 
 SharedTakings::SharedTakings(const ShareRequest &request) : m_joints(request.joints)
 {

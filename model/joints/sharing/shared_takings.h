@@ -23,6 +23,9 @@ public:
         bool isOnce = false;          ///< One does for all joints of a build: sealant.
     };
     [[nodiscard]] const std::vector<PartRow> &parts() const noexcept { return m_parts; }
+    /// What 0, 1, 2 … up to `most` of a part come to.
+    [[nodiscard]] static std::vector<WayRank> byCount(const ShareRequest &request, const Part &part,
+                                                      int most);
 
     /// Builds, at least one.
     [[nodiscard]] std::size_t builds() const noexcept { return m_builds; }

@@ -2,11 +2,11 @@
 
 #include "model/joints/sharing/sharing.h"
 
-#include "model/joints/sharing/shared_takings.h"
-#include "model/programme/programme.h"
+#include "model/joints/sharing/alone.h"
+#include "model/joints/sharing/choosing.h"
 
+#include <algorithm>
 #include <cassert>
-#include <map>
 
 namespace flarestock {
 
@@ -14,184 +14,146 @@ namespace {
 
 using Chosen = SharedTakings::Chosen;
 
-/// One number for each way (it is taken or not); and for each build and part, one for each count of
-/// it that the joints up to that build may take (it is that count or not).
-class Choosing {
+/// Where there are no more choices, each is tried: that takes less time than the library does.
+constexpr std::size_t ChoicesTried = 256;
+
+/// The best choice of all ways of a request, and how far that is proven.
+class Sharing {
 public:
-    Choosing(const ShareRequest &request, const SharedTakings &takings)
-        : m_request(request), m_takings(takings)
+    explicit Sharing(const ShareRequest &request)
+        : m_request(request), m_takings(request), m_alone(request, m_takings)
     {
-        addWays();
-        addOnce();
-        for (std::size_t build = 0; build < takings.builds(); ++build) {
-            addParts(build);
-            for (const Criterion criterion : criteria(request.order))
-                addAim(build, criterion);
-        }
-        m_programme.startWith(valuesOf(firstWays()));
+        take(firstWays(request));
     }
 
-    [[nodiscard]] Solution solution(std::chrono::seconds each) const
+    Shared done(std::chrono::milliseconds within)
     {
-        return m_programme.solve(each);
-    }
-
-    [[nodiscard]] Chosen chosen(const std::vector<std::int64_t> &values) const
-    {
-        Chosen chosen;
-        for (const auto &ways : m_ways) {
-            chosen.emplace_back();
-            for (std::size_t way = 0; way < ways.size(); ++way)
-                if (values[ways[way]] == 1)
-                    chosen.back() = way;
-        }
-        return chosen;
-    }
-
-    [[nodiscard]] Chosen firstWays() const
-    {
-        Chosen chosen;
-        for (const auto &ways : m_ways)
-            chosen.push_back(ways.empty() ? std::nullopt : std::optional<std::size_t>(0));
-        return chosen;
+        if (m_alone.isBelow(m_alone.floor(), m_values))
+            search(within);
+        lookBeyond();
+        return std::move(m_shared);
     }
 
 private:
-    /// So many of a part are taken: a number, and how many each 1 of it stands for.
-    struct Taking {
-        std::size_t part = 0;
-        std::size_t build = 0;
-        Term term;
-    };
-
-    void addWays()
+    [[nodiscard]] Alone::Values valuesOf(const std::vector<WayRank> &ranks) const
     {
-        for (const SharedJoint &joint : m_request.joints) {
-            auto &ways = m_ways.emplace_back();
-            LinearSum one;
-            for (std::size_t way = 0; way < joint.ways.size(); ++way) {
-                ways.push_back(m_programme.number(0, 1));
-                one.push_back({ways.back(), 1});
-                for (const auto &[part, count] : m_takings.counts(m_ways.size() - 1, way))
-                    m_takes.push_back({part, joint.build, {ways.back(), count}});
-            }
-            if (!one.empty())
-                m_programme.keep(std::move(one), 1, 1);
+        Alone::Values all;
+        for (const WayRank &rank : ranks) {
+            const auto values = m_alone.valuesOf(rank);
+            all.insert(all.end(), values.begin(), values.end());
+        }
+        return all;
+    }
+
+    /// Where it is better than what was taken before, or nothing was.
+    void take(Chosen chosen)
+    {
+        std::vector<WayRank> ranks;
+        for (std::size_t build = 0; build < m_takings.builds(); ++build)
+            ranks.push_back(m_takings.together(chosen, build));
+        auto values = valuesOf(ranks);
+        if (!m_values.empty() && m_values <= values)
+            return;
+        m_shared.chosen = std::move(chosen);
+        m_shared.ranks = std::move(ranks);
+        m_values = std::move(values);
+    }
+
+    void search(std::chrono::milliseconds within)
+    {
+        m_shared.isSearched = true;
+        std::vector<std::vector<std::size_t>> kept;
+        std::size_t choices = 1; // No more than are tried are counted.
+        for (std::size_t joint = 0; joint < m_request.joints.size(); ++joint) {
+            kept.push_back(m_alone.worthTrying(joint));
+            if (choices <= ChoicesTried)
+                choices *= std::max<std::size_t>(1, kept.back().size());
+        }
+        if (choices <= ChoicesTried)
+            tryAll(kept);
+        else
+            searchProgramme(kept, within);
+    }
+
+    void tryAll(const std::vector<std::vector<std::size_t>> &kept)
+    {
+        std::vector<std::size_t> places(kept.size(), 0);
+        const auto chosen = [&] {
+            Chosen ways;
+            for (std::size_t joint = 0; joint < kept.size(); ++joint)
+                ways.push_back(kept[joint].empty() ? std::nullopt
+                                                   : std::optional(kept[joint][places[joint]]));
+            return ways;
+        };
+        for (std::size_t joint = 0; joint < kept.size();) {
+            take(chosen());
+            for (joint = 0; joint < kept.size() && places[joint] + 1 >= kept[joint].size(); ++joint)
+                places[joint] = 0;
+            if (joint < kept.size())
+                ++places[joint];
         }
     }
 
-    /// Of what does once for a build: taken where any of the ways that take it is, and else not.
-    void addOnce()
+    void searchProgramme(const std::vector<std::vector<std::size_t>> &kept,
+                         std::chrono::milliseconds within)
     {
-        std::map<std::pair<std::size_t, std::size_t>, LinearSum> users; // By part and build.
-        std::vector<Taking> others;
-        for (const Taking &taking : m_takes) {
-            if (m_takings.parts()[taking.part].isOnce)
-                users[{taking.part, taking.build}].push_back({taking.term.number, -1});
-            else
-                others.push_back(taking);
+        ShareRequest few{m_request.catalogue, m_request.shelf, m_request.left, m_request.order, {}};
+        for (std::size_t joint = 0; joint < kept.size(); ++joint) {
+            const SharedJoint &of = m_request.joints[joint];
+            few.joints.push_back({of.from, of.to, {}, of.build});
+            for (const std::size_t way : kept[joint])
+                few.joints.back().ways.push_back(of.ways[way]);
         }
-        m_takes = std::move(others);
-        for (auto &[of, ways] : users) {
-            const std::size_t any = m_programme.number(0, 1);
-            for (const Term &way : ways)
-                m_programme.keep({{any, 1}, way}, 0, NoLimit::Above);
-            m_takes.push_back({of.first, of.second, {any, 1}});
-            m_once.push_back({any, ways});
-            ways.push_back({any, 1});
-            m_programme.keep(std::move(ways), NoLimit::Below, 0);
-        }
-    }
-
-    void addParts(std::size_t build)
-    {
-        std::vector<LinearSum> taken(m_takings.parts().size());
-        for (const Taking &taking : m_takes)
-            if (taking.build <= build)
-                taken[taking.part].push_back({taking.term.number, -taking.term.times});
-        auto &ofBuild = m_counts.emplace_back();
-        for (std::size_t part = 0; part < taken.size(); ++part) {
-            auto &counts = ofBuild.emplace_back();
-            LinearSum one;
-            for (std::size_t count = 0; count < m_takings.parts()[part].byCount.size(); ++count) {
-                counts.push_back(m_programme.number(0, 1));
-                one.push_back({counts.back(), 1});
-                taken[part].push_back({counts.back(), static_cast<std::int64_t>(count)});
-            }
-            m_programme.keep(std::move(one), 1, 1);
-            m_programme.keep(std::move(taken[part]), 0, 0);
-        }
-    }
-
-    void addAim(std::size_t build, Criterion criterion)
-    {
-        LinearSum sum;
-        for (std::size_t joint = 0; joint < m_ways.size(); ++joint)
-            for (std::size_t way = 0;
-                 m_request.joints[joint].build <= build && way < m_ways[joint].size(); ++way)
-                sum.push_back({m_ways[joint][way], valueOf(m_takings.own(joint, way), criterion)});
-        for (std::size_t part = 0; part < m_counts[build].size(); ++part)
-            for (std::size_t count = 0; count < m_counts[build][part].size(); ++count)
-                sum.push_back({m_counts[build][part][count],
-                               valueOf(m_takings.parts()[part].byCount[count], criterion)});
-        m_programme.aim(std::move(sum));
-    }
-
-    [[nodiscard]] std::vector<std::int64_t> valuesOf(const Chosen &chosen) const
-    {
-        std::vector<std::int64_t> values(m_programme.size(), 0);
-        for (std::size_t joint = 0; joint < m_ways.size(); ++joint)
+        const SharedTakings takings(few);
+        const Choosing choosing(few, takings);
+        const Solution solution = choosing.solution(within);
+        if (solution.outcome != Solution::Outcome::Found) // Sums beyond what can be counted.
+            return setBound(0, 0);
+        Chosen chosen = choosing.chosen(solution.values);
+        for (std::size_t joint = 0; joint < chosen.size(); ++joint)
             if (chosen[joint])
-                values[m_ways[joint][*chosen[joint]]] = 1;
-        for (const Once &once : m_once)
-            for (const Term &way : once.ways)
-                if (values[way.number] == 1)
-                    values[once.any] = 1;
-        for (std::size_t build = 0; build < m_counts.size(); ++build) {
-            const auto taken = m_takings.taken(chosen, build);
-            for (std::size_t part = 0; part < taken.size(); ++part)
-                values[m_counts[build][part][static_cast<std::size_t>(taken[part])]] = 1;
-        }
-        return values;
+                chosen[joint] = kept[joint][*chosen[joint]];
+        take(std::move(chosen));
+        assert(m_values == solution.aims);
+        if (!solution.isProven())
+            setBound(solution.proven, *solution.bound);
     }
 
-    struct Once {
-        std::size_t any = 0; ///< Its number.
-        LinearSum ways;
-    };
+    /// Whether a joint that is closed by a way that is not given could bring it lower.
+    void lookBeyond()
+    {
+        const auto floor = m_alone.floorBeyond();
+        if (!floor || !m_alone.isBelow(*floor, m_values))
+            return;
+        const std::size_t at = m_alone.differAt(*floor, m_values);
+        const std::int64_t atLeast = std::max<std::int64_t>(0, (*floor)[at]);
+        if (m_shared.bound && std::pair(m_at, m_shared.bound->atLeast) <= std::pair(at, atLeast))
+            return;
+        setBound(at, atLeast);
+        m_shared.asksForMore = true;
+    }
+
+    /// Not proven from this value on, which comes to at least so much.
+    void setBound(std::size_t at, std::int64_t atLeast)
+    {
+        const auto order = criteria(m_request.order);
+        m_at = at;
+        m_shared.bound = ShareBound{at / order.size(), order[at % order.size()], atLeast};
+    }
+
     const ShareRequest &m_request;
-    const SharedTakings &m_takings;
-    Programme m_programme;
-    std::vector<std::vector<std::size_t>> m_ways; ///< By joint and way: its number.
-    std::vector<Taking> m_takes;
-    std::vector<Once> m_once;
-    /// By build, part and count: its number.
-    std::vector<std::vector<std::vector<std::size_t>>> m_counts;
+    SharedTakings m_takings;
+    Alone m_alone;
+    Shared m_shared;
+    Alone::Values m_values; ///< Of m_shared.ranks.
+    std::size_t m_at = 0;   ///< Of m_shared.bound, among the values.
 };
 
 } // namespace
 
-Shared share(const ShareRequest &request, std::chrono::seconds each)
+Shared share(const ShareRequest &request, std::chrono::milliseconds within)
 {
-    const SharedTakings takings(request);
-    const Choosing choosing(request, takings);
-    const Solution solution = choosing.solution(each);
-    const auto order = criteria(request.order);
-    const bool isFound = solution.outcome == Solution::Outcome::Found;
-    Shared shared;
-    shared.chosen = isFound ? choosing.chosen(solution.values) : choosing.firstWays();
-    for (std::size_t build = 0; build < takings.builds(); ++build) {
-        shared.ranks.push_back(takings.together(shared.chosen, build));
-        for (std::size_t i = 0; isFound && i < order.size(); ++i)
-            assert(valueOf(shared.ranks.back(), order[i]) ==
-                   solution.aims[build * order.size() + i]);
-    }
-    if (!isFound)
-        shared.bound = ShareBound{0, order.front(), 0};
-    else if (!solution.isProven())
-        shared.bound = ShareBound{solution.proven / order.size(),
-                                  order[solution.proven % order.size()], *solution.bound};
-    return shared;
+    return Sharing(request).done(within);
 }
 
 } // namespace flarestock

@@ -8,7 +8,8 @@
 //
 //   share({catalogue, shelf, left, wantOrder(Preference::Shelf), joints}).chosen
 //
-// It chooses among the ways that it is given: JointRequest::best says how many those are.
+// It chooses among the ways that it is given, and says whether one that was not could be better.
+// Where each joint gets the best that it has alone, nothing is searched (alone.h).
 
 #pragma once
 
@@ -25,6 +26,8 @@ struct SharedJoint {
     Port to;
     std::vector<Way> ways;
     std::size_t build = 0; ///< Builds are counted from 0 by date, the earliest first.
+    /// Nothing: no other way closes it. Else there may be others, none better alone than this one.
+    std::optional<std::size_t> last = std::nullopt;
 };
 
 struct ShareRequest {
@@ -33,6 +36,8 @@ struct ShareRequest {
     FreeLeft left; ///< What the joints may take; the rest is bought.
     WantOrder order = wantOrder(Preference::Shelf);
     std::vector<SharedJoint> joints;
+    /// Of the ways that are not given: JointCloser::pricesFallTo().
+    int pricesFallTo = 1000;
 };
 
 /// What the joints cannot go below together, where the choice is not proven to be the best.
@@ -47,12 +52,15 @@ struct Shared {
     /// By build: of its joints and those of the builds before it, all together. What they take,
     /// less what is free, is bought. At least one.
     std::vector<WayRank> ranks;
-    std::optional<ShareBound> bound; ///< Nothing: no choice of these ways is better.
+    std::optional<ShareBound> bound; ///< Nothing: no choice is better.
+    bool isSearched = false;         ///< Some joint stood in another's way.
+    bool asksForMore = false;        ///< The bound is that of ways that were not given.
 };
 
-/// `each` is the time that each criterion may take; a build takes hundredths of a second. Where it
-/// runs out, the choice is at least as good as the first way of each joint.
+/// Ends after about `within`; a build takes hundredths of a second, one whose joints do not stand
+/// in each other's way far less. Where the time runs out, the choice is at least as good as the
+/// first way of each joint.
 [[nodiscard]] Shared share(const ShareRequest &request,
-                           std::chrono::seconds each = std::chrono::seconds(5));
+                           std::chrono::milliseconds within = std::chrono::seconds(5));
 
 } // namespace flarestock

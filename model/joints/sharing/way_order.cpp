@@ -34,6 +34,14 @@ std::vector<Criterion> criteria(const WantOrder &order)
     return all;
 }
 
+std::string_view text(Criterion criterion) noexcept
+{
+    constexpr std::array<std::string_view, 7> Words{
+        "unanswered needs", "narrow ports",    "to buy", "pieces",
+        "cautions",         "without a price", "cost"};
+    return Words[static_cast<std::size_t>(criterion)];
+}
+
 std::int64_t valueOf(const WayRank &rank, Criterion criterion) noexcept
 {
     switch (criterion) {

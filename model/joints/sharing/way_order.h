@@ -35,6 +35,7 @@ enum class Criterion : std::uint8_t {
 /// Needs that nothing answers come before all, then ports that throttle their line. Cautions come
 /// right before money where money is the last, else right behind it.
 [[nodiscard]] std::vector<Criterion> criteria(const WantOrder &order);
+[[nodiscard]] std::string_view text(Criterion criterion) noexcept; ///< "to buy" "pieces" …
 [[nodiscard]] std::int64_t valueOf(const WayRank &rank, Criterion criterion) noexcept;
 
 } // namespace flarestock
