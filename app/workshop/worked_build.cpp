@@ -81,6 +81,7 @@ Result<WorkedBuild> workBuild(const Workshop &workshop, const BuildPlan &plan, c
     request.answers = plan.answers;
     request.picks = plan.picks;
     request.preference = *preference;
+    request.together = true;
     auto built = workBuild(request, workshop.settings.currency);
     if (!built)
         return built;

@@ -217,7 +217,7 @@ Result<Expansion> expand(const ExpandRequest &request)
     if (!shared.ways.empty())
         single = Expanding(request, *sized, std::move(shared.ways)).done(std::move(made));
     if (single)
-        single->unproven = shared.unproven;
+        single->together = shared.together;
     return single;
 }
 

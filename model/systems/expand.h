@@ -21,8 +21,10 @@ struct ExpandRequest {
     Preference preference = Preference::Shelf;
     int copies = 1; ///< The same system so many times; 1 to 1000.
     /// The joints share the shelf so that they are the best together (model/joints/sharing), not
-    /// one after the other in flow order. It takes some hundredths of a second.
+    /// one after the other in flow order.
     bool together = false;
+    /// So long may be searched where joints stand in each other's way.
+    std::chrono::milliseconds searchWithin = std::chrono::seconds(5);
 };
 
 /// Problem: unknown template; an answer to no question, or not one of its choices, or outside its

@@ -61,6 +61,13 @@ struct PlacedRun {
         joints; ///< Ids, in flow order: start and end, or the one direct joint.
 };
 
+/// What the joints come to together.
+struct JointsTogether {
+    WayRank rank;
+    std::optional<ShareBound> bound; ///< Nothing: no choice of ways is better.
+    bool isSearched = false;         ///< Some joint stood in another's way.
+};
+
 struct BillLine {
     const Part *part = nullptr;
     Quantity need;                     ///< In the part's unit; more than zero.
@@ -87,8 +94,7 @@ struct Expansion {
     std::vector<PlacedRun> runs;
     std::vector<PlacedJoint> joints; ///< In flow order.
     std::vector<BillLine> lines;     ///< By first reason in flow order; a part stands once.
-    /// Where the joints were chosen together and nothing proves that no choice is better.
-    std::optional<ShareBound> unproven;
+    std::optional<JointsTogether> together; ///< Where the joints were chosen together.
     std::shared_ptr<const TemplateBook> book; ///< Keeps `station` and `run` alive.
     std::vector<std::string> notes;           ///< What expand() has to say that no check can see.
 

@@ -100,7 +100,7 @@ void ChosenTogether::aLaterJointIsLeftWhatItNeeds()
     request.together = true;
     const auto together = expand(request);
     QVERIFY(together.has_value());
-    QVERIFY(!together->unproven);
+    QVERIFY(!together->together->bound);
     QCOMPARE(together->joint("supply.start")->way->key(),
              std::string("AD-6-10 + RD-10-6 + HE-PT-6"));
     QCOMPARE(together->joint("pressure.start")->way->key(),
@@ -132,7 +132,7 @@ void ChosenTogether::neverWorseThanOneAfterTheOther()
             const auto one = sums(*expand(request), made);
             request.together = true;
             const auto together = expand(request);
-            QVERIFY(!together->unproven);
+            QVERIFY(!together->together->bound);
             const auto all = sums(*together, made);
             const auto order = [preference](const std::array<std::int64_t, 3> &sum) {
                 using Order = std::array<std::int64_t, 3>;

@@ -73,6 +73,30 @@ QJsonObject jointOf(const PlacedJoint &joint)
     };
 }
 
+QString amountOf(std::int64_t value, Criterion criterion)
+{
+    const bool isMoney = criterion == Criterion::CostMicro;
+    return jsonText(isMoney ? Decimal::scaled(value, 6).stripped().text() : std::to_string(value));
+}
+
+/// What the joints come to together; null where they were not chosen so.
+QJsonValue togetherOf(const std::optional<JointsTogether> &together)
+{
+    if (!together)
+        return {};
+    const auto &[rank, bound, isSearched] = *together;
+    QJsonValue least;
+    if (bound)
+        least = QJsonObject{{QStringLiteral("of"), jsonText(text(bound->of))},
+                            {QStringLiteral("atLeast"), amountOf(bound->atLeast, bound->of)}};
+    return QJsonObject{{QStringLiteral("toBuy"), rank.toBuy},
+                       {QStringLiteral("pieces"), rank.pieces},
+                       {QStringLiteral("cost"), amountOf(rank.costMicro, Criterion::CostMicro)},
+                       {QStringLiteral("searched"), isSearched},
+                       {QStringLiteral("proven"), !bound},
+                       {QStringLiteral("bound"), least}};
+}
+
 QJsonObject findingOf(const Finding &finding)
 {
     return {
@@ -104,6 +128,7 @@ QJsonObject billDocument(const WorkedBuild &build)
         {QStringLiteral("lines"), lines},
         {QStringLiteral("joints"), joints},
         {QStringLiteral("sizes"), sizesDocument(build.expansion)},
+        {QStringLiteral("together"), togetherOf(build.expansion.together)},
         {QStringLiteral("findings"), findings},
         {QStringLiteral("total"), jsonText(build.bill.total.amount.text())},
         {QStringLiteral("currency"), jsonText(build.bill.total.currency.code())},

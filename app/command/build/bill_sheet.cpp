@@ -67,9 +67,31 @@ std::string linesOf(const WorkedBuild &build)
     return text;
 }
 
+std::string costText(std::int64_t micro)
+{
+    return Decimal::scaled(micro, 6).rescaled(2, Rounding::HalfEven).text();
+}
+
 std::string portText(const Port &port)
 {
     return port.size.empty() ? "none" : port.text();
+}
+
+/// What the joints come to, and whether that is the best.
+std::string togetherOf(const Expansion &build)
+{
+    if (!build.together)
+        return {};
+    const auto &[rank, bound, isSearched] = *build.together;
+    std::string said = "All joints: " + std::to_string(rank.toBuy) + " to buy, " +
+                       counted(static_cast<std::size_t>(rank.pieces), "piece") + ", cost " +
+                       costText(rank.costMicro);
+    if (!bound)
+        return said + "; no choice of ways is better.\n";
+    const bool isMoney = bound->of == Criterion::CostMicro;
+    return said + "; not proven to be the best: " + std::string(text(bound->of)) + " at least " +
+           (isMoney ? costText(bound->atLeast) : std::to_string(bound->atLeast)) + ", is " +
+           (isMoney ? costText(rank.costMicro) : std::to_string(valueOf(rank, bound->of))) + ".\n";
 }
 
 std::string jointsOf(const Expansion &build)
@@ -83,7 +105,7 @@ std::string jointsOf(const Expansion &build)
         table.add({joint.at, portText(joint.from), joint.way ? joint.way->key() : "-",
                    portText(joint.to),
                    joint.way ? std::string(text(joint.way->verdict())) : "open"});
-    return "\nJOINTS\n" + table.text();
+    return "\nJOINTS\n" + table.text() + togetherOf(build);
 }
 
 std::string supplierOf(const PricedLine &line, const Catalogue &catalogue)

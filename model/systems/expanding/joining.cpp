@@ -15,12 +15,6 @@ constexpr std::size_t WaysKept = 4;
 constexpr std::size_t LinesTried = 8; ///< Lines whose joints are tried before the first is taken.
 constexpr std::size_t LinesKept = 8;
 
-const Shelf &emptyShelf()
-{
-    static const Shelf shelf;
-    return shelf;
-}
-
 std::string sayPort(std::string_view name)
 {
     if (name == "in")
@@ -72,7 +66,7 @@ tl::unexpected<Problem> wrongPick(const std::string &slot, Problem wrong)
 
 Joining::Joining(const Settled &settled, Allotment &allotment, Expansion &into)
     : m_request(settled.request), m_ways(settled.ways), m_allotment(allotment), m_into(into),
-      m_shelf(m_request.shelf ? *m_request.shelf : emptyShelf()),
+      m_shelf(m_request.shelf ? *m_request.shelf : m_none),
       m_left([&allotment](const Part &part) { return allotment.left(part); }),
       m_jointShelf(m_request.closer->jointShelf(m_shelf))
 {
@@ -249,12 +243,12 @@ Result<void> Joining::close(Plan plan)
     return decide(std::move(plan), std::move(ways), std::move(*way));
 }
 
-/// Puts the joint in: closed by the picked way, else by the best; what it takes is taken.
-Result<void> Joining::decide(Plan plan, std::vector<Way> ways, std::optional<Way> picked)
+/// Puts the joint in: closed by the way that is settled, else by the best; what it takes is taken.
+Result<void> Joining::decide(Plan plan, std::vector<Way> ways, std::optional<Way> settled)
 {
     PlacedJoint &joint = plan.joint;
-    if (picked)
-        joint.way = std::move(picked);
+    if (settled)
+        joint.way = std::move(settled);
     else if (!ways.empty())
         joint.way = ways.front();
     if (joint.way) {
@@ -277,6 +271,7 @@ Result<void> Joining::closePlugged(const PlacedStation &station, std::optional<F
         plan.joint.id = "plug:" + station.id + "." + name;
         plan.joint.from = plan.joint.to = plan.request.from;
         const std::string *pick = said(m_request.picks, plan.joint.id);
+        const std::string *settled = pick ? pick : said(m_ways, plan.joint.id);
         plan.joint.picked = pick != nullptr;
         if (!plan.known) {
             m_into.joints.push_back(std::move(plan.joint));
@@ -284,16 +279,16 @@ Result<void> Joining::closePlugged(const PlacedStation &station, std::optional<F
         }
         Plugging plugging(*m_request.closer, m_shelf, m_jointShelf, m_allotment);
         auto ways = plugging.ways(plan.request);
-        std::optional<Way> picked;
-        if (pick) {
-            auto way = plugging.judged(plan.request, numbersOf(*pick));
+        std::optional<Way> decided;
+        if (settled) {
+            auto way = plugging.judged(plan.request, numbersOf(*settled));
             if (!way)
                 return wrongPick(plan.joint.id, way.error());
-            picked = std::move(*way);
+            decided = std::move(*way);
         }
-        if (const Way *way = picked ? &*picked : (ways.empty() ? nullptr : &ways.front()))
+        if (const Way *way = decided ? &*decided : (ways.empty() ? nullptr : &ways.front()))
             plan.joint.to = way->links.back().b;
-        if (auto done = decide(std::move(plan), std::move(ways), std::move(picked)); !done)
+        if (auto done = decide(std::move(plan), std::move(ways), std::move(decided)); !done)
             return done;
     }
     return {};

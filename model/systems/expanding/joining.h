@@ -52,7 +52,7 @@ private:
     [[nodiscard]] bool closes(const Plan &plan, const Part &line);
     [[nodiscard]] Result<void> close(Plan plan);
     [[nodiscard]] Result<void> decide(Plan plan, std::vector<Way> ways,
-                                      std::optional<Way> picked = {});
+                                      std::optional<Way> settled = {});
     void take(const Way &way);
     void tellLeft(const Part &part); ///< Of what is left to m_jointShelf.
 
@@ -60,6 +60,7 @@ private:
     const Picks &m_ways;
     Allotment &m_allotment;
     Expansion &m_into;
+    const Shelf m_none;
     const Shelf &m_shelf;
     FreeLeft m_left;
     JointShelf m_jointShelf; ///< As m_left.

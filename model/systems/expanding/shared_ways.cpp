@@ -2,91 +2,125 @@
 
 #include "model/systems/expanding/shared_ways.h"
 
-#include "model/systems/expanding/allotment.h"
+#include "model/systems/expanding/plugging.h"
 
 #include <algorithm>
+#include <array>
 
 namespace flarestock {
 
 namespace {
 
-constexpr std::size_t WaysAlone = 8; ///< Of each joint, with the whole shelf for itself.
+/// Of each joint, so many ways are looked at; where that leaves it open which is best, more.
+constexpr std::array<std::size_t, 3> WaysAsked{8, 64, WaysMost};
 
-bool isOpenToChoice(const PlacedJoint &joint)
+bool isPlug(const PlacedJoint &joint)
 {
-    return joint.way && !joint.picked && !joint.id.starts_with("plug:");
+    return joint.id.starts_with("plug:");
 }
 
-/// What is left for the joints that are chosen.
-void takeWhatStands(const Expansion &made, Allotment &allotment)
-{
-    for (const PlacedStation &station : made.stations)
-        if (station.part)
-            allotment.take(*station.part, 1);
-    for (const PlacedJoint &joint : made.joints)
-        if (joint.way && !isOpenToChoice(joint))
-            allotment.take(*joint.way);
-}
+class ChoosingTogether {
+public:
+    ChoosingTogether(const ExpandRequest &request, const Expansion &made)
+        : m_request(request), m_shelf(request.shelf ? *request.shelf : m_none),
+          m_allotment(*request.catalogue, &m_shelf),
+          m_left([this](const Part &part) { return m_allotment.left(part); }),
+          m_jointShelf(request.closer->jointShelf(m_shelf)), m_asked{*request.catalogue,
+                                                                     m_shelf,
+                                                                     m_left,
+                                                                     wantOrder(request.preference),
+                                                                     {}}
+    {
+        for (const PlacedStation &station : made.stations)
+            if (station.part) {
+                m_allotment.take(*station.part, 1);
+                m_jointShelf.setLeft(*station.part, m_allotment.left(*station.part));
+            }
+        for (const PlacedJoint &joint : made.joints)
+            if (joint.way)
+                m_joints.push_back(&joint);
+    }
 
-/// The way that it has, then the others that it could have.
-SharedJoint choiceOf(const PlacedJoint &joint, const std::vector<Way> &alone)
-{
-    SharedJoint choice{joint.from, joint.to, {*joint.way}, 0};
-    const auto add = [&choice](const Way &way) {
-        const std::string key = way.key();
-        const bool isThere = std::any_of(choice.ways.begin(), choice.ways.end(),
-                                         [&key](const Way &one) { return one.key() == key; });
-        if (!isThere)
-            choice.ways.push_back(way);
-    };
-    for (const Way &way : alone)
-        add(way);
-    for (const Way &way : joint.others)
-        add(way);
-    return choice;
-}
+    SharedWays chosen()
+    {
+        Shared shared;
+        for (const std::size_t most : WaysAsked) {
+            ask(most);
+            shared = share(m_asked, m_request.searchWithin);
+            if (!shared.asksForMore)
+                break;
+        }
+        SharedWays chosen;
+        chosen.together = {shared.ranks.back(), shared.bound, shared.isSearched};
+        const auto isAsItStands = [](const std::optional<std::size_t> &way) { return *way == 0; };
+        if (std::all_of(shared.chosen.begin(), shared.chosen.end(), isAsItStands))
+            return chosen;
+        // All of them, or a joint that keeps its way would choose anew from another shelf.
+        for (std::size_t i = 0; i < m_joints.size(); ++i)
+            if (!m_joints[i]->picked)
+                chosen.ways[m_joints[i]->id] = m_asked.joints[i].ways[*shared.chosen[i]].key();
+        return chosen;
+    }
 
-} // namespace
+private:
+    void ask(std::size_t most)
+    {
+        m_asked.joints.clear();
+        for (const PlacedJoint *joint : m_joints)
+            m_asked.joints.push_back(choiceOf(*joint, most));
+    }
 
-SharedWays sharedWays(const ExpandRequest &request, const Expansion &made)
-{
-    const Shelf none;
-    const Shelf &shelf = request.shelf ? *request.shelf : none;
-    Allotment allotment(*request.catalogue, &shelf);
-    takeWhatStands(made, allotment);
-    const FreeLeft left = [&allotment](const Part &part) { return allotment.left(part); };
-    JointShelf jointShelf = request.closer->jointShelf(shelf);
-    for (const auto &[number, stock] : shelf)
-        if (const Part *part = request.catalogue->find(number))
-            jointShelf.setLeft(*part, allotment.left(*part));
+    /// The way that it has, then the others that it could have.
+    SharedJoint choiceOf(const PlacedJoint &joint, std::size_t most)
+    {
+        SharedJoint choice{joint.from, joint.to, {*joint.way}, 0};
+        if (isPlug(joint))
+            choice.from = choice.to = Port{}; // Nothing flows that could be throttled.
+        if (joint.picked)
+            return choice;
+        std::vector<Way> ways = waysOf(joint, most);
+        const bool isAll = isPlug(joint) || ways.size() < most;
+        const std::string last = ways.empty() ? std::string() : ways.back().key();
+        const std::string now = joint.way->key();
+        for (Way &way : ways) {
+            const std::string key = way.key();
+            if (key != now)
+                choice.ways.push_back(std::move(way));
+            if (!isAll && key == last)
+                choice.last = key == now ? 0 : choice.ways.size() - 1;
+        }
+        return choice;
+    }
 
-    ShareRequest asked{*request.catalogue, shelf, left, wantOrder(request.preference), {}};
-    std::vector<const PlacedJoint *> joints;
-    for (const PlacedJoint &joint : made.joints) {
-        if (!isOpenToChoice(joint))
-            continue;
+    std::vector<Way> waysOf(const PlacedJoint &joint, std::size_t most)
+    {
         JointRequest alone;
         alone.from = joint.from;
         alone.to = joint.to;
         alone.fluid = joint.fluid;
         alone.angleDegrees = joint.angleDegrees;
-        alone.preference = request.preference;
-        alone.best = WaysAlone;
-        asked.joints.push_back(choiceOf(joint, request.closer->ways(alone, jointShelf)));
-        joints.push_back(&joint);
+        alone.preference = m_request.preference;
+        alone.best = isPlug(joint) ? WaysMost : most;
+        if (!isPlug(joint))
+            return m_request.closer->ways(alone, m_jointShelf);
+        return Plugging(*m_request.closer, m_shelf, m_jointShelf, m_allotment).ways(alone);
     }
-    const Shared shared = share(asked);
-    SharedWays ways;
-    ways.unproven = shared.bound;
-    for (std::size_t i = 0; i < joints.size(); ++i)
-        if (*shared.chosen[i] != 0)
-            ways.ways[joints[i]->id] = asked.joints[i].ways[*shared.chosen[i]].key();
-    if (ways.ways.empty())
-        return ways;
-    // All of them, or a joint that keeps its way would choose anew from another shelf.
-    for (std::size_t i = 0; i < joints.size(); ++i)
-        ways.ways[joints[i]->id] = asked.joints[i].ways[*shared.chosen[i]].key();
-    return ways;
+
+    const ExpandRequest &m_request;
+    const Shelf m_none;
+    const Shelf &m_shelf;
+    Allotment m_allotment; ///< What the stations leave.
+    FreeLeft m_left;
+    JointShelf m_jointShelf; ///< As m_left.
+    ShareRequest m_asked;
+    std::vector<const PlacedJoint *> m_joints; ///< Those that are closed.
+};
+
+} // namespace
+
+SharedWays sharedWays(const ExpandRequest &request, const Expansion &made)
+{
+    return ChoosingTogether(request, made).chosen();
 }
 
 } // namespace flarestock

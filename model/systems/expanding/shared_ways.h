@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// Shared ways: how the joints of an expansion would be closed were they chosen together, with what
-// stations, plugs and the builder's own picks leave of the shelf.
+// Shared ways: how the joints of an expansion are closed when they are chosen together, with what
+// its stations leave of the shelf. What the builder has picked takes its share and stays.
 
 #pragma once
 
@@ -10,11 +10,16 @@
 namespace flarestock {
 
 struct SharedWays {
-    Picks
-        ways; ///< By joint, as a pick says it. Empty where the joints stand at their best already.
-    std::optional<ShareBound> unproven;
+    /// By joint, as a pick says it. Empty where the joints stand at their best already.
+    Picks ways;
+    JointsTogether together;
 };
-/// Each joint chooses among the best that it has alone, and the ways that it was given in `made`.
+
+/// Each joint chooses among the ways that it has alone, the best first, and that which it has in
+/// `made`; among more of them where that could be better, and WaysMost at the most. A plug is
+/// chosen among the plugs that fit; where none does, each plug comes with the best adapter for it.
 [[nodiscard]] SharedWays sharedWays(const ExpandRequest &request, const Expansion &made);
+
+inline constexpr std::size_t WaysMost = 256;
 
 } // namespace flarestock
