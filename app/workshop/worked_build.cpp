@@ -40,11 +40,16 @@ WorkedBuild::WorkedBuild(Expansion built, const ExpandRequest &request, const Cu
 {
 }
 
-int WorkedBuild::stops() const noexcept
+int WorkedBuild::count(Severity severity) const noexcept
 {
     return static_cast<int>(
         std::count_if(findings.begin(), findings.end(),
-                      [](const Finding &finding) { return finding.severity == Severity::Stop; }));
+                      [severity](const Finding &finding) { return finding.severity == severity; }));
+}
+
+bool WorkedBuild::isReady() const noexcept
+{
+    return count(Severity::Stop) == 0 && bill.complete;
 }
 
 Result<WorkedBuild> workBuild(const ExpandRequest &request, const Currency &currency)

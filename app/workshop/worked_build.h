@@ -29,7 +29,8 @@ struct WorkedBuild {
 
     /// Of that line of the bill; all that is free is here where no shop is behind it.
     [[nodiscard]] Lying lyingAt(std::size_t line) const;
-    [[nodiscard]] int stops() const noexcept; ///< Findings of that severity.
+    [[nodiscard]] int count(Severity severity) const noexcept; ///< Findings of that severity.
+    [[nodiscard]] bool isReady() const noexcept; ///< No stop, and nothing that is short.
 };
 
 /// `currency` is the shop's. Problem: what expand() refuses.

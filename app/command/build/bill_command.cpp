@@ -4,8 +4,7 @@
 
 #include "app/command/build/bill_document.h"
 #include "app/command/build/bill_sheet.h"
-#include "app/command/build/build_words.h"
-#include "app/command/command.h"
+#include "app/command/plan_asked.h"
 #include "app/command/text_table.h"
 
 #include <CLI/CLI.hpp>
@@ -17,7 +16,7 @@ namespace flarestock {
 
 namespace {
 
-struct BillAsked : BuildWords {
+struct BillAsked : PlanAsked {
     bool list = false;
     bool strict = false;
 };
@@ -43,7 +42,7 @@ void answerBill(const BillAsked &asked, CommandOutcome &outcome)
         return outcome.refuse(workshop.error());
     if (asked.list)
         return listTemplates(asked, **workshop, outcome);
-    const auto plan = planOf(asked, "flarestock bill", **workshop);
+    const auto plan = planAsked(asked, **workshop);
     if (!plan)
         return outcome.refuse(plan.error());
     const auto build = workBuild(**workshop, *plan);
@@ -53,7 +52,7 @@ void answerBill(const BillAsked &asked, CommandOutcome &outcome)
         outcome.print(billDocument(*build));
     else
         outcome.out += billSheet(*build, (*workshop)->catalogue);
-    if (asked.strict && (build->stops() > 0 || !build->bill.complete))
+    if (asked.strict && !build->isReady())
         outcome.ending = Ending::Attention;
 }
 
@@ -64,7 +63,7 @@ void addBillCommand(CLI::App &app, CommandOutcome &outcome)
     const auto asked = std::make_shared<BillAsked>();
     CLI::App *command = app.add_subcommand(
         "bill", "Works a template or a planned build out to a priced, checked bill.");
-    addBuildOptions(*command, *asked);
+    addPlanOptions(*command, *asked);
     command->add_flag("--list", asked->list, "list the templates of the shop");
     command->add_flag("--strict", asked->strict, "exit status 1 on stops or shortages");
     command->callback([asked, &outcome] { answerBill(*asked, outcome); });

@@ -2,10 +2,9 @@
 
 #include "app/command/build/bill_document.h"
 
+#include "app/command/build/finding_sheet.h"
 #include "app/command/build/size_words.h"
 #include "app/command/command.h"
-
-#include <QJsonArray>
 
 namespace flarestock {
 
@@ -17,14 +16,6 @@ QJsonArray textsOf(const std::vector<std::string> &texts)
     for (const std::string &one : texts)
         array.append(jsonText(one));
     return array;
-}
-
-QJsonObject answersOf(const Answers &answers)
-{
-    QJsonObject all;
-    for (const auto &[question, answer] : answers)
-        all.insert(jsonText(question), jsonText(answer));
-    return all;
 }
 
 QJsonObject lineOf(const PricedLine &priced, const Lying &lying)
@@ -97,18 +88,6 @@ QJsonValue togetherOf(const std::optional<JointsTogether> &together)
                        {QStringLiteral("bound"), least}};
 }
 
-QJsonObject findingOf(const Finding &finding)
-{
-    return {
-        {QStringLiteral("severity"), jsonText(text(finding.severity))},
-        {QStringLiteral("about"), jsonText(finding.about)},
-        {QStringLiteral("where"), jsonText(finding.where)},
-        {QStringLiteral("text"), jsonText(finding.text)},
-        {QStringLiteral("source"), jsonText(finding.source)},
-        {QStringLiteral("remedy"), jsonText(finding.remedy)},
-    };
-}
-
 } // namespace
 
 QJsonObject billDocument(const WorkedBuild &build)
@@ -119,21 +98,18 @@ QJsonObject billDocument(const WorkedBuild &build)
     QJsonArray joints;
     for (const PlacedJoint &joint : build.expansion.joints)
         joints.append(jointOf(joint));
-    QJsonArray findings;
-    for (const Finding &finding : build.findings)
-        findings.append(findingOf(finding));
     return {
         {QStringLiteral("template"), jsonText(build.expansion.templateId)},
-        {QStringLiteral("answers"), answersOf(build.expansion.answers)},
+        {QStringLiteral("answers"), answersDocument(build.expansion.answers)},
         {QStringLiteral("lines"), lines},
         {QStringLiteral("joints"), joints},
         {QStringLiteral("sizes"), sizesDocument(build.expansion)},
         {QStringLiteral("together"), togetherOf(build.expansion.together)},
-        {QStringLiteral("findings"), findings},
+        {QStringLiteral("findings"), findingsDocument(build.findings)},
         {QStringLiteral("total"), jsonText(build.bill.total.amount.text())},
         {QStringLiteral("currency"), jsonText(build.bill.total.currency.code())},
         {QStringLiteral("complete"), build.bill.complete},
-        {QStringLiteral("stops"), build.stops()},
+        {QStringLiteral("stops"), build.count(Severity::Stop)},
         {QStringLiteral("unpriced"), textsOf(build.bill.unpriced)},
     };
 }

@@ -2,25 +2,14 @@
 
 #include "app/command/build/bill_sheet.h"
 
-#include "app/command/build/build_words.h"
+#include "app/command/build/finding_sheet.h"
 #include "app/command/build/size_words.h"
+#include "app/command/command.h"
 #include "app/command/text_table.h"
 
 namespace flarestock {
 
 namespace {
-
-constexpr std::string_view BeforeOpening =
-    "Before a system is opened: depressurise, catch the fluid, no ignition source, eye and skin\n"
-    "protection, extinguisher at hand; leak-test before the first start, bond static.\n";
-
-std::string headOf(const Expansion &build)
-{
-    std::string head = build.title + "\n";
-    for (const auto &[question, answer] : build.answers)
-        head.append(head.ends_with('\n') ? "" : ", ").append(question).append(" ").append(answer);
-    return build.answers.empty() ? head : head + "\n";
-}
 
 std::string amountText(const Decimal &amount, Unit unit)
 {
@@ -141,9 +130,8 @@ std::string findingsOf(const WorkedBuild &build)
         said += "  no finding\n";
     for (const Finding &finding : build.findings) {
         said += "  " + std::string(text(finding.severity)) + ": " + finding.about + "\n";
-        for (const std::string &more : {finding.text, finding.remedy, "(" + finding.source + ")"})
-            if (!more.empty())
-                said += "      " + more + "\n";
+        for (const std::string &more : reasonsOf(finding))
+            said += "      " + more + "\n";
     }
     return said;
 }
@@ -152,9 +140,9 @@ std::string findingsOf(const WorkedBuild &build)
 
 std::string billSheet(const WorkedBuild &build, const Catalogue &catalogue)
 {
-    return headOf(build.expansion) + sizesSheet(build.expansion) + linesOf(build) +
+    return planHead(build.expansion) + sizesSheet(build.expansion) + linesOf(build) +
            jointsOf(build.expansion) + shortagesOf(build.bill, catalogue) + findingsOf(build) +
-           "\n" + std::string(Advice) + std::string(BeforeOpening);
+           "\n" + wordsOfCaution();
 }
 
 } // namespace flarestock

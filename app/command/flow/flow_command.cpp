@@ -3,9 +3,10 @@
 // `flarestock flow`: what flows in every line of a template or a planned build and what it takes,
 // where its pumps work, what its regulators can hold; and the data of the pictures of it.
 
-#include "app/command/build/build_words.h"
+#include "app/command/build/finding_sheet.h"
 #include "app/command/flow/flow_document.h"
 #include "app/command/flow/flow_sheet.h"
+#include "app/command/plan_asked.h"
 #include "app/workshop/worked_build.h"
 
 #include <CLI/CLI.hpp>
@@ -27,12 +28,12 @@ Problem nothingFlows(const Expansion &build, const SystemFlow &flow)
             "Ask for the flow of a template that states a power or a pump's flow."};
 }
 
-void answerFlow(const BuildWords &asked, CommandOutcome &outcome)
+void answerFlow(const PlanAsked &asked, CommandOutcome &outcome)
 {
     const auto workshop = Workshop::open(asked.shop);
     if (!workshop)
         return outcome.refuse(workshop.error());
-    const auto plan = planOf(asked, "flarestock flow", **workshop);
+    const auto plan = planAsked(asked, **workshop);
     if (!plan)
         return outcome.refuse(plan.error());
     const auto build = workBuild(**workshop, *plan);
@@ -52,10 +53,10 @@ void answerFlow(const BuildWords &asked, CommandOutcome &outcome)
 
 void addFlowCommand(CLI::App &app, CommandOutcome &outcome)
 {
-    const auto asked = std::make_shared<BuildWords>();
+    const auto asked = std::make_shared<PlanAsked>();
     CLI::App *command = app.add_subcommand(
         "flow", "Says what flows in each line of a build, what it takes, and where pumps work.");
-    addBuildOptions(*command, *asked);
+    addPlanOptions(*command, *asked);
     command->callback([asked, &outcome] { answerFlow(*asked, outcome); });
 }
 

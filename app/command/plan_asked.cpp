@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 
-#include "app/command/build/build_words.h"
+#include "app/command/plan_asked.h"
 
 #include "app/stockroom/asked.h"
 #include "model/exact/case_fold.h"
@@ -29,8 +29,9 @@ Result<void> readInto(std::map<std::string, std::string, std::less<>> &into,
 
 } // namespace
 
-void addBuildOptions(CLI::App &command, BuildWords &asked)
+void addPlanOptions(CLI::App &command, PlanAsked &asked)
 {
+    asked.command = "flarestock " + command.get_name();
     command.add_option("TEMPLATE", asked.form, "a template of the shop");
     command.add_option("--shop", asked.shop, ShopHelp)->required();
     command.add_option("--build", asked.build, "a planned build of the shop, by its id");
@@ -44,11 +45,10 @@ void addBuildOptions(CLI::App &command, BuildWords &asked)
     command.add_flag("--json", asked.json, JsonHelp);
 }
 
-Result<BuildPlan> planOf(const BuildWords &asked, std::string_view command,
-                         const Workshop &workshop)
+Result<BuildPlan> planAsked(const PlanAsked &asked, const Workshop &workshop)
 {
     if (asked.form.empty() == asked.build.empty())
-        return problem(std::string(command), "takes a template or --build, and not both",
+        return problem(asked.command, "takes a template or --build, and not both",
                        "Say flarestock bill --list --shop FILE for the templates.");
     BuildPlan plan;
     plan.templateId = asked.form;
