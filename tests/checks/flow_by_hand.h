@@ -148,6 +148,7 @@ inline FlowByHand injectionWithReturn()
     build.regulatorOf("regulator", "3 bar", true);
     build.inLine({"tank", "prefilter", "pump", "postfilter", "rail", "regulator"});
     build.returnRun("regulator", "tank");
+    build.stationAt("prefilter").level = Level::Suction;
     for (const char *id : {"tank-prefilter", "prefilter-pump"})
         build.hose(id, {12.7, 700, 10});
     for (const char *id : {"pump-postfilter", "postfilter-rail", "rail-regulator"})
@@ -168,6 +169,7 @@ inline FlowByHand carburettorWithReturn()
     build.add("carburettor", Kind::Carburettor, FuelUserFacts{30.0, 60.0, {}});
     build.inLine({"tank", "prefilter", "pump", "postfilter", "regulator", "carburettor"});
     build.returnRun("regulator", "tank");
+    build.stationAt("prefilter").level = Level::Suction;
     for (const char *id : {"tank-prefilter", "prefilter-pump"})
         build.hose(id, {12.7, 700, 10});
     for (const char *id : {"pump-postfilter", "postfilter-regulator"})

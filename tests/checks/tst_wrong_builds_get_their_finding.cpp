@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: MIT
 //
-// What the checks say about builds that are wrong in one way. Grades and places of filters: common
-// practice, no source (five trade articles agree, no standard was found); ISO 16889 for why ratings
-// of different basis do not compare; seals: tst_seals_against_fluids.
+// What the checks say about builds that are wrong in one way; seals: tst_seals_against_fluids.
 
 #include "build_by_hand.h"
+#include "said_findings.h"
 
 #include <QTest>
 
@@ -13,50 +12,11 @@
 using namespace flarestock;
 using namespace flarestock::tests;
 
-namespace {
-
-std::vector<Finding> of(const std::vector<Finding> &findings, Severity severity)
-{
-    std::vector<Finding> some;
-    std::copy_if(findings.begin(), findings.end(), std::back_inserter(some),
-                 [severity](const Finding &finding) { return finding.severity == severity; });
-    return some;
-}
-
-bool says(const std::vector<Finding> &findings, Severity severity, const std::string &words)
-{
-    return std::any_of(findings.begin(), findings.end(), [&](const Finding &finding) {
-        return finding.severity == severity &&
-               (finding.about + " " + finding.text).find(words) != std::string::npos;
-    });
-}
-
-QByteArray listed(const std::vector<Finding> &findings)
-{
-    std::string all;
-    for (const auto &finding : findings)
-        all += std::string(text(finding.severity)) + ": " + finding.about + " | " + finding.text +
-               "\n";
-    return QByteArray::fromStdString(all);
-}
-
-} // namespace
-
-#define SAYS(findings, severity, words) QVERIFY2(says(findings, severity, words), listed(findings))
-
 class FindingsTest : public QObject {
     Q_OBJECT
 
 private Q_SLOTS:
     void aHealthyBuildHasNoStop();
-    void anElectricPumpHasAFilterOnBothSides_data();
-    void anElectricPumpHasAFilterOnBothSides();
-    void noPumpFilterIsAskedOfGravityBrakesAndCoolant();
-    void coarseComesBeforeFine();
-    void gradesFitWhatFollows_data();
-    void gradesFitWhatFollows();
-    void makersFiguresAreComparedWithinAFactorOfTwo_data();
-    void makersFiguresAreComparedWithinAFactorOfTwo();
     void flowFollowsTheMakersMark();
     void aLeakingPickIsAStopWithAMend();
     void anOutdonePickIsANoteWithAMend();
@@ -93,148 +53,6 @@ void FindingsTest::aHealthyBuildHasNoStop()
     const auto findings = build.findings();
     QVERIFY2(of(findings, Severity::Stop).empty(), listed(findings));
     QVERIFY2(of(findings, Severity::Caution).empty(), listed(findings));
-}
-
-void FindingsTest::anElectricPumpHasAFilterOnBothSides_data()
-{
-    QTest::addColumn<QStringList>("line");
-    QTest::addColumn<bool>("sock");
-    QTest::addColumn<bool>("electric");
-    QTest::addColumn<QString>("stop");
-    const QString tank = QStringLiteral("tank"), pre = QStringLiteral("prefilter"),
-                  pump = QStringLiteral("pump"), post = QStringLiteral("postfilter"),
-                  rail = QStringLiteral("rail");
-    QTest::newRow("none before") << QStringList{tank, pump, post, rail} << false << true
-                                 << "what it draws";
-    QTest::newRow("a sock in the tank")
-        << QStringList{tank, pump, post, rail} << true << true << "";
-    QTest::newRow("none after") << QStringList{tank, pre, pump, rail} << false << true
-                                << "what it delivers";
-    QTest::newRow("none at all") << QStringList{tank, pump, rail} << false << true
-                                 << "what it draws";
-    QTest::newRow("a mechanical pump")
-        << QStringList{tank, pump, post, rail} << true << false << "";
-}
-
-void FindingsTest::anElectricPumpHasAFilterOnBothSides()
-{
-    QFETCH(QStringList, line);
-    QFETCH(bool, sock);
-    QFETCH(bool, electric);
-    QFETCH(QString, stop);
-    BuildByHand build;
-    std::vector<std::string> ids;
-    for (const auto &name : line) {
-        const auto id = name.toStdString();
-        ids.push_back(id);
-        if (id == "tank") {
-            VesselFacts facts;
-            facts.pickupSock = sock;
-            build.add(id, Kind::Tank, facts);
-        } else if (id == "pump") {
-            build.pump(id, electric);
-        } else if (id == "rail") {
-            build.add(id, Kind::Rail, FuelUserFacts{});
-        } else {
-            build.filter(id, id == "prefilter" ? 100 : 10, RatingBasis::Absolute);
-        }
-    }
-    build.inLine(ids);
-    const auto findings = build.findings();
-    if (stop.isEmpty())
-        QVERIFY2(of(findings, Severity::Stop).empty(), listed(findings));
-    else
-        SAYS(findings, Severity::Stop, stop.toStdString());
-}
-
-void FindingsTest::noPumpFilterIsAskedOfGravityBrakesAndCoolant()
-{
-    BuildByHand build;
-    build.expansion.filters = FilterRule::None;
-    build.add("tank", Kind::Tank, VesselFacts{});
-    build.pump("pump");
-    build.add("rail", Kind::Rail, FuelUserFacts{});
-    build.inLine({"tank", "pump", "rail"});
-    QVERIFY2(of(build.findings(), Severity::Stop).empty(), listed(build.findings()));
-}
-
-void FindingsTest::coarseComesBeforeFine()
-{
-    BuildByHand build;
-    build.add("tank", Kind::Tank, VesselFacts{});
-    build.filter("first", 10);
-    build.pump("pump");
-    build.filter("second", 100);
-    build.add("rail", Kind::Rail, FuelUserFacts{});
-    build.inLine({"tank", "first", "pump", "second", "rail"});
-    const auto findings = build.findings();
-    SAYS(findings, Severity::Stop, "wrong way round");
-    SAYS(findings, Severity::Stop, "starves");
-    SAYS(findings, Severity::Stop, "too coarse for the rail");
-}
-
-void FindingsTest::gradesFitWhatFollows_data()
-{
-    QTest::addColumn<bool>("carburettor");
-    QTest::addColumn<int>("micron");
-    QTest::addColumn<QString>("severity");
-    QTest::newRow("10 before injection") << false << 10 << "";
-    QTest::newRow("40 before injection") << false << 40 << "caution";
-    QTest::newRow("100 before injection") << false << 100 << "stop";
-    QTest::newRow("40 before a carburettor") << true << 40 << "";
-    QTest::newRow("10 before a carburettor") << true << 10 << "";
-    QTest::newRow("60 before a carburettor") << true << 60 << "caution";
-}
-
-void FindingsTest::gradesFitWhatFollows()
-{
-    QFETCH(bool, carburettor);
-    QFETCH(int, micron);
-    QFETCH(QString, severity);
-    BuildByHand build;
-    build.add("tank", Kind::Tank, VesselFacts{});
-    build.filter("prefilter", 120);
-    build.pump("pump");
-    build.filter("postfilter", micron);
-    build.add("user", carburettor ? Kind::Carburettor : Kind::Rail, FuelUserFacts{});
-    build.inLine({"tank", "prefilter", "pump", "postfilter", "user"});
-    const auto findings = build.findings();
-    for (const auto grave : {Severity::Stop, Severity::Caution})
-        QCOMPARE(says(findings, grave, "too coarse for the user"),
-                 severity == QString::fromUtf8(text(grave).data()));
-}
-
-void FindingsTest::makersFiguresAreComparedWithinAFactorOfTwo_data()
-{
-    QTest::addColumn<int>("micron");
-    QTest::addColumn<bool>("absolute");
-    QTest::addColumn<QString>("severity");
-    // The user passes 20 µm by its maker's word.
-    QTest::newRow("10 nominal decides") << 10 << false << "";
-    QTest::newRow("15 nominal is too near") << 15 << false << "caution";
-    QTest::newRow("15 absolute decides") << 15 << true << "";
-    QTest::newRow("30 is coarser, within two") << 30 << true << "caution";
-    QTest::newRow("50 is beyond two") << 50 << true << "stop";
-}
-
-void FindingsTest::makersFiguresAreComparedWithinAFactorOfTwo()
-{
-    QFETCH(int, micron);
-    QFETCH(bool, absolute);
-    QFETCH(QString, severity);
-    BuildByHand build;
-    build.add("tank", Kind::Tank, VesselFacts{});
-    build.filter("prefilter", 120);
-    build.pump("pump");
-    build.filter("postfilter", micron, absolute ? RatingBasis::Absolute : RatingBasis::Nominal);
-    FuelUserFacts facts;
-    facts.passageMicron = 20;
-    build.add("user", Kind::Injector, facts);
-    build.inLine({"tank", "prefilter", "pump", "postfilter", "user"});
-    const auto findings = build.findings();
-    for (const auto grave : {Severity::Stop, Severity::Caution})
-        QCOMPARE(says(findings, grave, "too coarse for the user"),
-                 severity == QString::fromUtf8(text(grave).data()));
 }
 
 void FindingsTest::flowFollowsTheMakersMark()

@@ -4,6 +4,7 @@
 // common practice where the maker says nothing, by his figure where he does. Two ratings of
 // different basis do not compare (ISO 16889), so within a factor of two that is said as a caution.
 
+#include "model/checks/rules/filters/swapped_filters.h"
 #include "model/checks/rules/rules.h"
 
 #include <algorithm>
@@ -114,8 +115,8 @@ void filterGrades(const BuildUnderCheck &build, Findings &found)
         if (last == upstream.end())
             continue; // Said by unprotected().
         const auto filter = dirtStop(**last);
-        if (!filter->rating)
-            continue;
+        if (!filter->rating || isSwapped(build, **last) || isToldOfItsPump(build, user))
+            continue; // Said by unprotected(), or by pumpFilters().
         if (const auto narrowest = narrowestAt(user, build))
             byMaker(*narrowest, *filter, found);
         else

@@ -4,6 +4,7 @@
 // after it, always; the coarser before, the finer after. Not for gravity feed, brakes or coolant:
 // their templates do not ask for it (FilterRule).
 
+#include "model/checks/rules/filters/swapped_filters.h"
 #include "model/checks/rules/rules.h"
 
 #include <algorithm>
@@ -14,22 +15,6 @@ namespace {
 
 constexpr auto Practice = "common practice, no source: one filter before an electric fuel pump and "
                           "one after it";
-
-bool never(const PlacedStation &)
-{
-    return false;
-}
-
-/// Stops of dirt among stations, in the order of the walk.
-std::vector<DirtStop> stopsIn(const BuildUnderCheck::Stations &stations)
-{
-    std::vector<DirtStop> stops;
-    for (const auto *station : stations) {
-        if (const auto stop = dirtStop(*station))
-            stops.push_back(*stop);
-    }
-    return stops;
-}
 
 Finding lacking(const PlacedStation &pump, const std::string &about, std::string text,
                 std::string remedy)
@@ -46,7 +31,7 @@ Finding lacking(const PlacedStation &pump, const std::string &about, std::string
 
 void starved(const PlacedStation &pump, const DirtStop &before, Findings &found)
 {
-    if (!before.rating || before.rating->micron >= Decimal(75))
+    if (!before.rating || before.rating->micron >= Decimal(StarvesBelowMicron))
         return;
     const bool far = before.rating->micron < Decimal(40);
     auto finding = lacking(
@@ -78,9 +63,39 @@ void tooCoarse(const DirtStop &before, Findings &found)
                      .mend = {}});
 }
 
-void coarseBeforeFine(const DirtStop &before, const DirtStop &after, Findings &found)
+/// Each filter in the other's place: one cause, which says what follows of it.
+void swapped(const FilterPair &pair, Findings &found)
 {
-    if (!before.rating || !after.rating || before.rating->micron > after.rating->micron)
+    found.push_back(
+        {.severity = Severity::Stop,
+         .matter = Matter::DirectionAndFilters,
+         .about = BuildUnderCheck::capital(pair.before.station->station->title) + " " +
+                  pair.before.rating->text() + " and " + pair.after.station->station->title + " " +
+                  pair.after.rating->text() + " stand the wrong way round",
+         .where = pair.before.station->id,
+         .text = "The coarser belongs before the pump and the finer after it: the fine one starves "
+                 "the pump, and the coarse one keeps little from what comes after it.",
+         .source = "common practice, no source: 100 µm before the pump, the fine filter after it",
+         .remedy = "Change the two elements over.",
+         .mend = {}});
+}
+
+/// Whether filterGrades() says of it that it is too coarse for what follows.
+bool isGradeFound(const BuildUnderCheck &build, const DirtStop &filter)
+{
+    Findings grades;
+    filterGrades(build, grades);
+    return std::any_of(grades.begin(), grades.end(), [&filter](const Finding &finding) {
+        return finding.where == filter.station->id;
+    });
+}
+
+/// Of two of which neither is told by itself.
+void coarseBeforeFine(const BuildUnderCheck &build, const DirtStop &before, const DirtStop &after,
+                      Findings &found)
+{
+    if (!before.rating || !after.rating || before.rating->micron > after.rating->micron ||
+        before.rating->micron < Decimal(StarvesBelowMicron) || isGradeFound(build, after))
         return;
     const bool equal = before.rating->micron == after.rating->micron;
     const bool sameBasis = before.rating->basis == after.rating->basis;
@@ -97,7 +112,7 @@ void coarseBeforeFine(const DirtStop &before, const DirtStop &after, Findings &f
                             : " Their ratings stand on different bases, so the numbers alone "
                               "do not decide."),
          .source = "common practice, no source; ISO 16889 for why two bases do not compare",
-         .remedy = "Change the two elements over.",
+         .remedy = equal ? "Use a finer element after the pump." : "Change the two elements over.",
          .mend = {}});
 }
 
@@ -120,10 +135,8 @@ void neitherOpens(const PlacedStation &pump, const DirtStop &before, Findings &f
 
 void aroundPump(const BuildUnderCheck &build, const PlacedStation &pump, Findings &found)
 {
-    auto before = stopsIn(build.before(pump, never));
-    if (const auto own = dirtStop(pump)) // A pump in the tank may carry its own sock.
-        before.insert(before.begin(), *own);
-    const auto after = stopsIn(build.after(pump, never));
+    const auto before = stopsBefore(build, pump);
+    const auto after = stopsAfter(build, pump);
     if (before.empty())
         found.push_back(
             lacking(pump, "nothing filters what it draws",
@@ -139,15 +152,16 @@ void aroundPump(const BuildUnderCheck &build, const PlacedStation &pump, Finding
                                 "carburettor."));
     if (before.empty())
         return;
-    const auto finest =
-        std::min_element(before.begin(), before.end(), [](const DirtStop &a, const DirtStop &b) {
-            return a.rating && (!b.rating || a.rating->micron < b.rating->micron);
-        });
-    starved(pump, *finest, found);
-    tooCoarse(*finest, found);
+    if (const auto pair = swappedAround(build, pump)) {
+        swapped(*pair, found);
+    } else {
+        const auto &finest = finestOf(before);
+        starved(pump, finest, found);
+        tooCoarse(finest, found);
+        if (!after.empty())
+            coarseBeforeFine(build, before.front(), after.front(), found);
+    }
     neitherOpens(pump, before.front(), found);
-    if (!after.empty())
-        coarseBeforeFine(before.front(), after.front(), found);
 }
 
 } // namespace
@@ -161,7 +175,7 @@ void pumpFilters(const BuildUnderCheck &build, Findings &found)
             continue;
         if (rule == FilterRule::AroundElectricPump && pump->electric)
             aroundPump(build, station, found);
-        if (rule == FilterRule::AfterPump && stopsIn(build.after(station, never)).empty())
+        if (rule == FilterRule::AfterPump && stopsAfter(build, station).empty())
             found.push_back(lacking(station, "nothing filters what it delivers",
                                     "The template asks for a filter after the pump.",
                                     "Put a filter after it."));

@@ -4,6 +4,7 @@
 // maker says nothing of its rating is named.
 
 #include "model/checks/check.h"
+#include "model/checks/rules/filters/swapped_filters.h"
 #include "model/checks/rules/rules.h"
 
 namespace flarestock::rules {
@@ -66,6 +67,30 @@ void saysNothing(const PlacedStation &station, Findings &found)
                      .mend = {}});
 }
 
+/// One line without a filter is one cause, whatever stands in it. A pump without its filters is
+/// said by pumpFilters().
+void nothingBefore(const BuildUnderCheck &build, const std::vector<std::string> &ids,
+                   Findings &found)
+{
+    std::vector<std::string> open;
+    for (const auto &id : ids) {
+        const auto *station = build.expansion().station(id);
+        if (station->part->kind != Kind::Pump && !isToldOfItsPump(build, *station))
+            open.push_back(id);
+    }
+    if (open.empty())
+        return;
+    found.push_back({.severity = Severity::Stop,
+                     .matter = Matter::DirectionAndFilters,
+                     .about = BuildUnderCheck::capital(titles(build, open)) +
+                              ": no filter stands before " + (open.size() == 1 ? "it" : "them"),
+                     .where = open.front(),
+                     .text = "Whatever is in the tank or the lines gets there.",
+                     .source = "common practice, no source",
+                     .remedy = "Put a filter into the line before it.",
+                     .mend = {}});
+}
+
 } // namespace
 
 void unprotected(const BuildUnderCheck &build, Findings &found)
@@ -75,21 +100,7 @@ void unprotected(const BuildUnderCheck &build, Findings &found)
     std::string chain;
     for (const auto &protection : protections(build.expansion())) {
         if (protection.station.empty()) {
-            for (const auto &id : protection.protects) {
-                const auto *station = build.expansion().station(id);
-                // An electric pump without a filter is said by pumpFilters().
-                if (station->part->kind == Kind::Pump)
-                    continue;
-                found.push_back({.severity = Severity::Stop,
-                                 .matter = Matter::DirectionAndFilters,
-                                 .about = BuildUnderCheck::capital(station->station->title) +
-                                          ": no filter stands before it",
-                                 .where = id,
-                                 .text = "Whatever is in the tank or the lines reaches it.",
-                                 .source = "common practice, no source",
-                                 .remedy = "Put a filter into the line before it.",
-                                 .mend = {}});
-            }
+            nothingBefore(build, protection.protects, found);
             continue;
         }
         const auto *station = build.expansion().station(protection.station);

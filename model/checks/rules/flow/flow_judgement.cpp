@@ -96,6 +96,49 @@ const PumpAtWork *nearestToBoiling(const Delivery &delivery) noexcept
     return nearest;
 }
 
+bool isInletFound(const BuildUnderCheck &build, const std::string &station)
+{
+    const auto &flow = build.flow();
+    return std::any_of(
+        flow.deliveries.begin(), flow.deliveries.end(), [&](const Delivery &delivery) {
+            const auto *nearest = nearestToBoiling(delivery);
+            const bool its =
+                std::any_of(delivery.pumps.begin(), delivery.pumps.end(),
+                            [&](const PumpAtWork &pump) { return pump.station == station; });
+            return its && nearest != nullptr &&
+                   nearest->inlet->marginPa < inletBounds().cautionPa &&
+                   !isFuelTooWarm(flow, *nearest);
+        });
+}
+
+std::vector<FilterShare> filtersIn(const BuildUnderCheck &build, const LineSection &section)
+{
+    std::vector<FilterShare> filters;
+    for (const auto &id : section.runs) {
+        const auto *run = build.flow().run(id);
+        if (run != nullptr && run->line.passed != nullptr && run->loss.filterPa > 0)
+            filters.push_back({run->line.passed, run->loss.filterPa});
+    }
+    std::stable_sort(
+        filters.begin(), filters.end(),
+        [](const FilterShare &a, const FilterShare &b) { return a.dropPa > b.dropPa; });
+    return filters;
+}
+
+bool isLineFound(const BuildUnderCheck &build, const std::string &filter)
+{
+    for (const auto &delivery : build.flow().deliveries)
+        for (const auto &budget : lossBudgets(build, delivery)) {
+            const auto filters = filtersIn(build, *budget.section);
+            if (budget.isExceeded() &&
+                std::any_of(filters.begin(), filters.end(), [&filter](const FilterShare &share) {
+                    return share.filter->id == filter;
+                }))
+                return true;
+        }
+    return false;
+}
+
 bool isLineAtFault(const BuildUnderCheck &build, const Delivery &delivery)
 {
     if (cannotHold(build, delivery))

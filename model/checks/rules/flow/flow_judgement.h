@@ -40,6 +40,20 @@ struct LossBudget {
 /// The pump of the delivery with the least margin; nullptr where none is known.
 [[nodiscard]] const PumpAtWork *nearestToBoiling(const Delivery &delivery) noexcept;
 
+/// Whether pumpInlets() says of that pump that its lines leave too little; not where the fuel alone
+/// is too warm.
+[[nodiscard]] bool isInletFound(const BuildUnderCheck &build, const std::string &station);
+
+/// What the filters of a section take of its pressure, the largest first.
+struct FilterShare {
+    const PlacedStation *filter = nullptr;
+    double dropPa = 0;
+};
+[[nodiscard]] std::vector<FilterShare> filtersIn(const BuildUnderCheck &build,
+                                                 const LineSection &section);
+/// Whether lineLosses() says that the line with that filter takes too much.
+[[nodiscard]] bool isLineFound(const BuildUnderCheck &build, const std::string &filter);
+
 /// Whether a line of the delivery, and not its pump, is told to be at fault: it takes too much, and
 /// with a line that keeps to its budget the pumps would give what is wanted.
 [[nodiscard]] bool isLineAtFault(const BuildUnderCheck &build, const Delivery &delivery);

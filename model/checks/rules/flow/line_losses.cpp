@@ -26,6 +26,15 @@ std::string heaviestRun(const BuildUnderCheck &build, const LineSection &section
     return heaviest == nullptr ? section.runs.front() : heaviest->run;
 }
 
+/// The filter that takes more than half of it, and so is its cause; nothing else.
+std::optional<FilterShare> filterAtFault(const BuildUnderCheck &build, const LineSection &section)
+{
+    const auto filters = filtersIn(build, section);
+    if (filters.empty() || filters.front().dropPa < section.dropPa / 2)
+        return std::nullopt;
+    return filters.front();
+}
+
 /// What does not come through because of it, where its pump is short and is not told itself.
 std::string whatComes(const Delivery &delivery)
 {
@@ -41,19 +50,24 @@ Finding takesTooMuch(const BuildUnderCheck &build, const Delivery &delivery,
     const auto &section = *budget.section;
     const bool lacks = isShort(delivery) || delivery.reach == CurveReach::BeyondItsEnd;
     const bool starves = lacks && &section == &delivery.line && isLineAtFault(build, delivery);
+    const auto filter = filterAtFault(build, section);
     const bool either = section.dropLeastPa <= budget.bounds.cautionPa;
     return {.severity = budget.isStop() || starves ? Severity::Stop : Severity::Caution,
             .matter = Matter::Flow,
             .about = "The line " + wayOf(build, section) + " takes " + kilopascals(section.dropPa),
-            .where = heaviestRun(build, section),
+            .where = filter ? filter->filter->id : heaviestRun(build, section),
             .text = "At " + litresPerHour(section.flowM3S) + " it may take " +
                     kilopascals(budget.bounds.cautionPa) + " of " + kilopascals(*delivery.setPa) +
                     (either ? "; where it runs laminar it takes " +
                                   kilopascals(section.dropLeastPa) + "."
                             : ".") +
+                    (filter ? " Of it " + nameOf(build, filter->filter->id) + " takes " +
+                                  kilopascals(filter->dropPa) + ", clean."
+                            : std::string()) +
                     (starves ? whatComes(delivery) : std::string()),
             .source = LossSource + std::string(budget.bounds.source),
-            .remedy = "Use a wider or shorter line and fewer bends in it.",
+            .remedy = filter ? "Use a filter with more area."
+                             : "Use a wider or shorter line and fewer bends in it.",
             .mend = {}};
 }
 
