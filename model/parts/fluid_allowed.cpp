@@ -9,6 +9,16 @@
 
 namespace flarestock {
 
+bool isNamedFor(const Part &part, Fluid fluid)
+{
+    return std::find(part.suits.begin(), part.suits.end(), fluid) != part.suits.end();
+}
+
+bool isForbiddenIn(const Part &part, Fluid fluid)
+{
+    return !part.suits.empty() && !isNamedFor(part, fluid);
+}
+
 bool allowsFluid(const Part &part, std::optional<Fluid> fluid)
 {
     if (!fluid)
@@ -24,8 +34,7 @@ bool allowsFluid(const Part &part, std::optional<Fluid> fluid)
     if (const auto *element = part.as<ElementFacts>();
         element && mediumIn(*fluid, element->medium).bears == Bears::Never)
         return false;
-    return part.suits.empty() ||
-           std::find(part.suits.begin(), part.suits.end(), *fluid) != part.suits.end();
+    return !isForbiddenIn(part, *fluid);
 }
 
 bool standsWell(const Part &part, std::optional<Fluid> fluid)
@@ -35,7 +44,7 @@ bool standsWell(const Part &part, std::optional<Fluid> fluid)
         return true;
     const Bears bears = compatibility(*fluid, hose->liner).bears;
     if (bears == Bears::Unknown)
-        return std::find(part.suits.begin(), part.suits.end(), *fluid) != part.suits.end();
+        return isNamedFor(part, *fluid);
     return bears == Bears::Good;
 }
 

@@ -9,6 +9,11 @@
 
 namespace flarestock {
 
+/// Whether its maker names the fluid; false where he names none.
+[[nodiscard]] bool isNamedFor(const Part &part, Fluid fluid);
+/// Whether its maker names fluids, and not this one.
+[[nodiscard]] bool isForbiddenIn(const Part &part, Fluid fluid);
+
 /// True where no fluid is named. A maker who names no fluids forbids none; a seal, liner or element
 /// that the fluid ruins is out whatever he says.
 [[nodiscard]] bool allowsFluid(const Part &part, std::optional<Fluid> fluid);

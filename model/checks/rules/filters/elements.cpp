@@ -6,6 +6,7 @@
 #include "model/checks/rules/rules.h"
 #include "model/exact/case_fold.h"
 #include "model/fluids/attack/medium.h"
+#include "model/parts/fluid_allowed.h"
 
 #include <algorithm>
 #include <map>
@@ -36,11 +37,20 @@ bool differs(const FilterFacts &filter, const ElementFacts &element)
             !sameFolded(filter.medium, element.medium));
 }
 
-void notItsOwn(const PlacedStation &station, const Part &part, Findings &found)
+/// What the fluid ruins is told as that, and is to be changed anyhow.
+template <class Filtering>
+bool isRuined(const BuildUnderCheck &build, const Filtering &facts)
+{
+    const auto fluid = build.expansion().fluid;
+    return fluid && mediumIn(*fluid, facts.medium).bears == Bears::Never;
+}
+
+void notItsOwn(const BuildUnderCheck &build, const PlacedStation &station, const Part &part,
+               Findings &found)
 {
     const auto &filter = *station.part->as<FilterFacts>();
     const auto &element = *part.as<ElementFacts>();
-    if (!differs(filter, element))
+    if (!differs(filter, element) || isRuined(build, filter) || isRuined(build, element))
         return;
     const std::string sold = filter.rating ? filter.rating->text() + " " : std::string();
     found.push_back({.severity = Severity::Caution,
@@ -56,25 +66,30 @@ void notItsOwn(const PlacedStation &station, const Part &part, Findings &found)
                      .mend = {}});
 }
 
-/// An element that comes with its filter and stands on no line of the bill.
+/// An element that comes with its filter and stands on no line of the bill, where nothing is said
+/// of its filter (fluidAndMaterial()).
 void notForTheFluid(const BuildUnderCheck &build, const PlacedStation &station, const Part &part,
                     Findings &found)
 {
     const auto fluid = build.expansion().fluid;
-    const auto allows = [&fluid](const Part &some) {
-        return some.suits.empty() ||
-               std::find(some.suits.begin(), some.suits.end(), *fluid) != some.suits.end();
-    };
-    if (!fluid || isOnBill(build, part) || allows(part) || !allows(*station.part))
+    if (!fluid || isOnBill(build, part) || allowsFluid(part, fluid) ||
+        !allowsFluid(*station.part, fluid))
         return;
+    const auto &medium = part.as<ElementFacts>()->medium;
+    const auto stands = mediumIn(*fluid, medium);
+    const bool ruined = stands.bears == Bears::Never;
+    const std::string in(text(*fluid));
     found.push_back({.severity = Severity::Stop,
                      .matter = Matter::FluidAndMaterial,
                      .about = BuildUnderCheck::capital(BuildUnderCheck::named(station)) +
-                              ": its element " + part.number + " is not made for " +
-                              std::string(text(*fluid)),
+                              ": its element " + part.number +
+                              (ruined ? ", " + medium + ", is ruined by " : " is not made for ") +
+                              in,
                      .where = station.id,
-                     .text = "The housing is, the element in it is not.",
-                     .source = "the maker's list of fluids, as entered in the catalogue",
+                     .text = ruined ? "It swells and comes apart, and its shreds go down the line."
+                                    : "The housing is, the element in it is not.",
+                     .source = ruined ? std::string(stands.source)
+                                      : "the maker's list of fluids, as entered in the catalogue",
                      .remedy = "Use an element that is made for it.",
                      .mend = {}});
 }
@@ -94,6 +109,12 @@ void washed(const PlacedStation &station, const Part &part, Findings &found)
          .source = std::string(care.source),
          .remedy = "Replace it, and correct the entry.",
          .mend = {}});
+}
+
+void addOnce(std::vector<std::string> &titles, const std::string &title)
+{
+    if (std::find(titles.begin(), titles.end(), title) == titles.end())
+        titles.push_back(title);
 }
 
 /// How long each lasts, once for the build.
@@ -130,12 +151,12 @@ void elements(const BuildUnderCheck &build, Findings &found)
         if (filter == nullptr)
             continue;
         if (!filter->medium.empty())
-            byMedium[folded(filter->medium)].push_back(station.station->title);
+            addOnce(byMedium[folded(filter->medium)], station.station->title);
         const auto *part =
             filter->element.empty() ? nullptr : build.catalogue().find(filter->element);
         if (part == nullptr || part->as<ElementFacts>() == nullptr)
             continue;
-        notItsOwn(station, *part, found);
+        notItsOwn(build, station, *part, found);
         notForTheFluid(build, station, *part, found);
         washed(station, *part, found);
     }

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 //
-// Bonding: lines that do not conduct, in a fuel that keeps its charge. A filter charges the fuel,
-// and a hose that does not conduct lets the charge jump; a fuel that conducts carries it away.
+// Bonding: lines of which nobody says that they conduct, in a fuel that keeps its charge. A filter
+// charges the fuel, and a hose that does not conduct lets the charge jump; a fuel that conducts
+// carries it away.
 
 #include "model/checks/rules/rules.h"
 #include "model/fluids/liquids/conductivity.h"
@@ -13,7 +14,7 @@ namespace flarestock::rules {
 
 namespace {
 
-/// The lines that do not conduct, and the worse ones among them.
+/// The lines that are not entered as conductive, and the worse ones among them.
 struct Insulating {
     std::vector<std::string> lines; ///< Part numbers, each once.
     std::string behindFilter;       ///< Run id of the first right behind a filter; may be empty.
@@ -62,13 +63,14 @@ void bonding(const BuildUnderCheck &build, Findings &found)
     found.push_back(
         {.severity = grave ? Severity::Caution : Severity::Note,
          .matter = Matter::FluidAndMaterial,
-         .about = "Lines that do not conduct: " + listed(lines.lines),
+         .about = "Hose that is not said to conduct: " + listed(lines.lines),
          .where = !lines.behindFilter.empty() ? lines.behindFilter : lines.ofPtfe,
          .text = BuildUnderCheck::capital(std::move(why)),
          .source = "NFPA 77: below 50 pS/m a liquid keeps its charge, and hose behind a filter "
                    "should conduct; PTFE with a conductive bore: common practice, no source",
-         .remedy = "Use conductive hose or hard tube there, and bond all metal ends, filter, pump "
-                   "and tank to the car.",
+         .remedy =
+             "Use hose that its maker calls conductive, or hard tube, and bond all metal ends, "
+             "filter, pump and tank to the car.",
          .mend = {}});
 }
 

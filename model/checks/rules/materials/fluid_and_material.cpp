@@ -4,7 +4,9 @@
 // it ruins. What the maker does not allow is said once, with the material as its reason.
 
 #include "model/checks/rules/rules.h"
+#include "model/exact/case_fold.h"
 #include "model/fluids/attack/medium.h"
+#include "model/parts/fluid_allowed.h"
 
 #include <algorithm>
 
@@ -47,11 +49,6 @@ std::string whyByMaterial(const Part &part, Fluid fluid)
     return {};
 }
 
-bool isAllowed(const Part &part, Fluid fluid)
-{
-    return std::find(part.suits.begin(), part.suits.end(), fluid) != part.suits.end();
-}
-
 /// The filter that a spare element belongs to, where the same is already said of the filter.
 bool isSaidOfItsFilter(const Part &element, const BuildUnderCheck &build, Fluid fluid)
 {
@@ -63,15 +60,16 @@ bool isSaidOfItsFilter(const Part &element, const BuildUnderCheck &build, Fluid 
         const auto *filter = station.part ? station.part->as<FilterFacts>() : nullptr;
         if (filter == nullptr || filter->element != element.number)
             return false;
-        const auto &suits = station.part->suits;
-        return (!suits.empty() && !isAllowed(*station.part, fluid)) ||
-               (filter->medium == facts->medium && suits == element.suits);
+        const bool ruined = mediumIn(fluid, facts->medium).bears == Bears::Never;
+        return isForbiddenIn(*station.part, fluid) ||
+               (sameFolded(filter->medium, facts->medium) &&
+                (ruined || station.part->suits == element.suits));
     });
 }
 
 void byMaker(const BillLine &line, Fluid fluid, Findings &found)
 {
-    if (line.part->suits.empty() || isAllowed(*line.part, fluid))
+    if (!isForbiddenIn(*line.part, fluid))
         return;
     std::string allowed;
     for (const auto other : line.part->suits)
@@ -94,7 +92,7 @@ void byMaterial(const BillLine &line, Fluid fluid, Findings &found)
         const bool never = stands.bears == Bears::Never;
         // The maker's own word overrides a class default that is only conditional; what he does not
         // allow has been said by byMaker(), and this is one more reason for the same.
-        if (isAllowed(*line.part, fluid) ? !never : !line.part->suits.empty())
+        if (isNamedFor(*line.part, fluid) ? !never : !line.part->suits.empty())
             continue;
         const bool element = what == "element";
         found.push_back(
