@@ -5,6 +5,7 @@
 
 #include "model/checks/rules/rules.h"
 #include "model/fluids/filter/beta.h"
+#include "model/fluids/filter/cleanliness.h"
 
 #include <cmath>
 
@@ -58,34 +59,74 @@ void opensAtOnce(const PlacedStation &station, const FilterFacts &filter, Findin
     found.push_back(std::move(finding));
 }
 
-/// What the beta says, and of which sizes it says nothing.
-void beta(const PlacedStation &station, const FilterFacts &filter, Findings &found)
+/// What the template's question `cleanliness` was answered with; nothing where that is no code.
+std::optional<CleanlinessCode> wantedCleanliness(const BuildUnderCheck &build)
 {
-    if (!filter.rating)
-        return; // Said by unratedOil().
-    auto finding = about(station, {});
+    const auto &answers = build.expansion().answers;
+    const auto answer = answers.find("cleanliness");
+    if (answer == answers.end())
+        return std::nullopt;
+    const auto code = CleanlinessCode::parse(answer->second);
+    return code ? std::optional(*code) : std::nullopt;
+}
+
+/// The counted sizes of which a beta at that size says nothing: "4, 6 and 14 µm".
+std::string unsaidSizes(const Decimal &micron)
+{
+    std::vector<std::string> sizes;
+    for (const int size : {4, 6, 14})
+        if (Decimal(size) < micron)
+            sizes.push_back(std::to_string(size));
+    return sizes.empty() ? std::string() : listed(sizes) + " µm";
+}
+
+/// "It holds back 95.0 % …", with what the beta leaves open.
+std::string betaText(const MicronRating &rating, double efficiency)
+{
+    const auto tenths = std::lround(efficiency * 1000);
+    const auto beta = rating.beta->text();
+    std::string said = "Beta " + beta + ": 1 in " + beta + " gets through, and " +
+                       std::to_string(tenths / 10) + "." + std::to_string(tenths % 10) +
+                       " % is held back.";
+    if (const auto sizes = unsaidSizes(rating.micron); !sizes.empty())
+        said += " Of " + sizes + ", by which the cleanliness of oil is said, it says nothing.";
+    if (*rating.beta < Decimal(75) || rating.micron > Decimal(25))
+        said += " The standard measures beta 75 and more at 25 µm or less, so ask how it was "
+                "measured.";
+    return said;
+}
+
+/// What the beta says, and whether it says anything of the cleanliness that is wanted.
+void beta(const BuildUnderCheck &build, const PlacedStation &station, const FilterFacts &filter,
+          Findings &found)
+{
+    const bool basisAsked = build.expansion().filters != FilterRule::None;
+    if (!filter.rating || (filter.rating->basis == RatingBasis::Unstated && basisAsked))
+        return; // Said by unratedOil(), or with its basis by unprotected().
+    const MicronRating &rating = *filter.rating;
+    const auto wanted = wantedCleanliness(build);
+    if (!rating.beta && !wanted && rating.micron >= Decimal(StrainerFromMicron))
+        return; // Nobody measures the beta of a strainer.
+    const auto efficiency =
+        rating.beta ? efficiencyOfBeta(rating.beta->approximate()) : Result<double>(0);
+    const bool said = rating.beta && efficiency;
+    const std::string micron = rating.micron.text() + " µm";
+    auto finding = about(station, said ? "beta " + rating.beta->text() + " at " + micron
+                                       : micron + " without a beta");
     finding.severity = Severity::Note;
     finding.source = "ISO 16889 (its scope: beta 75 and more at 25 µm(c) or less); ISO 4406 counts "
                      "at 4, 6 and 14 µm(c)";
-    const std::string micron = filter.rating->micron.text() + " µm";
-    const auto efficiency = filter.rating->beta
-                                ? efficiencyOfBeta(filter.rating->beta->approximate())
-                                : Result<double>(0);
-    if (!filter.rating->beta || !efficiency) {
-        finding.about = title(station) + ": " + micron + " without a beta";
-        finding.text = "How much of the dirt it holds back is not said, and its number compares "
-                       "with no other.";
-        finding.remedy = "Ask its maker for the beta at that size.";
-    } else {
-        const auto tenths = std::lround(*efficiency * 1000);
-        finding.about = title(station) + ": holds back " + std::to_string(tenths / 10) + "." +
-                        std::to_string(tenths % 10) + " % of what is " + micron + " and larger";
-        finding.text = "Beta " + filter.rating->beta->text() + " is 1 in " +
-                       filter.rating->beta->text() +
-                       " that gets through. Of 4, 6 and 14 µm, by "
-                       "which the cleanliness of oil is said, it says nothing.";
-        finding.remedy = "To know how clean the oil is, have a sample counted: three numbers of "
-                         "ISO 4406, such as 17/14/10.";
+    finding.text = said ? betaText(rating, *efficiency)
+                        : "How much of the dirt it holds back is not said, and its number compares "
+                          "with no other.";
+    finding.remedy = said ? "To know how clean the oil is, have a sample counted: three numbers of "
+                            "ISO 4406, such as 17/14/10."
+                          : "Ask its maker for the beta at that size.";
+    if (wanted && (!said || !unsaidSizes(rating.micron).empty())) {
+        finding.severity = Severity::Caution;
+        finding.about += ", and oil of " + wanted->text() + " is wanted";
+        finding.remedy = "Use an element whose beta is published at 4 to 14 µm, and have a sample "
+                         "of the oil counted.";
     }
     found.push_back(std::move(finding));
 }
@@ -132,7 +173,7 @@ void oilFilters(const BuildUnderCheck &build, Findings &found)
             noBypass(station, *filter, found);
         opensAtOnce(station, *filter, found);
         unratedOil(station, *filter, found);
-        beta(station, *filter, found);
+        beta(build, station, *filter, found);
     }
 }
 
