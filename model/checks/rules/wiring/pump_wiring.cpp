@@ -62,7 +62,9 @@ struct OnBill {
     std::vector<Wire> wires;                   ///< Thickest first.
     std::vector<std::optional<double>> fuses;  ///< Largest first, unknown last.
     std::vector<std::optional<double>> relays; ///< The same.
+    std::vector<std::string> unsaid;           ///< "the gauge of WR-10": what nobody has entered.
     bool any = false;
+    bool anyWire = false;
 };
 
 void addEach(std::vector<std::optional<double>> &into, const BillLine &line)
@@ -72,17 +74,30 @@ void addEach(std::vector<std::optional<double>> &into, const BillLine &line)
     into.insert(into.end(), std::min<std::size_t>(count, 100), facts ? facts->amps : std::nullopt);
 }
 
+void sizesUnsaid(const Part &part, OnBill &has)
+{
+    const auto *wire = part.as<WireFacts>();
+    const auto *current = part.as<CurrentFacts>();
+    if (part.kind == Kind::Wire && (wire == nullptr || !wire->gauge))
+        has.unsaid.push_back("the gauge of " + part.number);
+    if ((part.kind == Kind::Fuse || part.kind == Kind::Relay) &&
+        (current == nullptr || !current->amps))
+        has.unsaid.push_back("the amperes of " + part.number);
+}
+
 OnBill onBill(const Expansion &expansion)
 {
     OnBill has;
     for (const auto &line : expansion.lines) {
         const Kind kind = line.part->kind;
         has.any |= kind == Kind::Wire || kind == Kind::Fuse || kind == Kind::Relay;
+        has.anyWire |= kind == Kind::Wire;
         if (kind == Kind::Fuse)
             addEach(has.fuses, line);
         if (kind == Kind::Relay)
             addEach(has.relays, line);
         const auto *wire = line.part->as<WireFacts>();
+        sizesUnsaid(*line.part, has);
         if (wire == nullptr || !wire->gauge || !isLength(line.need.unit))
             continue;
         const double each = line.need.unit == Unit::Inch ? InchM : 0.001;
@@ -125,14 +140,14 @@ std::optional<double> dropV(const Wire &wire, double amperes)
 /// The thinnest usual gauge that carries and delivers, with its fuse: "AWG 10 and a fuse of 25 A".
 std::string enough(const Fed &fed, double metres)
 {
-    for (const int gauge : {18, 16, 14, 12, 10, 8}) {
+    for (const int gauge : {18, 16, 14, 12, 10, 8, 6, 4}) {
         const auto window = fuseWindow(gauge, fed.amperes);
         const auto drop = dropV({gauge, metres}, fed.amperes);
         if (window && window->fuseA && drop && *drop <= MostDropV)
             return "AWG " + std::to_string(gauge) + " and a fuse of " + number(*window->fuseA) +
                    " A";
     }
-    return "two wires side by side, each with a fuse of its own";
+    return "a shorter way and wire thicker than AWG 4";
 }
 
 Finding about(const Fed &fed, Severity severity, const std::string &what)
@@ -218,12 +233,43 @@ void notOnBill(const Fed &fed, Findings &found)
     found.push_back(std::move(finding));
 }
 
+/// What nobody has entered, once for the build.
+void notKnown(const BuildUnderCheck &build, const OnBill &has, Findings &found)
+{
+    std::vector<std::string> unsaid;
+    bool electric = false;
+    for (const auto &station : build.expansion().stations) {
+        const auto *facts = station.part ? station.part->as<PumpFacts>() : nullptr;
+        if (facts == nullptr || !facts->electric)
+            continue;
+        electric = true;
+        if (!facts->amps)
+            unsaid.push_back("what " + BuildUnderCheck::named(station) + " draws");
+    }
+    if (!electric)
+        return;
+    unsaid.insert(unsaid.end(), has.unsaid.begin(), has.unsaid.end());
+    if (has.any && !has.anyWire)
+        unsaid.emplace_back("its wire, of which none is on the bill");
+    if (unsaid.empty())
+        return;
+    found.push_back({.severity = Severity::Note,
+                     .matter = Matter::Assembly,
+                     .about = "The wiring could not be judged in full",
+                     .where = {},
+                     .text = "Not known: " + listed(unsaid) + ".",
+                     .source = "the catalogue and the bill",
+                     .remedy = "Enter what the makers publish, or measure the pump's current.",
+                     .mend = {}});
+}
+
 } // namespace
 
 void pumpWiring(const BuildUnderCheck &build, Findings &found)
 {
     const auto pumps = largestFirst(build.expansion());
     const auto has = onBill(build.expansion());
+    notKnown(build, has, found);
     for (std::size_t place = 0; place < pumps.size(); ++place) {
         const Fed &fed = pumps[place];
         if (!has.any) {
