@@ -25,8 +25,11 @@ struct Working {
 
 std::optional<Working> workingKpa(const BuildUnderCheck &build)
 {
-    if (const auto asked = build.systemPressure())
-        return Working{asked->si / 1000, "the template's demand"};
+    if (const auto asked = build.systemPressure()) {
+        const double boost = conditionsOf(build.expansion()).boostPa;
+        return Working{(asked->si + boost) / 1000, boost > 0 ? "the template's demand, with boost"
+                                                             : "the template's demand"};
+    }
     const auto usual = usualDuty(build.isBrakes() ? "brakes" : build.expansion().system);
     if (!usual || !usual->pressureKpa)
         return std::nullopt;

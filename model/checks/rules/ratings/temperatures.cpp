@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
 // Temperatures: pieces that are made for less heat than the fluid usually has. By the maker's
-// limit, part by part; where he gives none, by the class of the seal, each class once.
+// limit, part by part; where he gives none, by the class of seal or liner, each class once.
 
 #include "model/checks/parts_met.h"
 #include "model/checks/rules/rules.h"
@@ -39,27 +39,41 @@ void byMaker(const Met &met, double fluidC, const UsualDuty &duty, Findings &fou
                      .mend = {}});
 }
 
-/// Of what the maker gives no limit for: parts by the class of their seal.
-void bySeal(const BuildUnderCheck &build, double fluidC, const UsualDuty &duty, Findings &found)
+/// Seal and liner, what of a part softens first.
+std::vector<std::string> softOf(const Part &part)
+{
+    std::vector<std::string> soft{part.seal};
+    const auto *hose = part.as<HoseFacts>();
+    if (hose != nullptr && hose->liner != part.seal)
+        soft.push_back(hose->liner);
+    return soft;
+}
+
+/// Of what the maker gives no limit for: parts by the class of their seal or liner.
+void byClass(const BuildUnderCheck &build, double fluidC, const UsualDuty &duty, Findings &found)
 {
     std::map<std::string, std::vector<std::string>> soft;
     for (const auto &line : build.expansion().lines) {
-        const auto heat = sealHeat(line.part->seal);
-        if (heat && !line.part->ratings.highC && heat->highC < fluidC)
-            soft[line.part->seal].push_back(line.part->number);
+        if (line.part->ratings.highC)
+            continue;
+        for (const auto &material : softOf(*line.part)) {
+            const auto heat = sealHeat(material);
+            if (heat && heat->highC < fluidC)
+                soft[material].push_back(line.part->number);
+        }
     }
-    for (const auto &[seal, numbers] : soft) {
-        const auto heat = sealHeat(seal);
+    for (const auto &[material, numbers] : soft) {
+        const auto heat = sealHeat(material);
         found.push_back(
             {.severity = Severity::Caution,
              .matter = Matter::FluidAndMaterial,
-             .about = seal + " seals to " + celsius(heat->highC) + ", the fluid reaches " +
+             .about = material + " stands up to " + celsius(heat->highC) + ", the fluid reaches " +
                       celsius(fluidC) + ": " + listed(numbers),
              .where = {},
              .text = "Hotter than its class allows it hardens, and weeps when it is "
                      "cold again.",
              .source = std::string(heat->source) + "; the temperature: " + std::string(duty.source),
-             .remedy = "Use seals of another class, or ask their maker.",
+             .remedy = "Use the parts with another material, or ask their maker.",
              .mend = {}});
     }
 }
@@ -74,7 +88,7 @@ void workingTemperatures(const BuildUnderCheck &build, Findings &found)
     for (const Met &met : partsMet(build.expansion(), Reach::All))
         if (met.part->ratings.highC)
             byMaker(met, *duty->temperatureC, *duty, found);
-    bySeal(build, *duty->temperatureC, *duty, found);
+    byClass(build, *duty->temperatureC, *duty, found);
 }
 
 } // namespace flarestock::rules
