@@ -126,6 +126,15 @@ void sayTorques(const std::vector<Torque> &torques, CommandOutcome &outcome)
         outcome.print(differText(*factor));
 }
 
+/// ", its nut on hose": what the tables of flare nuts distinguish.
+std::string nutText(const TorqueAsked &asked)
+{
+    const Family family = asked.port.family;
+    if (family != Family::An && family != Family::Jic)
+        return {};
+    return ", its nut on " + std::string(text(asked.on));
+}
+
 void answerPort(const TorqueWords &words, CommandOutcome &outcome)
 {
     const auto asked = askedOf(words);
@@ -134,7 +143,8 @@ void answerPort(const TorqueWords &words, CommandOutcome &outcome)
     const auto torques = torquesFor(*asked);
     if (words.json)
         return outcome.print(askedDocument(*asked, torques));
-    outcome.print(asked->port.text() + ", " + (asked->ferrous ? "steel" : "not all of steel"));
+    outcome.print(asked->port.text() + nutText(*asked) +
+                  (asked->ferrous ? ", all of steel" : ", not all of steel"));
     if (torques.empty())
         outcome.print("  no table that is known here publishes a torque for it");
     sayTorques(torques, outcome);
@@ -173,13 +183,20 @@ void saySources(const std::vector<TorqueLine> &card, CommandOutcome &outcome)
         outcome.print(std::string(id) + "  " + said);
 }
 
-/// "6895 kPa by HE-6": the lowest of what its pieces are rated for.
+std::string whole(double number)
+{
+    return QString::number(number, 'f', 0).toStdString();
+}
+
+/// "6895 kPa by HE-6, 120 °C by NB-6": the lowest of what its pieces are rated for.
 std::string standsText(const JointRating &rating)
 {
-    if (!rating.pressureKpa)
-        return "not published";
-    return QString::number(*rating.pressureKpa, 'f', 0).toStdString() + " kPa by " +
-           rating.weakest->number;
+    std::string said = "pressure not published";
+    if (rating.pressureKpa)
+        said = whole(*rating.pressureKpa) + " kPa by " + rating.weakest->number;
+    if (rating.highC)
+        said += ", " + whole(*rating.highC) + " °C by " + rating.tenderest->number;
+    return said;
 }
 
 void sayCard(const std::string &title, const std::vector<TorqueLine> &card, CommandOutcome &outcome)

@@ -61,6 +61,7 @@ std::vector<Finding> check(const Expansion &expansion, const Catalogue &catalogu
                             rules::assembly,
                             rules::steelOnAluminium,
                             rules::bends,
+                            rules::torques,
                             rules::pumpWiring,
                             rules::pressures,
                             rules::workingPressures,

@@ -26,12 +26,29 @@ bool isScrewed(const Link &link)
     return turned(link.a) && turned(link.b);
 }
 
-/// The side that is turned: the flare's female nut, else the male stud.
+/// The female side is turned where it is a nut over a cone or face; else the male stud or nut.
+bool isNutFamily(Family family)
+{
+    switch (family) {
+    case Family::An:
+    case Family::Jic:
+    case Family::Sae45:
+    case Family::Orfs:
+    case Family::Bspp60:
+    case Family::Jis60:
+    case Family::Jis30:
+    case Family::Din24L:
+    case Family::Din24S:
+        return true;
+    default:
+        return false;
+    }
+}
+
 bool turnsA(const Link &link)
 {
-    const bool flared = link.a.family == Family::An || link.a.family == Family::Jic ||
-                        link.a.family == Family::Sae45;
-    const auto turning = flared ? Gender::Female : Gender::Male;
+    const auto turning =
+        isNutFamily(link.a.family) && isNutFamily(link.b.family) ? Gender::Female : Gender::Male;
     return link.a.gender == turning;
 }
 

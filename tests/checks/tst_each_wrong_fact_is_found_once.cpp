@@ -6,6 +6,7 @@
 // media and seals, the budget of losses, bypass and bends: as the tables of model/fluids/data say,
 // with their sources there. Arc of a quarter turn: π/2 × radius.
 
+#include "said_findings.h"
 #include "whole_builds.h"
 
 #include <QTest>
@@ -32,6 +33,11 @@ Change with(Fluid fluid)
 
 void nothing(WholeBuild &) {}
 
+void rubberHose(WholeBuild &build)
+{
+    std::get<HoseFacts>(build.hose->facts).liner = "NBR";
+}
+
 FilterFacts &filterOf(WholeBuild &build, const char *number)
 {
     return std::get<FilterFacts>(build.part(number).facts);
@@ -52,15 +58,6 @@ void need(WholeBuild &build, const std::string &number, const Decimal &amount)
         quantity->amount = amount;
 }
 
-QByteArray listed(const std::vector<Finding> &findings)
-{
-    std::string all = "\n";
-    for (const auto &finding : findings)
-        all += std::string(text(finding.severity)) + " at " + finding.where + ": " + finding.about +
-               " | " + finding.text + "\n";
-    return QByteArray::fromStdString(all);
-}
-
 } // namespace
 
 Q_DECLARE_METATYPE(Wrong)
@@ -74,6 +71,7 @@ private Q_SLOTS:
     void isFoundOnce();
     void allAtOnceIsEachOnce();
     void injectorsStandInTheChain();
+    void aBetaSaysHowMuchIsHeldBack();
 
 private:
     static void row(const char *name, Severity severity, const char *about, Wrong wrong)
@@ -81,6 +79,7 @@ private:
         QTest::newRow(name) << severity << std::string(about) << std::move(wrong);
     }
     static void materialRows();
+    static void lineRows();
     static void ratingRows();
     static void filterRows();
     static void wiringRows();
@@ -103,6 +102,7 @@ void WrongFactsTest::isFoundOnce_data()
     QTest::addColumn<std::string>("about");
     QTest::addColumn<Wrong>("wrong");
     materialRows();
+    lineRows();
     ratingRows();
     filterRows();
     wiringRows();
@@ -125,19 +125,47 @@ void WrongFactsTest::materialRows()
     row("the element in its housing", Stop, "its element EL is not made for E85",
         {fuel, with(Fluid::E85),
          [](WholeBuild &build) { build.element.suits = {Fluid::Gasoline}; }});
-    row("a metal in methanol", Caution, "Aluminium in methanol: E",
+    row("a metal in methanol", Caution, "Aluminium in methanol: I",
         {fuel, with(Fluid::Methanol),
-         [](WholeBuild &build) { build.end->material = "aluminium"; }});
-    row("a metal in E85", Note, "Aluminium in E85: E",
-        {fuel, with(Fluid::E85), [](WholeBuild &build) { build.end->material = "aluminium"; }});
+         [](WholeBuild &build) { build.part("I").material = "aluminium"; }});
+    row("a metal in E85", Note, "Aluminium in E85: I",
+        {fuel, with(Fluid::E85),
+         [](WholeBuild &build) { build.part("I").material = "aluminium"; }});
     row("a steel nut", Caution, "a steel nut on an aluminium cone",
         {fuel,
          [](WholeBuild &build) {
              build.end->material = build.part("P-rail").material = "aluminium";
          },
          [](WholeBuild &build) { build.end->material = "steel"; }});
-    row("a line that does not conduct", Caution, "Lines that do not conduct: H",
+    row("an element in its filter", Stop, "its element EL, paper, is ruined by E85",
+        {fuel,
+         [](WholeBuild &build) {
+             build.expansion.fluid = Fluid::E85;
+             filterOf(build, "P-fine").medium.clear();
+         },
+         [](WholeBuild &build) { std::get<ElementFacts>(build.element.facts).medium = "paper"; }});
+    row("a filter entered as paper", Stop, "paper element is ruined by E85",
+        {fuel, with(Fluid::E85),
+         [](WholeBuild &build) { filterOf(build, "P-fine").medium = "paper"; }});
+}
+
+void WrongFactsTest::lineRows()
+{
+    using enum Severity;
+    row("a line that does not conduct", Caution, "Hose that is not said to conduct: H",
         {fuel, nothing, [](WholeBuild &build) { hoseOf(build).conductive = false; }});
+    row("rubber behind a filter", Caution, "Hose that is not said to conduct: H",
+        {fuel, rubberHose, [](WholeBuild &build) { hoseOf(build).conductive = false; }});
+    row("rubber behind no filter", Note, "Hose that is not said to conduct: X",
+        {fuel, nothing, [](WholeBuild &build) {
+             build.expansion.runs[2].line = // From pump to filter.
+                 &build.onBill("X", Kind::Hose, HoseFacts{"R", 6, 8.0, 60.0, "NBR", false, false},
+                               {40, Unit::Inch});
+             build.part("X").ratings.pressureKpa = 1000;
+         }});
+    row("torques that differ", Note,
+        "Published torques differ by a factor of up to 2.1", // 26 to 12.5 N·m
+        {fuel, nothing, [](WholeBuild &build) { build.end->material = "aluminium"; }});
 }
 
 void WrongFactsTest::ratingRows()
@@ -145,6 +173,9 @@ void WrongFactsTest::ratingRows()
     using enum Severity;
     row("a hose", Stop, "H is rated for 200 kPa, the system runs at 300 kPa",
         {fuel, nothing, [](WholeBuild &build) { build.hose->ratings.pressureKpa = 200; }});
+    row("boost on top", Stop, "H is rated for 350 kPa, the system runs at 400 kPa",
+        {fuel, [](WholeBuild &build) { build.hose->ratings.pressureKpa = 350; },
+         [](WholeBuild &build) { build.expansion.answers["boost"] = "1 bar"; }});
     row("an end", Stop, "E is rated for 200 kPa, the system runs at 300 kPa",
         {fuel, nothing, [](WholeBuild &build) { build.end->ratings.pressureKpa = 200; }});
     row("nobody rates it", Caution, "No working pressure is published for E",
@@ -215,6 +246,13 @@ void WrongFactsTest::wiringRows()
         {fuel, nothing, [](WholeBuild &build) { need(build, "W", 480); }});
     row("no relay", Caution, "no relay is on the bill for it",
         {fuel, nothing, [](WholeBuild &build) { build.leaveOut("R"); }});
+    row("a wire of no gauge", Note, "The wiring could not be judged in full",
+        {fuel, nothing, [](WholeBuild &build) { build.part("W").facts = WireFacts{}; }});
+    row("no wire", Note, "The wiring could not be judged in full",
+        {fuel, nothing, [](WholeBuild &build) { build.leaveOut("W"); }});
+    row("a pump of no current", Note, "The wiring could not be judged in full",
+        {fuel, nothing,
+         [](WholeBuild &build) { std::get<PumpFacts>(build.part("P-pump").facts).amps.reset(); }});
     row("a relay too small", Caution, "a relay of 9 A is too small for it",
         {fuel, nothing, [](WholeBuild &build) { build.part("R").facts = CurrentFacts{9}; }});
 }
@@ -229,9 +267,24 @@ void WrongFactsTest::oilAndBrakeRows()
     row("no beta", Note, "30 µm without a beta",
         {oil, nothing,
          [](WholeBuild &build) { filterOf(build, "P-filter").rating->beta.reset(); }});
-    row("beta 20", Note, "holds back 95.0 % of what is 30 µm", // 1 - 1/20
+    row("beta 20", Note, "P-filter: beta 20 at 30 µm",
         {oil, nothing, [](WholeBuild &build) { filterOf(build, "P-filter").rating->beta = 20; }});
-    row("a seal in the heat", Caution, "NBR seals to 100 °C, the fluid reaches 120 °C: P-filter",
+    row("oil that is to be clean", Caution, "beta 200 at 30 µm, and oil of 18/16/13 is wanted",
+        {oil, nothing,
+         [](WholeBuild &build) { build.expansion.answers["cleanliness"] = "18/16/13"; }});
+    row("no basis and no beta", Caution, "30 µm without a basis",
+        {oil,
+         [](WholeBuild &build) {
+             build.expansion.filters = FilterRule::OilReturn;
+             filterOf(build, "P-filter").rating->beta.reset();
+         },
+         [](WholeBuild &build) {
+             filterOf(build, "P-filter").rating->basis = RatingBasis::Unstated;
+         }});
+    row("a liner in the heat", Caution, "NBR stands up to 100 °C, the fluid reaches 120 °C: H",
+        {oil, [](WholeBuild &build) { build.hose->ratings.highC.reset(); }, rubberHose});
+    row("a seal in the heat", Caution,
+        "NBR stands up to 100 °C, the fluid reaches 120 °C: P-filter",
         {oil, nothing, [](WholeBuild &build) { build.part("P-filter").seal = "NBR"; }});
     row("heat", Caution, "H is made for 100 °C, the fluid reaches 120 °C",
         {oil, nothing, [](WholeBuild &build) { build.hose->ratings.highC = 100; }});
@@ -290,6 +343,38 @@ void WrongFactsTest::allAtOnceIsEachOnce()
     };
     for (const char *about : {"is rated for 200 kPa", "EPDM seal", "does not guard its wire", ""})
         QVERIFY2(count(about) == (about[0] == '\0' ? 3 : 1), listed(findings));
+}
+
+/// 1 - 1/β: 20 holds back 95 %, 75 98.67 %, 200 99.5 % (arithmetic of ISO 16889). At 4 µm(c) it
+/// says something of all three sizes that ISO 4406 counts, at 14 of the largest.
+void WrongFactsTest::aBetaSaysHowMuchIsHeldBack()
+{
+    const auto said = [](int micron, int beta, const char *wanted) {
+        WholeBuild build;
+        oil(build);
+        build.expansion.answers["cleanliness"] = wanted;
+        filterOf(build, "P-filter").rating = {micron, RatingBasis::Absolute, beta};
+        for (const auto &finding : build.found())
+            if (finding.about.find("P-filter: beta") != std::string::npos)
+                return std::string(text(finding.severity)) + ": " + finding.text;
+        return std::string();
+    };
+    const auto has = [](const std::string &all, const char *words) {
+        return all.find(words) != std::string::npos;
+    };
+    QVERIFY(has(said(30, 20, "not said"), "note: Beta 20: 1 in 20 gets through, and 95.0 %"));
+    QVERIFY(has(said(30, 20, "not said"), "Of 4, 6 and 14 µm"));
+    QVERIFY(has(said(30, 20, "not said"), "ask how it was measured"));
+    QVERIFY(has(said(14, 75, "not said"), "98.7 % is held back. Of 4 and 6 µm"));
+    QVERIFY(!has(said(14, 75, "not said"), "ask how it was measured"));
+    QVERIFY(has(said(14, 75, "18/16/13"), "caution: "));
+    WholeBuild strainer; // Coarser than 74 µm: no beta is asked of it.
+    oil(strainer);
+    filterOf(strainer, "P-filter").rating = {100, RatingBasis::Nominal, {}};
+    for (const auto &finding : strainer.found())
+        QVERIFY2(finding.about.find("beta") == std::string::npos, listed({finding}));
+    QVERIFY(has(said(4, 200, "18/16/13"), "note: Beta 200: 1 in 200 gets through, and 99.5 %"));
+    QVERIFY(!has(said(4, 200, "18/16/13"), "it says nothing"));
 }
 
 void WrongFactsTest::injectorsStandInTheChain()

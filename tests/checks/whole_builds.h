@@ -126,9 +126,10 @@ inline void fuel(WholeBuild &build)
     build.stations[5].demand.pressure = always("43.5 psi");
     for (std::size_t i : {1U, 3U})
         build.stations[i].demand.flow = always("255 L/h");
-    for (Part &part : build.parts)
+    for (Part &part : build.parts) {
         part.ratings.pressureKpa = 1000;
-    build.part("P-rail").material = "stainless";
+        part.material = "stainless";
+    }
     std::get<PumpFacts>(build.part("P-pump").facts).amps = 8;
     auto &coarse = std::get<FilterFacts>(build.part("P-coarse").facts);
     coarse.medium = "stainless mesh";

@@ -49,7 +49,7 @@ void TorqueCommandTest::tellsAPerson()
 {
     const Ran ran = runFlarestock({"torque", "an -6", "--on", "hose"}); // No gender: the size.
     QCOMPARE(ran.status, 0);
-    QVERIFY(ran.out.starts_with("AN -6 male, steel\n"));
+    QVERIFY(ran.out.starts_with("AN -6 male, its nut on hose, all of steel\n"));
     QVERIFY(ran.out.find("23.7 to 28.2 N.m") != std::string::npos); // 210 to 250 in-lb
     QVERIFY(ran.out.find("17.5 to 20.8 lbf.ft") != std::string::npos);
     QVERIFY(ran.out.find("government technical manuals") != std::string::npos);
@@ -97,6 +97,7 @@ void TorqueCommandTest::makesACardOfABuild()
     QCOMPARE(ran.status, 0);
     QVERIFY(ran.out.starts_with("TORQUES: Coupe, hill-climb"));
     QVERIFY(ran.out.find("\nS19  ") != std::string::npos);
+    QVERIFY(ran.out.find(" kPa by RL-6, 200 °C by PT-6") != std::string::npos); // The rail's joint.
     QVERIFY(ran.out.find("The sources differ by a factor of") != std::string::npos);
 }
 

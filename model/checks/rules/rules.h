@@ -29,6 +29,8 @@ void jointVerdicts(const BuildUnderCheck &build, Findings &found);
 void assembly(const BuildUnderCheck &build, Findings &found);
 /// Lines that are bent too tight, and ends of another angle.
 void bends(const BuildUnderCheck &build, Findings &found);
+/// Torques that the published tables do not agree on.
+void torques(const BuildUnderCheck &build, Findings &found);
 /// Wire, fuse and relay of electric pumps.
 void pumpWiring(const BuildUnderCheck &build, Findings &found);
 /// Regulators that cannot hold the pressure, users that want another.
