@@ -97,6 +97,12 @@ def copy_shop(shop, to):
         os.unlink(f"{to}-shm")
 
 
+def children_seconds():
+    """What the programs that were run took of the processor so far."""
+    used = resource.getrusage(resource.RUSAGE_CHILDREN)
+    return used.ru_utime + used.ru_stime
+
+
 class Bench:
     """One test: its folder, its dice, its counts, and what went wrong."""
 
@@ -148,13 +154,15 @@ class Bench:
 
     def opens_soon(self, shop, when):
         """Opened for writing, judged and closed within a second: the best of three, as others use
-        the machine too."""
+        the machine too; where they want more than it has, by the processor's time."""
+        busy = os.getloadavg()[0] > 1.5 * os.cpu_count()
+        clock = children_seconds if busy else time.monotonic
         best = 60.0
         for _ in range(3):
             copy_shop(shop, self.folder / "reopened")
-            began = time.monotonic()
+            began = clock()
             ran = run(self.programs.writer, "moves", self.folder / "reopened", 0, 0)
-            best = min(best, time.monotonic() - began)
+            best = min(best, clock() - began)
             if not ran.done:
                 return self.fail(f"{when}: does not open again: {ran}")
             if best <= 1:
