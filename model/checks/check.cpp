@@ -5,6 +5,7 @@
 #include "model/checks/rules/rules.h"
 
 #include <algorithm>
+#include <array>
 #include <map>
 #include <tuple>
 
@@ -45,6 +46,42 @@ void dropDoubles(std::vector<Finding> &found)
     found = std::move(kept);
 }
 
+/// In the order in which they look; what they say is sorted afterwards.
+constexpr std::array EveryRule = {rules::fluidAndMaterial,
+                                  rules::metals,
+                                  rules::aluminiumInBrakes,
+                                  rules::bonding,
+                                  rules::emptyPlaces,
+                                  rules::jointVerdicts,
+                                  rules::assembly,
+                                  rules::steelOnAluminium,
+                                  rules::bends,
+                                  rules::torques,
+                                  rules::pumpWiring,
+                                  rules::pressures,
+                                  rules::workingPressures,
+                                  rules::workingTemperatures,
+                                  rules::direction,
+                                  rules::pumpFilters,
+                                  rules::filterGrades,
+                                  rules::filterLosses,
+                                  rules::oilFilters,
+                                  rules::elements,
+                                  rules::unprotected,
+                                  rules::flows,
+                                  rules::pumpFlows,
+                                  rules::pumpInlets,
+                                  rules::surgeTanks,
+                                  rules::gravityFeeds,
+                                  rules::returnLines,
+                                  rules::lineLosses,
+                                  rules::velocities,
+                                  rules::flowDoubts,
+                                  rules::boxContents,
+                                  rules::outdonePicks,
+                                  rules::shortLines,
+                                  rules::lowLevels};
+
 } // namespace
 
 std::vector<Finding> check(const Expansion &expansion, const Catalogue &catalogue,
@@ -52,40 +89,7 @@ std::vector<Finding> check(const Expansion &expansion, const Catalogue &catalogu
 {
     const BuildUnderCheck build(expansion, catalogue, shelf);
     std::vector<Finding> found;
-    for (const auto rule : {rules::fluidAndMaterial,
-                            rules::metals,
-                            rules::aluminiumInBrakes,
-                            rules::bonding,
-                            rules::emptyPlaces,
-                            rules::jointVerdicts,
-                            rules::assembly,
-                            rules::steelOnAluminium,
-                            rules::bends,
-                            rules::torques,
-                            rules::pumpWiring,
-                            rules::pressures,
-                            rules::workingPressures,
-                            rules::workingTemperatures,
-                            rules::direction,
-                            rules::pumpFilters,
-                            rules::filterGrades,
-                            rules::filterLosses,
-                            rules::oilFilters,
-                            rules::elements,
-                            rules::unprotected,
-                            rules::flows,
-                            rules::pumpFlows,
-                            rules::pumpInlets,
-                            rules::surgeTanks,
-                            rules::gravityFeeds,
-                            rules::returnLines,
-                            rules::lineLosses,
-                            rules::velocities,
-                            rules::flowDoubts,
-                            rules::boxContents,
-                            rules::outdonePicks,
-                            rules::shortLines,
-                            rules::lowLevels})
+    for (const auto rule : EveryRule)
         rule(build, found);
 
     const auto order = flowOrder(expansion);

@@ -2,9 +2,9 @@
 
 #include "app/command/build/bill_document.h"
 
-#include "app/command/build/finding_sheet.h"
 #include "app/command/build/size_words.h"
 #include "app/command/command.h"
+#include "app/command/findings/finding_sheet.h"
 
 namespace flarestock {
 

@@ -3,7 +3,7 @@
 // `flarestock flow`: what flows in every line of a template or a planned build and what it takes,
 // where its pumps work, what its regulators can hold; and the data of the pictures of it.
 
-#include "app/command/build/finding_sheet.h"
+#include "app/command/findings/finding_sheet.h"
 #include "app/command/flow/flow_document.h"
 #include "app/command/flow/flow_sheet.h"
 #include "app/command/plan_asked.h"

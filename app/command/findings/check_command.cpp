@@ -2,7 +2,7 @@
 //
 // `flarestock check`: what there is to say of a build before it is built, without its bill.
 
-#include "app/command/build/finding_sheet.h"
+#include "app/command/findings/finding_sheet.h"
 #include "app/command/plan_asked.h"
 
 #include <CLI/CLI.hpp>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 
-#include "app/command/build/finding_sheet.h"
+#include "app/command/findings/finding_sheet.h"
 
 #include "app/command/command.h"
 
