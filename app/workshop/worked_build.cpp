@@ -60,11 +60,6 @@ Result<WorkedBuild> workBuild(const ExpandRequest &request, const Currency &curr
     return WorkedBuild(std::move(*built), request, currency);
 }
 
-Result<WorkedBuild> workBuild(const Workshop &workshop, const BuildPlan &plan)
-{
-    return workBuild(workshop, plan, workshop.shelfFor(plan));
-}
-
 Lying WorkedBuild::lyingAt(std::size_t line) const
 {
     if (line < lying.size())
@@ -72,17 +67,19 @@ Lying WorkedBuild::lyingAt(std::size_t line) const
     return {{}, bill.lines.at(line).free, {}, {}};
 }
 
-Result<WorkedBuild> workBuild(const Workshop &workshop, const BuildPlan &plan, const Shelf &shelf)
+namespace {
+
+/// The request says how long may be searched; the rest of it is put in here.
+Result<WorkedBuild> workedIn(const Workshop &workshop, const BuildPlan &plan, ExpandRequest request)
 {
     const auto preference = parsePreference(plan.preference);
     if (!preference)
         return tl::unexpected(preference.error());
-    ExpandRequest request;
+    const Shelf &shelf = *request.shelf;
     request.templateId = plan.templateId;
     request.book = workshop.templates;
     request.catalogue = &workshop.catalogue;
     request.closer = workshop.closer.get();
-    request.shelf = &shelf;
     request.answers = plan.answers;
     request.picks = plan.picks;
     request.preference = *preference;
@@ -102,6 +99,24 @@ Result<WorkedBuild> workBuild(const Workshop &workshop, const BuildPlan &plan, c
         built->lying.push_back(std::move(lying));
     }
     return built;
+}
+
+} // namespace
+
+Result<WorkedBuild> workBuild(const Workshop &workshop, const BuildPlan &plan, const Shelf &shelf)
+{
+    ExpandRequest request;
+    request.shelf = &shelf;
+    request.searchWithin = std::chrono::milliseconds(100);
+    return workedIn(workshop, plan, std::move(request));
+}
+
+Result<WorkedBuild> workBuild(const Workshop &workshop, const BuildPlan &plan)
+{
+    const Shelf shelf = workshop.shelfFor(plan);
+    ExpandRequest request;
+    request.shelf = &shelf;
+    return workedIn(workshop, plan, std::move(request));
 }
 
 } // namespace flarestock

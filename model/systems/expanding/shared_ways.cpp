@@ -46,7 +46,7 @@ public:
         Shared shared;
         for (const std::size_t most : WaysAsked) {
             ask(most);
-            shared = share(m_asked, m_request.searchWithin);
+            shared = share(m_asked, m_request.searchWithin / WaysAsked.size());
             if (!shared.asksForMore)
                 break;
         }
