@@ -121,6 +121,12 @@ void BrokenCatalogueTest::isNamedWithItsPlace_data()
         {a, 2, 10, "\"maybe\""});
     row("a range upside down", {"part,kind,description,low,high\nA,regulator,x,5 bar,3 bar\n"},
         {a, 2, 15, "above the high one"});
+    row("a loss wide open at no flow",
+        {"part,kind,description,bypass,wide open\nA,regulator,x,yes,8 kPa\n"},
+        {a, 2, 19, "Give its flow and yes under bypass"});
+    row("a loss wide open of a dead-head regulator",
+        {"part,kind,description,bypass,flow,wide open\nA,regulator,x,no,9 L/h,8 kPa\n"},
+        {a, 2, 24, "that of a bypass regulator"});
     row("a box with a stranger",
         {"part,kind,description,box\nA,pump,x,1 x A2; 2 x BR-1\nA2,tool,y,\n"},
         {a, 2, 22, "\"BR-1\" is no part"});
