@@ -21,6 +21,11 @@ Words inTank(Words more)
     return words;
 }
 
+QJsonArray triedOf(const QJsonObject &size)
+{
+    return size.value(QLatin1String("tried")).toArray();
+}
+
 bool has(const std::string &text, const std::string &what)
 {
     return text.find(what) != std::string::npos;
@@ -57,7 +62,7 @@ void SizesOnTheBill::areOneList()
     QVERIFY(has(sheet, "\nSIZES WORKED OUT\n"));
     QVERIFY(has(sheet, "common practice, no source: -6 (to about 500 hp)"));
     double last = 1e9; // A wider line takes less.
-    for (const QJsonValue &one : arrayOf(feed, "tried")) {
+    for (const QJsonValue &one : triedOf(feed)) {
         QVERIFY(one[QLatin1String("lossKpa")].toDouble() < last);
         last = one[QLatin1String("lossKpa")].toDouble();
     }
@@ -69,7 +74,7 @@ void SizesOnTheBill::ownSizeIsNamedWithItsCost()
     QCOMPARE(textOf(own, "answer"), std::string("-6"));
     QCOMPARE(textOf(own, "workedOut"), std::string("-8"));
     QCOMPARE(own[QLatin1String("own")].toBool(), true);
-    const QJsonArray tried = arrayOf(own, "tried");
+    const QJsonArray tried = triedOf(own);
     const QJsonObject six = objectWith(tried, "dash", "-6");
     const QJsonObject eight = objectWith(tried, "dash", "-8");
     const double kpa = six[QLatin1String("overWorkedKpa")].toDouble();

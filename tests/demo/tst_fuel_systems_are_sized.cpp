@@ -80,8 +80,10 @@ private Q_SLOTS:
 void FuelSystemsAreSized::sweepIsQuietOrSaysWhy_data()
 {
     QTest::addColumn<QString>("id");
-    for (const std::string &id : Sized)
-        QTest::newRow(id.c_str()) << QString::fromStdString(id);
+    QTest::addColumn<int>("atLeast");
+    const std::vector<int> quiet = {60, 9, 80, 20, 40, 40, 2}; // As Sized.
+    for (std::size_t at = 0; at < Sized.size(); ++at)
+        QTest::newRow(Sized[at].c_str()) << QString::fromStdString(Sized[at]) << quiet[at];
 }
 
 void FuelSystemsAreSized::sweepIsQuietOrSaysWhy()
@@ -112,7 +114,8 @@ void FuelSystemsAreSized::sweepIsQuietOrSaysWhy()
     }
     qInfo("%s: %d quiet, %d told, %d loud", form.id.c_str(), quiet, told, loud);
     QCOMPARE(loud, 0);
-    QVERIFY(quiet > told || form.id == "injection-frame-rail");
+    QFETCH(int, atLeast); // Else the sweep would be all excuses.
+    QVERIFY2(quiet >= atLeast, std::to_string(quiet).c_str());
 }
 
 void FuelSystemsAreSized::moreIsNeverThinner()
