@@ -273,13 +273,9 @@ void WrongFactsTest::oilAndBrakeRows()
         {oil, nothing,
          [](WholeBuild &build) { build.expansion.answers["cleanliness"] = "18/16/13"; }});
     row("no basis and no beta", Caution, "30 µm without a basis",
-        {oil,
+        {oil, [](WholeBuild &build) { build.expansion.filters = FilterRule::OilReturn; },
          [](WholeBuild &build) {
-             build.expansion.filters = FilterRule::OilReturn;
-             filterOf(build, "P-filter").rating->beta.reset();
-         },
-         [](WholeBuild &build) {
-             filterOf(build, "P-filter").rating->basis = RatingBasis::Unstated;
+             filterOf(build, "P-filter").rating = MicronRating{30, {}, {}};
          }});
     row("a liner in the heat", Caution, "NBR stands up to 100 °C, the fluid reaches 120 °C: H",
         {oil, [](WholeBuild &build) { build.hose->ratings.highC.reset(); }, rubberHose});

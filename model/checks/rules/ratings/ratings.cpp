@@ -27,8 +27,8 @@ std::optional<Working> workingKpa(const BuildUnderCheck &build)
 {
     if (const auto asked = build.systemPressure()) {
         const double boost = conditionsOf(build.expansion()).boostPa;
-        return Working{(asked->si + boost) / 1000, boost > 0 ? "the template's demand, with boost"
-                                                             : "the template's demand"};
+        return Working{(asked->si + boost) / 1000,
+                       boost > 0 ? "the template's demand, with boost" : "the template's demand"};
     }
     const auto usual = usualDuty(build.isBrakes() ? "brakes" : build.expansion().system);
     if (!usual || !usual->pressureKpa)
