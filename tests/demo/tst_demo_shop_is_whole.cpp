@@ -234,10 +234,14 @@ void DemoShopTest::everyTemplateIsBuildableAsItsQuestionsStand()
     const Template &form = *shop.book->at(id.toStdString());
     const Expansion build = shop.expanded(shop.request(form.id));
     verifyBuildable(build);
-    for (const PlacedJoint &joint : build.joints) { // An adapter and a hose end, no chain of them.
+    for (const PlacedJoint &joint : build.joints)
         QVERIFY2(joint.way->verdict() == Verdict::Fits, sayJoint(build, joint).c_str());
-        QVERIFY2(joint.way->pieces.size() <= 2, joint.way->key().c_str());
-    }
+    // An adapter and a hose end, no chain of them; from the shelf it may be one piece longer.
+    ExpandRequest fewest = shop.request(form.id);
+    fewest.preference = Preference::Joints;
+    const Expansion bought = shop.expanded(fewest);
+    for (const PlacedJoint &joint : bought.joints)
+        QVERIFY2(joint.way && joint.way->pieces.size() <= 2, sayJoint(bought, joint).c_str());
     if (nobodyUsesItAlone(form))
         return;
     verifyNothingStops(build, shop);
