@@ -65,7 +65,7 @@ struct PlacedRun {
 struct JointsTogether {
     WayRank rank;
     std::optional<ShareBound> bound; ///< Nothing: no choice of ways is better.
-    bool isSearched = false;         ///< Some joint stood in another's way.
+    bool isSearched = false;         ///< Not each joint had its best alone.
 };
 
 struct BillLine {
@@ -92,8 +92,8 @@ struct Expansion {
     std::vector<WorkedAnswer> workedOut; ///< Of those that are asked, in order of the questions.
     std::vector<PlacedStation> stations; ///< In flow order, nested ones in place.
     std::vector<PlacedRun> runs;
-    std::vector<PlacedJoint> joints; ///< In flow order.
-    std::vector<BillLine> lines;     ///< By first reason in flow order; a part stands once.
+    std::vector<PlacedJoint> joints;        ///< In flow order.
+    std::vector<BillLine> lines;            ///< By first reason in flow order; a part stands once.
     std::optional<JointsTogether> together; ///< Where the joints were chosen together.
     std::shared_ptr<const TemplateBook> book; ///< Keeps `station` and `run` alive.
     std::vector<std::string> notes;           ///< What expand() has to say that no check can see.

@@ -53,7 +53,7 @@ struct Shared {
     /// less what is free, is bought. At least one.
     std::vector<WayRank> ranks;
     std::optional<ShareBound> bound; ///< Nothing: no choice is better.
-    bool isSearched = false;         ///< Some joint stood in another's way.
+    bool isSearched = false;         ///< Not each joint had its best alone.
     bool asksForMore = false;        ///< The bound is that of ways that were not given.
 };
 
