@@ -95,6 +95,8 @@ void AnswersAreTheSameEverywhere::whatIsAsked_data()
     row("bill|coolant|--prefer|money|--shop|SHOP|--json");
     row("bill|--build|coupe-fuel|--shop|SHOP");
     row("bill|--list|--shop|SHOP|--json");
+    row("flow|injection-frame-rail|--set|altitude=1200.5 m|--shop|SHOP|--json");
+    row("flow|carburettor-return|--shop|SHOP");
     row("stock|--shop|SHOP|--json");
     row("stock|--find|hose -8|--shop|SHOP");
     row("verify|SHOP|--json");
