@@ -9,6 +9,7 @@
 #include <QJsonArray>
 #include <QTest>
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -137,6 +138,13 @@ void FlowCommandTest::thePicturesBeginMeetAndEnd()
     QVERIFY(std::abs(figure(along.last(), "pressurePa")) < 1); // … and back in it.
     for (qsizetype at = 1; at < along.size(); ++at)
         QVERIFY(figure(along[at], "distanceM") >= figure(along[at - 1], "distanceM"));
+    double highest = 0; // At the pump's outlet: what is set, and what the line takes of it.
+    for (const auto &point : along)
+        highest = std::max(highest, figure(point, "pressurePa"));
+    NEAR_PERCENT(highest,
+                 figure(delivery, "setPa") +
+                     figure(delivery.toObject().value(QLatin1String("line")), "dropPa"),
+                 1e-6);
     // 5 ft, 12 in and so on: as far as its lines are long together.
     QVERIFY(figure(along.last(), "distanceM") > 3);
     const auto curve = delivery.toObject().value(QLatin1String("pumpCurve"));
