@@ -66,8 +66,9 @@ void LevelAndOilTest::gravityPushesHalfAsMuchAgain()
 
 void LevelAndOilTest::oilThatAPumpSendsRoundIsJudgedByVelocity()
 {
-    // 4 Q / π d²: 400 L/h in 10.3 mm run at 1.33 m/s: more than the 1.0 of a suction, less than
-    // the 3 and 2 of pressure and return. In 7.2 mm at 2.73 m/s: beyond the 1.5, and not judged.
+    // 4 Q / π d²: 400 L/h in 10.3 mm run at 1.33 m/s: more than the 1.2 of an oil suction in
+    // hydraulics (4 ft/s), less than the 4.6 and 3 of pressure and return. In 7.2 mm at 2.73 m/s:
+    // beyond the 1.5, and not judged.
     for (const double boreMm : {10.3, 7.2}) {
         auto build = gearboxCooler();
         build.hose("filter-pump", {boreMm, 300, 8});

@@ -62,7 +62,7 @@ def environment(**more):
     return {**os.environ, "LC_ALL": "C.UTF-8", **{key: str(value) for key, value in more.items()}}
 
 
-def run(*words, seconds=60, **more):
+def run(*words, seconds=600 if LONG else 60, **more):
     done = subprocess.run([str(word) for word in words], capture_output=True, timeout=seconds,
                           env=environment(**more), check=False)
     return Ran(done.returncode, done.stdout.decode(errors="replace"),

@@ -225,6 +225,11 @@ void WholeLineTest::velocitiesOfRoles()
     QVERIFY(velocityLimit(LineRole::Return).stopMS < velocityLimit(LineRole::Pressure).stopMS);
     for (const LineRole role : {LineRole::Suction, LineRole::Pressure, LineRole::Return})
         QVERIFY(velocityLimit(role).cautionMS < velocityLimit(role).stopMS);
+    // Hydraulics, as four pages have it: suction to 4 ft/s, return to 10, pressure to 15.
+    const auto oil = [](LineRole role) { return velocityLimit(role, LineLiquid::Oil).cautionMS; };
+    NEAR_PERCENT(oil(LineRole::Suction), 4 * 0.3048, 2);
+    NEAR_PERCENT(oil(LineRole::Return), 10 * 0.3048, 2);
+    NEAR_PERCENT(oil(LineRole::Pressure), 15 * 0.3048, 2);
     QVERIFY(!boreForVelocityM(0, 1) && !boreForVelocityM(1, 0) && !equivalentLengthM(1, 0.01, 0));
 }
 

@@ -20,15 +20,18 @@ extern const std::string_view velocityLimitsCsv; // model/fluids/data/velocity_l
 
 namespace {
 
+constexpr std::size_t RoleCount = 3;
+
 std::vector<VelocityLimit> readLimits()
 {
-    static constexpr std::array<std::string_view, 3> Roles{"suction", "pressure", "return"};
+    static constexpr std::array<std::string_view, 2 * RoleCount> Lines{
+        "suction", "pressure", "return", "oil suction", "oil pressure", "oil return"};
     const auto rows = rowsOfTable(embedded::velocityLimitsCsv);
-    assert(rows.size() == Roles.size() + 1);
+    assert(rows.size() == Lines.size() + 1);
     std::vector<VelocityLimit> limits;
-    for (std::size_t at = 0; at < Roles.size(); ++at) {
+    for (std::size_t at = 0; at < Lines.size(); ++at) {
         const TableRow &row = rows[at + 1];
-        assert(row[0] == Roles[at]);
+        assert(row[0] == Lines[at]);
         limits.push_back({numberIn(row[1]), numberIn(row[2]), row[3], row[4]});
     }
     return limits;
@@ -36,10 +39,11 @@ std::vector<VelocityLimit> readLimits()
 
 } // namespace
 
-const VelocityLimit &velocityLimit(LineRole role)
+const VelocityLimit &velocityLimit(LineRole role, LineLiquid liquid)
 {
     static const auto Limits = readLimits();
-    return Limits.at(static_cast<std::size_t>(role));
+    const std::size_t first = liquid == LineLiquid::Oil ? RoleCount : 0;
+    return Limits.at(first + static_cast<std::size_t>(role));
 }
 
 double staticChargeVelocityMS(double boreM)

@@ -14,15 +14,19 @@ namespace flarestock {
 
 enum class LineRole : std::uint8_t { Suction, Pressure, Return };
 
+/// Whose practice counts: no limit for fuel lines is published, of oil's hydraulics has some.
+enum class LineLiquid : std::uint8_t { Fuel, Oil };
+
 struct VelocityLimit {
     double cautionMS = 0;
     double stopMS = 0;
-    std::string_view status; ///< "judgement": no limit for fuel lines is published.
+    std::string_view status; ///< "judgement" for fuel, "published" for oil.
     std::string_view source; ///< Never empty.
 };
 
 /// model/fluids/data/velocity_limits.csv.
-[[nodiscard]] const VelocityLimit &velocityLimit(LineRole role);
+[[nodiscard]] const VelocityLimit &velocityLimit(LineRole role,
+                                                 LineLiquid liquid = LineLiquid::Fuel);
 
 /// Velocity up to which a liquid that keeps charge is loaded through a bore: v² d at most
 /// 0.64 m³/s² (AS 1020-1984, as quoted; written for tanks, so advice). boreM above 0 (asserted).

@@ -108,13 +108,21 @@ std::vector<LineSection> circulating(const SystemFlow &flow)
     return sections;
 }
 
-/// The run of the section that is furthest over what is usual; nullptr where none is.
-const RunFlow *fastest(const SystemFlow &flow, const LineSection &section)
+const VelocityLimit &limitOf(const BuildUnderCheck &build, LineRole role)
 {
+    const auto &fluid = build.expansion().fluid;
+    const bool oil = fluid == Fluid::EngineOil || fluid == Fluid::GearOil;
+    return velocityLimit(role, oil ? LineLiquid::Oil : LineLiquid::Fuel);
+}
+
+/// The run of the section that is furthest over what is usual; nullptr where none is.
+const RunFlow *fastest(const BuildUnderCheck &build, const LineSection &section)
+{
+    const SystemFlow &flow = build.flow();
     const RunFlow *fast = nullptr;
     for (const auto &id : section.runs) {
         const auto *run = flow.run(id);
-        if (run != nullptr && run->velocityMS > velocityLimit(section.role).cautionMS &&
+        if (run != nullptr && run->velocityMS > limitOf(build, section.role).cautionMS &&
             (fast == nullptr || run->velocityMS > fast->velocityMS))
             fast = run;
     }
@@ -123,7 +131,7 @@ const RunFlow *fastest(const SystemFlow &flow, const LineSection &section)
 
 Finding tooFast(const BuildUnderCheck &build, const RunFlow &run, const Watched &watched)
 {
-    const auto &limit = velocityLimit(run.role);
+    const auto &limit = limitOf(build, run.role);
     const bool stop = watched.beside.empty() && run.velocityMS > limit.stopMS;
     const auto *placed = build.expansion().run(run.run);
     return {.severity = stop ? Severity::Stop : Severity::Caution,
@@ -148,7 +156,7 @@ void tellFastest(const BuildUnderCheck &build, const std::vector<Watched> &watch
 {
     std::vector<LineRole> said;
     for (const auto &one : watched) {
-        const auto *run = fastest(build.flow(), *one.section);
+        const auto *run = fastest(build, *one.section);
         if (run == nullptr || std::find(said.begin(), said.end(), run->role) != said.end())
             continue;
         said.push_back(run->role);
