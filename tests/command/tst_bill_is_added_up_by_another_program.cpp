@@ -114,8 +114,8 @@ void BillCommand::hasTheShapeOfTheContract()
 {
     const QJsonObject document = bill({"injection-frame-rail", "--json"}).json();
     QCOMPARE(keysOf(document),
-             keys({"template", "answers", "lines", "joints", "together", "findings", "total",
-                   "currency", "complete", "stops", "unpriced"}));
+             keys({"template", "answers", "lines", "joints", "sizes", "together", "findings",
+                   "total", "currency", "complete", "stops", "unpriced"}));
     const auto each = [&](const char *list, const std::set<QString> &wanted) {
         const QJsonArray array = document.value(QString::fromUtf8(list)).toArray();
         for (const QJsonValue &one : array)

@@ -225,8 +225,8 @@ void FlowCommandTest::refusesInOneLine_data()
         QTest::newRow(name) << words << QString::fromUtf8(said);
     };
     row("coolant", {QStringLiteral("coolant")}, "has no flow to work out: nobody states how much");
+    row("an engine's own oil pump", {QStringLiteral("dry-sump")}, "states how much engine oil");
     row("brakes", {QStringLiteral("brakes-dual")}, "has no flow to work out: nothing flows");
-    row("no power asked", {QStringLiteral("gravity-feed")}, "has no flow to work out");
     row("no such template", {QStringLiteral("nothing")}, "nothing");
     row("neither", {}, "flarestock flow");
     row("too warm for the table",
