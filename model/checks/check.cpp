@@ -98,8 +98,8 @@ std::vector<Finding> check(const Expansion &expansion, const Catalogue &catalogu
         return at == order.end() ? std::size_t{0} : at->second;
     };
     std::stable_sort(found.begin(), found.end(), [&](const Finding &a, const Finding &b) {
-        return std::tuple(a.matter, a.severity, place(a)) <
-               std::tuple(b.matter, b.severity, place(b));
+        return std::tuple(a.severity, a.matter, place(a)) <
+               std::tuple(b.severity, b.matter, place(b));
     });
     dropDoubles(found);
     return found;

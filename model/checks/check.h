@@ -12,7 +12,7 @@
 
 namespace flarestock {
 
-/// In order of Matter, then severity, then flow order. Deterministic; empty where nothing was
+/// In order of severity, then Matter, then flow order. Deterministic; empty where nothing was
 /// found.
 [[nodiscard]] std::vector<Finding> check(const Expansion &expansion, const Catalogue &catalogue,
                                          const Shelf &shelf);

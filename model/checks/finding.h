@@ -16,7 +16,7 @@ namespace flarestock {
 enum class Severity : std::uint8_t { Stop, Caution, Note };
 [[nodiscard]] std::string_view text(Severity severity) noexcept; ///< "stop" "caution" "note"
 
-/// What a finding is about, in order of danger: findings are listed in this order.
+/// What a finding is about, in order of danger: findings of one severity are listed in this order.
 enum class Matter : std::uint8_t {
     FluidAndMaterial,
     Fit,
