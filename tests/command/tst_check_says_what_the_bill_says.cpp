@@ -47,6 +47,7 @@ private Q_SLOTS:
     void endsAsTheBillDoes();
     void tellsTheWorstFirst();
     void saysWhere();
+    void missingPumpIsOneStop();
     void refusesInOneLine_data();
     void refusesInOneLine();
 };
@@ -151,6 +152,17 @@ void CheckCommandTest::saysWhere()
              ran.out.c_str());
     QVERIFY2(ran.out.find("at the pump (pump)\n") != std::string::npos, ran.out.c_str());
     QVERIFY2(ran.out.find("in the whole build\n") != std::string::npos, ran.out.c_str());
+}
+
+void CheckCommandTest::missingPumpIsOneStop()
+{
+    // No pump of the demo gives so much methanol; its joints are open for that cause alone.
+    const auto said = asked("check", {"injection-frame-rail", "--set", "fluid=methanol", "--set",
+                                      "power=1200 hp", "--json"})
+                          .json();
+    const auto findings = said.value(QLatin1String("findings")).toArray();
+    QCOMPARE(said.value(QLatin1String("stops")).toInt(), 1);
+    QCOMPARE(textOf(findings.first(), "about"), QStringLiteral("Pump: no part does what is asked"));
 }
 
 void CheckCommandTest::refusesInOneLine_data()

@@ -195,6 +195,13 @@ void FlowCommandTest::tellsAPerson()
          {"\nlines\n", "\nsections\n", "\npumps\n", "\nregulators\n", "\nassumed\n", "bore mm",
           "NPSH", "from boiling", "is wanted", "stay up", "rulebook"})
         QVERIFY2(ran.out.find(words) != std::string::npos, words);
+    // 450 × 745.69987 W and 450 × 735.49875 W (GNU units: hp, metrichorsepower).
+    QVERIFY2(ran.out.find("450 hp (335.6 kW; hp is mechanical") != std::string::npos,
+             ran.out.c_str());
+    const Ran metric = runFlarestock(
+        {"flow", "injection-frame-rail", "--set", "power=450 PS", "--shop", m_demo.made()});
+    QVERIFY2(metric.out.find("450 PS (331.0 kW; PS is metric") != std::string::npos,
+             metric.out.c_str());
     const Ran planned = runFlarestock({"flow", "--build", "coupe-fuel", "--shop", m_demo.made()});
     QCOMPARE(planned.status, 0);
     const Ran help = runFlarestock({"flow", "--help"});

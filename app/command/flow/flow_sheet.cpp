@@ -33,6 +33,24 @@ std::string partOf(double pascal)
     return pascal == 0 ? std::string() : number(pascal / 1e3, 2);
 }
 
+/// "450 hp (335.6 kW; hp is mechanical, 550 ft.lbf/s)": which horsepower is meant is said, as the
+/// metric one is 1.4 % less.
+std::string powerOf(const Expansion &build)
+{
+    const auto asked = build.answers.find("power");
+    const auto power = asked == build.answers.end()
+                           ? Result<Measure>(Measure())
+                           : Measure::parse(asked->second, Dimension::Power);
+    if (!power || power->dimension != Dimension::Power)
+        return {};
+    const std::string_view typed = power->typed;
+    const std::string kind = typed.ends_with("hp")   ? "; hp is mechanical, 550 ft.lbf/s"
+                             : typed.ends_with("PS") ? "; PS is metric, 75 kgf.m/s"
+                                                     : "";
+    return ", " + power->typed + " (" + number(power->si / 1e3, 1) + " kW" + kind +
+           ") at the crankshaft";
+}
+
 std::string headOf(const Expansion &build, const SystemFlow &flow)
 {
     const auto &conditions = flow.conditions;
@@ -48,7 +66,8 @@ std::string headOf(const Expansion &build, const SystemFlow &flow)
             " V, boost " + kilopascals(conditions.boostPa) + ", acceleration " +
             number(conditions.accelerationMS2 / StandardGravityMS2, 1) + " g\n";
     if (flow.engineM3S)
-        head += "the engine burns " + litresPerHour(*flow.engineM3S) + " at full power\n";
+        head += "the engine burns " + litresPerHour(*flow.engineM3S) + " at full power" +
+                powerOf(build) + "\n";
     return head;
 }
 

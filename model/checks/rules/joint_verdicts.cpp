@@ -78,6 +78,21 @@ Finding openJoint(const PlacedJoint &joint)
             .mend = {}};
 }
 
+/// The part or the line that it would join is missing itself: that is the cause, and emptyPlaces()
+/// says it.
+bool isOfEmptyPlace(const BuildUnderCheck &build, const PlacedJoint &joint)
+{
+    const auto &expansion = build.expansion();
+    const auto lacks = [&expansion](const std::string &id) {
+        const auto *station = expansion.station(id);
+        return station != nullptr && station->part == nullptr;
+    };
+    const auto *run = expansion.run(joint.run);
+    if (run == nullptr || run->line != nullptr)
+        return lacks(joint.station);
+    return !run->wanted.empty() || lacks(run->from) || lacks(run->to);
+}
+
 Finding badJoint(const PlacedJoint &joint, Verdict verdict)
 {
     const auto &link = worstLink(*joint.way);
@@ -150,7 +165,8 @@ void jointVerdicts(const BuildUnderCheck &build, Findings &found)
     std::map<Cause, Caution> cautions; // One finding a cause.
     for (const auto &joint : build.expansion().joints) {
         if (!joint.way) {
-            found.push_back(openJoint(joint));
+            if (!isOfEmptyPlace(build, joint))
+                found.push_back(openJoint(joint));
             continue;
         }
         const auto verdict = joint.way->verdict();
