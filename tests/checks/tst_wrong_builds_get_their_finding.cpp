@@ -8,6 +8,7 @@
 #include <QTest>
 
 #include <algorithm>
+#include <tuple>
 
 using namespace flarestock;
 using namespace flarestock::tests;
@@ -197,7 +198,8 @@ void FindingsTest::everyFindingHasSourceRemedyAndOrder()
         QVERIFY(!findings[i].text.empty());
         QVERIFY(findings[i].about.find("safe") == std::string::npos);
         if (i > 0)
-            QVERIFY(findings[i - 1].matter <= findings[i].matter);
+            QVERIFY(std::tie(findings[i - 1].severity, findings[i - 1].matter) <=
+                    std::tie(findings[i].severity, findings[i].matter));
     }
     QVERIFY(findings == build.findings()); // the same again
 }
