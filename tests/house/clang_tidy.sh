@@ -3,6 +3,7 @@
 #
 # clang_tidy.sh BUILD [--all]: clang-tidy over the C++ sources changed since $FLARESTOCK_BASE (default:
 # where main was pushed last, else the commit before this one), at most 40 of them, or over all.
+# (sed reads to the end; of head git would die where there are many, and take this script along.)
 set -euo pipefail
 build=$1
 base=${FLARESTOCK_BASE:-}
@@ -13,7 +14,7 @@ fi
 if [ "${2:-}" = --all ] || [ -z "$base" ]; then
     files=$(git ls-files 'model/*.cpp' 'app/*.cpp')
 else
-    files=$(git diff --name-only --diff-filter=d "$base" -- 'model/*.cpp' 'app/*.cpp' | head -n 40)
+    files=$(git diff --name-only --diff-filter=d "$base" -- 'model/*.cpp' 'app/*.cpp' | sed -n '1,40p')
 fi
 [ -n "$files" ] || { echo "no C++ source has changed"; exit 0; }
 echo "$(echo "$files" | wc -l) files"
