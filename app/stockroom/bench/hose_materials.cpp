@@ -44,7 +44,7 @@ Result<void> addAsked(Counts &counts, const std::string &typed, const Workshop &
 Result<const Part *> hoseEndAsked(const std::string &typed, const Part &hose,
                                   const Workshop &workshop)
 {
-    const auto part = partAsked(typed, workshop.catalogue);
+    auto part = partAsked(typed, workshop.catalogue);
     if (!part)
         return part;
     const auto *end = (*part)->as<HoseEndFacts>();
