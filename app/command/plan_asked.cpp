@@ -67,4 +67,19 @@ Result<BuildPlan> planAsked(const PlanAsked &asked, const Workshop &workshop)
     return plan;
 }
 
+void answerBuild(const PlanAsked &asked, CommandOutcome &outcome,
+                 const std::function<void(const WorkedBuild &, const Workshop &)> &answer)
+{
+    const auto workshop = Workshop::open(asked.shop);
+    if (!workshop)
+        return outcome.refuse(workshop.error());
+    const auto plan = planAsked(asked, **workshop);
+    if (!plan)
+        return outcome.refuse(plan.error());
+    const auto build = workBuild(**workshop, *plan);
+    if (!build)
+        return outcome.refuse(build.error());
+    answer(*build, **workshop);
+}
+
 } // namespace flarestock

@@ -6,7 +6,9 @@
 #pragma once
 
 #include "app/command/command.h"
-#include "app/workshop/workshop.h"
+#include "app/workshop/worked_build.h"
+
+#include <functional>
 
 namespace flarestock {
 
@@ -27,5 +29,9 @@ void addPlanOptions(CLI::App &command, PlanAsked &asked);
 /// Problem: neither or both of template and build, an unknown build, an answer or pick without a
 /// name. Whether template, answers, picks and preference are known workBuild() says.
 [[nodiscard]] Result<BuildPlan> planAsked(const PlanAsked &asked, const Workshop &workshop);
+
+/// Opens the shop, works the plan out and shows both to `answer`; what is wrong is refused.
+void answerBuild(const PlanAsked &asked, CommandOutcome &outcome,
+                 const std::function<void(const WorkedBuild &, const Workshop &)> &answer);
 
 } // namespace flarestock

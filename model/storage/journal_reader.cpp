@@ -10,30 +10,38 @@ namespace flarestock {
 
 namespace {
 
-/// The records in the order of the fold, one ahead: it is read as one of ours when its turn comes.
+/// The records in the order of the fold, one ahead: it is read as one of ours when its turn comes,
+/// and where it stands once.
 class RecordsAhead {
 public:
     RecordsAhead(const ShopConnection &connection, std::string_view sql)
-        : m_connection(connection), m_query(connection.run(sql)), m_more(connection.next(m_query))
+        : m_connection(connection), m_query(connection.run(sql))
     {
+        goOn();
     }
 
-    [[nodiscard]] bool isBefore(const ChainPlace &entry) const
+    [[nodiscard]] bool areBefore(const StoredRow &movement) const
     {
-        return m_more && flarestock::isBefore(chainPlace(m_query), entry);
+        return m_place &&
+               isBefore(*m_place, {movement.number(0), movement.number(1), movement.number(2), {}});
     }
-    [[nodiscard]] bool more() const noexcept { return m_more; }
+    [[nodiscard]] bool more() const noexcept { return m_place.has_value(); }
     RecordRow taken()
     {
         RecordRow row = recordRow(m_query);
-        m_more = m_connection.next(m_query);
+        goOn();
         return row;
     }
 
 private:
+    void goOn()
+    {
+        m_place = m_connection.next(m_query) ? std::optional(chainPlace(m_query)) : std::nullopt;
+    }
+
     const ShopConnection &m_connection;
     QSqlQuery m_query;
-    bool m_more;
+    std::optional<ChainPlace> m_place; ///< Nothing: there are no more.
 };
 
 } // namespace
@@ -46,8 +54,7 @@ void readJournal(const ShopConnection &connection, JournalRead way,
     RecordsAhead records(connection, byIndex ? sql::SelectRecords : sql::SelectRecordsAsTheyLie);
     connection.eachRow(byIndex ? sql::SelectMovements : sql::SelectMovementsAsTheyLie,
                        [&](const StoredRow &stored) {
-                           const ChainPlace place = chainPlace(stored);
-                           while (records.isBefore(place))
+                           while (records.areBefore(stored))
                                onRecord(records.taken());
                            onMovement(journalRow(stored));
                        });

@@ -21,11 +21,14 @@ struct BillAsked : PlanAsked {
     bool strict = false;
 };
 
-void listTemplates(const BillAsked &asked, const Workshop &workshop, CommandOutcome &outcome)
+void listTemplates(const BillAsked &asked, CommandOutcome &outcome)
 {
+    const auto workshop = Workshop::open(asked.shop);
+    if (!workshop)
+        return outcome.refuse(workshop.error());
     QJsonArray templates;
     TextTable table({{"template", TextTable::Side::Left}, {"title", TextTable::Side::Left}});
-    for (const auto &[id, form] : *workshop.templates) {
+    for (const auto &[id, form] : *(*workshop)->templates) {
         templates.append(QJsonObject{{QStringLiteral("id"), jsonText(id)},
                                      {QStringLiteral("title"), jsonText(form->title)}});
         table.add({id, form->title});
@@ -37,23 +40,16 @@ void listTemplates(const BillAsked &asked, const Workshop &workshop, CommandOutc
 
 void answerBill(const BillAsked &asked, CommandOutcome &outcome)
 {
-    const auto workshop = Workshop::open(asked.shop);
-    if (!workshop)
-        return outcome.refuse(workshop.error());
     if (asked.list)
-        return listTemplates(asked, **workshop, outcome);
-    const auto plan = planAsked(asked, **workshop);
-    if (!plan)
-        return outcome.refuse(plan.error());
-    const auto build = workBuild(**workshop, *plan);
-    if (!build)
-        return outcome.refuse(build.error());
-    if (asked.json)
-        outcome.print(billDocument(*build));
-    else
-        outcome.out += billSheet(*build, (*workshop)->catalogue);
-    if (asked.strict && !build->isReady())
-        outcome.ending = Ending::Attention;
+        return listTemplates(asked, outcome);
+    answerBuild(asked, outcome, [&](const WorkedBuild &build, const Workshop &workshop) {
+        if (asked.json)
+            outcome.print(billDocument(build));
+        else
+            outcome.out += billSheet(build, workshop.catalogue);
+        if (asked.strict && !build.isReady())
+            outcome.ending = Ending::Attention;
+    });
 }
 
 } // namespace

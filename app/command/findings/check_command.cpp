@@ -19,21 +19,14 @@ struct CheckAsked : PlanAsked {
 
 void answerCheck(const CheckAsked &asked, CommandOutcome &outcome)
 {
-    const auto workshop = Workshop::open(asked.shop);
-    if (!workshop)
-        return outcome.refuse(workshop.error());
-    const auto plan = planAsked(asked, **workshop);
-    if (!plan)
-        return outcome.refuse(plan.error());
-    const auto build = workBuild(**workshop, *plan);
-    if (!build)
-        return outcome.refuse(build.error());
-    if (asked.json)
-        outcome.print(findingsDocument(*build));
-    else
-        outcome.out += findingSheet(*build);
-    if (asked.strict && !build->isReady())
-        outcome.ending = Ending::Attention;
+    answerBuild(asked, outcome, [&](const WorkedBuild &build, const Workshop &) {
+        if (asked.json)
+            outcome.print(findingsDocument(build));
+        else
+            outcome.out += findingSheet(build);
+        if (asked.strict && !build.isReady())
+            outcome.ending = Ending::Attention;
+    });
 }
 
 } // namespace

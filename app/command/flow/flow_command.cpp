@@ -30,23 +30,16 @@ Problem nothingFlows(const Expansion &build, const SystemFlow &flow)
 
 void answerFlow(const PlanAsked &asked, CommandOutcome &outcome)
 {
-    const auto workshop = Workshop::open(asked.shop);
-    if (!workshop)
-        return outcome.refuse(workshop.error());
-    const auto plan = planAsked(asked, **workshop);
-    if (!plan)
-        return outcome.refuse(plan.error());
-    const auto build = workBuild(**workshop, *plan);
-    if (!build)
-        return outcome.refuse(build.error());
-    const auto &expansion = build->expansion;
-    const auto flow = systemFlow(expansion, conditionsOf(expansion), CurvePoints);
-    if (flow.runs.empty())
-        return outcome.refuse(nothingFlows(expansion, flow));
-    if (asked.json)
-        outcome.print(flowDocument(expansion, flow));
-    else
-        outcome.out += flowSheet(expansion, flow) + "\n" + std::string(Advice);
+    answerBuild(asked, outcome, [&](const WorkedBuild &build, const Workshop &) {
+        const auto &expansion = build.expansion;
+        const auto flow = systemFlow(expansion, conditionsOf(expansion), CurvePoints);
+        if (flow.runs.empty())
+            return outcome.refuse(nothingFlows(expansion, flow));
+        if (asked.json)
+            outcome.print(flowDocument(expansion, flow));
+        else
+            outcome.out += flowSheet(expansion, flow) + "\n" + std::string(Advice);
+    });
 }
 
 } // namespace
