@@ -10,9 +10,9 @@ namespace flarestock {
 
 namespace {
 
-constexpr std::array<std::string_view, 10> KindTexts = {
-    "promise",    "count",        "lot",   "leak test", "done",
-    "opened box", "made-up hose", "level", "keeping",   "instead"};
+constexpr std::array<std::string_view, 14> KindTexts = {
+    "promise", "count",   "lot",     "leak test", "done",    "opened box",     "made-up hose",
+    "level",   "keeping", "instead", "order",     "receipt", "supplier claim", "late cost"};
 
 } // namespace
 

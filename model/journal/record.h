@@ -16,16 +16,20 @@
 namespace flarestock {
 
 enum class RecordKind : std::uint8_t {
-    Promise,   ///< So much of a part to a build.
-    Count,     ///< What somebody has counted.
-    Lot,       ///< What is known of a lot or a serial.
-    LeakTest,  ///< Of a build.
-    Done,      ///< A build is done, or open again.
-    OpenedBox, ///< A box was opened, and what was in it put to stock.
-    MadeHose,  ///< A hose was made up, under a tag of its own.
-    Level,     ///< How much is there of what nobody counts.
-    Keeping,   ///< How much of a part a place is to hold.
-    Instead,   ///< A build has another piece than was planned.
+    Promise,       ///< So much of a part to a build.
+    Count,         ///< What somebody has counted.
+    Lot,           ///< What is known of a lot or a serial.
+    LeakTest,      ///< Of a build.
+    Done,          ///< A build is done, or open again.
+    OpenedBox,     ///< A box was opened, and what was in it put to stock.
+    MadeHose,      ///< A hose was made up, under a tag of its own.
+    Level,         ///< How much is there of what nobody counts.
+    Keeping,       ///< How much of a part a place is to hold.
+    Instead,       ///< A build has another piece than was planned.
+    Order,         ///< An order to a supplier as it stands from then on; its subject is the number.
+    Receipt,       ///< What came in of an order; its subject is the order's number.
+    SupplierClaim, ///< What a supplier owes for what did not come, or came wrong; as it stands.
+    LateCost, ///< Freight, duty or a credit that came after the pieces; its subject is the order.
 };
 [[nodiscard]] std::string_view text(RecordKind kind) noexcept;
 [[nodiscard]] Result<RecordKind> parseRecordKind(std::string_view text);

@@ -57,10 +57,31 @@ struct Part {
     }
 };
 
+/// How a supplier reckons sales tax on paper. Which of the two ways, and how a half is rounded, the
+/// law leaves to him; it is kept with each order.
+struct TaxRule {
+    enum class By : std::uint8_t { Item, Document };
+    Decimal percent; ///< Of goods and freight less discount; zero where none is charged.
+    By by = By::Document;
+    Rounding rounding = Rounding::HalfUp; ///< Half up or half even.
+    bool recovered = true; ///< The shop gets it back, so that it is no part of what a piece cost.
+    friend bool operator==(const TaxRule &, const TaxRule &) = default;
+};
+
 struct Supplier {
+    struct FreightStep {
+        Decimal from; ///< For goods of this value and above …
+        Decimal cost; ///< … freight costs this; both in the supplier's currency.
+        friend bool operator==(const FreightStep &, const FreightStep &) = default;
+    };
     std::string id;
     std::string name;
     int leadDays = 0;
+    std::optional<Currency> currency; ///< Of what follows; nothing: the shop's.
+    std::vector<FreightStep> freight; ///< Rising `from`, the first 0; none: no freight is known.
+    Decimal minimumOrder;             ///< Goods of less are not sent.
+    TaxRule tax;
+    std::vector<std::string> address; ///< Lines for the paper.
 };
 
 /// A supplier's price for a part. Prices are per unit of the part, in packs of `pack`.
@@ -72,8 +93,9 @@ struct Offer {
     std::string part;
     std::string supplier;
     std::string supplierNumber;
-    Decimal pack = 1;    ///< Sold in multiples of this many units of the part.
-    Decimal minimum = 1; ///< Least quantity of an order line.
+    Decimal pack = 1;     ///< Sold in multiples of this many units of the part.
+    Decimal minimum = 1;  ///< Least quantity of an order line.
+    Decimal multiple = 1; ///< Of packs: an order line is so many packs, or two or three times that.
     Currency currency;
     std::vector<Break> breaks; ///< Rising `from`, the first at or below the least that can be
                                ///< bought (pack, minimum); never empty.

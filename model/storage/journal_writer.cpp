@@ -154,9 +154,11 @@ void JournalWriter::throwIfPromised(const Movement &movement) const
     if (m_promised == Promised::MayGo)
         return;
     std::string builds;
-    for (const auto &[key, claim] : m_ledger.claims()) {
-        if (key.part == movement.part && key.build != movement.document && claim.outstanding() > 0)
-            builds += (builds.empty() ? "" : ", ") + key.build;
+    const Claims &claims = m_ledger.claims();
+    for (auto at = claims.lower_bound(ClaimKey{movement.part, {}});
+         at != claims.end() && at->first.part == movement.part; ++at) {
+        if (at->first.build != movement.document && at->second.outstanding() > 0)
+            builds += (builds.empty() ? "" : ", ") + at->first.build;
     }
     if (builds.empty() ||
         m_ledger.takesPromised(movement, barsIn(m_connection, movement.part)) == 0)

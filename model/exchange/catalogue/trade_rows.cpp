@@ -168,8 +168,10 @@ std::vector<Supplier> readSuppliers(const CsvTable &table, Problems &problems)
         return suppliers;
     for (std::size_t i = 0; i < sheet.rowCount() && !problems.isFull(); ++i) {
         const SheetRow row(sheet, i, problems);
-        Supplier supplier{row.required(SupplierId), row.required(SupplierName),
-                          row.whole(SupplierLead, 0, LeadDaysMax).value_or(0)};
+        Supplier supplier;
+        supplier.id = row.required(SupplierId);
+        supplier.name = row.required(SupplierName);
+        supplier.leadDays = row.whole(SupplierLead, 0, LeadDaysMax).value_or(0);
         const bool isThere =
             std::any_of(suppliers.begin(), suppliers.end(), [&supplier](const Supplier &other) {
                 return sameFolded(other.id, supplier.id);

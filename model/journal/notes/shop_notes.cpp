@@ -37,6 +37,10 @@ Result<void> note(ShopNotes &notes, const Record &record)
     switch (record.kind) {
     case RecordKind::Promise: // The ledger's.
     case RecordKind::Count:   // Its movement says what has changed.
+    case RecordKind::Order:   // What is bought has its own fold.
+    case RecordKind::Receipt:
+    case RecordKind::SupplierClaim:
+    case RecordKind::LateCost:
         return {};
     case RecordKind::Lot:
         return readAs<LotFacts>(record, [&](LotFacts one) {
