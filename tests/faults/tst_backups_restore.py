@@ -6,9 +6,11 @@ written into it bears no number of the shop's own journal.
 
 Measured: 100 of 100 with --long, 20 of 20 without."""
 
+import contextlib
 import json
 import shutil
 import signal
+import sqlite3
 import subprocess
 import threading
 import time
@@ -19,10 +21,14 @@ BACKUPS = 100 if b.LONG else 20
 
 
 class Writing:
-    """A program that writes whenever it is let go on; `said` is what it acknowledged."""
+    """A program that writes whenever it is let go on; `said` is what it acknowledged. It stops by itself
+    after so many actions, or a long journal would grow the longer the more its backup takes."""
+
+    AT_ONCE = 100
 
     def __init__(self, programs, shop):
         self.said = 0
+        self.until = 0
         self.process = subprocess.Popen([programs.writer, "moves", str(shop), "2", "1000000"],
                                         stdout=subprocess.PIPE, text=True, env=b.environment())
         self.reading = threading.Thread(target=self._read, daemon=True)
@@ -30,10 +36,13 @@ class Writing:
     def _read(self):
         for line in self.process.stdout:
             self.said = int(line.split()[1])
+            if self.said >= self.until:
+                self.pause()
 
     def go_on(self):
         """Until it has acknowledged something more."""
         before = self.said
+        self.until = before + self.AT_ONCE
         self.process.send_signal(signal.SIGCONT)
         while self.said == before and self.process.poll() is None:
             time.sleep(0.001)
@@ -75,19 +84,26 @@ def restored(bench, backup, said, number):
     if not seen:
         return
     complete(bench, seen, said, what)
-    before = {row["id"]: (row["replica"], row["sequence"]) for row in seen.movements}
+    before = {row["replica"] for row in seen.movements}
     went_on = b.run(bench.programs.writer, "moves", shop, 900_000 + 2 * number, 1)
     bench.expect(went_on.done, f"{what}: the shop does not go on: {went_on}")
-    after = bench.read(shop, f"{what}, gone on with")
-    if not after:
+    # Of a journal that was read whole a moment ago its new rows, and every tenth once more whole.
+    if number % 10 == 0 and not bench.read(shop, f"{what}, gone on with"):
         return
-    new = [row for row in after.movements if row["id"] not in before]
-    own = {row["replica"] for row in new} - {place[0] for place in before.values()}
+    new = rows_of_document(shop, f"action {900_000 + 2 * number}")
+    own = {replica for (replica,) in new} - before
     bench.expect(len(new) == 2 and own, f"{what}: what is new bears the shop's own numbers")
     bench.count("restored, read and gone on with")
+    shop.unlink()
 
 
-def under_writes(bench, take):
+def rows_of_document(shop, document):
+    with contextlib.closing(sqlite3.connect(f"file:{shop}?mode=ro", uri=True)) as connection:
+        return connection.execute("SELECT replica FROM movement WHERE document = ?",
+                                  (document,)).fetchall()
+
+
+def under_writes(bench, take, until_wrong=False):
     """`take(shop, number)` makes a backup and says (how it ran, where it is)."""
     shop = bench.small_shop()
     taken = []
@@ -102,6 +118,8 @@ def under_writes(bench, take):
                 bench.count("backups")
                 taken.append(number)
                 restored(bench, backup, said, number)
+            if until_wrong and bench.wrong:
+                return
         bench.expect(writing.process.poll() is None, "the writer ended meanwhile")
     bench.expect(bench.counts["backups with writes meanwhile"] >= 0.9 * BACKUPS,
                  "the writer hardly wrote meanwhile")
@@ -128,7 +146,7 @@ def planted(bench):
         backup = bench.folder / f"copy-{number}"
         return b.run(bench.programs.writer, "backup", shop, backup), backup
 
-    under_writes(bench, copied)
+    under_writes(bench, copied, until_wrong=True)
 
 
 if __name__ == "__main__":
