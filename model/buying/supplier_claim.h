@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: MIT
+//
+// Supplier claim: what a supplier owes for what did not come, or came wrong. Each step writes it
+// down whole, and the newest counts; of its first step alone the number and the id stay its own.
+//
+//   raised ─▶ promised by a day ─▶ settled: the piece came, a credit of so much, given up
+//
+// Only what is promised by a day helps a build: on what is merely claimed nobody can count.
+
+#pragma once
+
+#include "model/buying/receipt.h"
+
+#include <optional>
+
+namespace flarestock {
+
+enum class ClaimFault : std::uint8_t { Missing, WrongPart, Damaged, ShortDelivery };
+[[nodiscard]] std::string_view text(ClaimFault fault) noexcept; ///< "missing", "wrong part" …
+[[nodiscard]] Result<ClaimFault> parseClaimFault(std::string_view text);
+
+enum class ClaimState : std::uint8_t { Raised, Promised, PieceCame, Credited, GivenUp };
+[[nodiscard]] std::string_view text(ClaimState state) noexcept; ///< "raised", "piece came" …
+[[nodiscard]] Result<ClaimState> parseClaimState(std::string_view text);
+
+struct SupplierClaim {
+    MovementId id;             ///< Of this step.
+    MovementId claim;          ///< Of the first step, in which it was raised.
+    std::string number;        ///< "C-12"; what people call it.
+    std::string order;         ///< Its number; empty where there was none.
+    std::string supplier;      ///< Id.
+    std::string part;          ///< What is owed: part number.
+    std::int64_t quantity = 0; ///< Smallest units; more than zero.
+    ClaimFault fault = ClaimFault::Missing;
+    std::string boxOf;  ///< The part whose box lacked it; empty where it lay in none.
+    std::string boxLot; ///< Of that part; may be empty.
+    ClaimState state = ClaimState::Raised;
+    std::string day;         ///< By when it is promised; empty while nobody has said.
+    std::int64_t credit = 0; ///< 10^-6 of the shop's currency; not below zero.
+    std::string note;
+    std::string action; ///< The id of the first movement of its action; empty where it has none.
+    std::string who;
+    std::int64_t at = 0; ///< Milliseconds since 1970, UTC.
+
+    [[nodiscard]] bool isSettled() const noexcept { return state >= ClaimState::PieceCame; }
+    [[nodiscard]] Record asRecord() const;
+    [[nodiscard]] static Result<SupplierClaim> read(const Record &record); ///< Problem: not one.
+    friend bool operator==(const SupplierClaim &, const SupplierClaim &) = default;
+};
+
+/// A claim as it stands.
+struct ClaimStanding {
+    SupplierClaim now;
+    std::vector<SupplierClaim> steps; ///< Oldest first; the last is `now`.
+    std::int64_t came = 0;            ///< Smallest units that came for it.
+
+    /// What is still owed; nothing of what is settled. Smallest units.
+    [[nodiscard]] std::int64_t owed() const noexcept;
+    /// From which day on a build may count on what is owed; nothing where it may not.
+    [[nodiscard]] std::optional<std::string> coversFrom() const;
+};
+
+/// All claims, in the order in which they were raised.
+struct ClaimBook {
+    std::vector<ClaimStanding> claims;
+
+    /// In the order of the fold. A step of an action that was taken back has to be left out, and
+    /// counts neither here: without its first step a claim is none. Receipts are those that count.
+    [[nodiscard]] static ClaimBook of(const std::vector<SupplierClaim> &steps,
+                                      const std::vector<Receipt> &receipts);
+    /// By its number or the id of its first step. Problem: there is none, or there are two of that
+    /// number, as two seats may have raised them in the same moment.
+    [[nodiscard]] Result<const ClaimStanding *> find(std::string_view named) const;
+    [[nodiscard]] std::string nextNumber() const; ///< "C-13"
+};
+
+} // namespace flarestock
