@@ -21,6 +21,8 @@ Record Receipt::asRecord() const
         record.fields["is"] = "wrong part";
     if (!claim.empty())
         record.fields["claim"] = claim;
+    if (inPlace)
+        record.fields["comes"] = "in place";
     return record;
 }
 
@@ -45,6 +47,7 @@ Result<Receipt> Receipt::read(const Record &record)
                    record.field("note"),
                    record.field("is") == "wrong part",
                    record.field("claim"),
+                   record.field("comes") == "in place",
                    record.field("action"),
                    record.who,
                    record.at};

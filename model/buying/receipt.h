@@ -20,14 +20,16 @@ struct Receipt {
     std::string lot;           ///< Lot, serial or name of the piece; empty where none.
     std::string note;
     bool wrongPart = false; ///< It is not what was ordered.
-    std::string claim;      ///< Of the claim that it came for, the id; empty where for none.
+    std::string claim;      ///< The id of the claim that it came for; empty where for none.
+    bool inPlace = false;   ///< It stands in the place of one that had come, or of a piece that had
+                            ///< lacked in a box.
     std::string action;     ///< The id of the first movement of its action.
     std::string who;
     std::int64_t at = 0; ///< Milliseconds since 1970, UTC.
 
     /// Whether it is a part of what was ordered and not yet there: neither a wrong part, nor in the
-    /// place of one that came before.
-    [[nodiscard]] bool countsForOrder() const noexcept { return !wrongPart && claim.empty(); }
+    /// place of what had come before.
+    [[nodiscard]] bool countsForOrder() const noexcept { return !wrongPart && !inPlace; }
     [[nodiscard]] Record asRecord() const;
     [[nodiscard]] static Result<Receipt> read(const Record &record); ///< Problem: not one.
     friend bool operator==(const Receipt &, const Receipt &) = default;
