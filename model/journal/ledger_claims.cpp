@@ -24,7 +24,8 @@ auto claimsOf(const Claims &claims, std::string_view part)
 
 void Ledger::carryOver(const ClaimKey &key, const Claim &claim)
 {
-    keep(key, claim);
+    if (!claim.isNothing())
+        m_claims.insert_or_assign(m_claims.end(), key, claim); // They come in order.
 }
 
 Claim Ledger::claim(const ClaimKey &key) const
