@@ -8,6 +8,7 @@
 
 #pragma once
 
+#include "model/buying/order_book.h"
 #include "model/exchange/template_toml.h"
 #include "model/joints/closing.h"
 #include "model/journal/notes/shop_notes.h"
@@ -31,6 +32,7 @@ struct Workshop {
     std::vector<BoxCheck> looks;                     ///< Into boxes, oldest first.
     Bars bars;                                       ///< The lots that a build may not use.
     std::map<std::string, Part, std::less<>> madeUp; ///< Made-up hoses, by their folded tags.
+    BuyingBook buying;                               ///< What is ordered, and what came of it.
 
     /// Problem: a document of the shop that does not read (with its place), a damaged file.
     [[nodiscard]] static Result<std::shared_ptr<const Workshop>> read(const ShopFile &file);

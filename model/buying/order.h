@@ -5,11 +5,14 @@
 //
 //   draft ─▶ placed ─▶ closed        a draft or a placed order of which nothing came: cancelled
 //
-// In the journal an order is a record; each step writes it whole again, and the newest counts.
+// In the journal an order is a record; each step writes it whole again, and the newest counts. Each
+// but the first names the one that it goes on from, so that of two who change it at once only one
+// does (order_steps.h).
 
 #pragma once
 
 #include "model/exact/money.h"
+#include "model/exact/quantity.h"
 #include "model/journal/record.h"
 #include "model/parts/part.h"
 
@@ -18,6 +21,8 @@ namespace flarestock {
 enum class OrderState : std::uint8_t { Draft, Placed, Closed, Cancelled };
 [[nodiscard]] std::string_view text(OrderState state) noexcept; ///< "draft", "placed" …
 [[nodiscard]] Result<OrderState> parseOrderState(std::string_view text);
+/// "2026-0007": a year and a number of four digits or more, not 0000.
+[[nodiscard]] bool isOrderNumber(std::string_view text) noexcept;
 
 /// One line of an order; a part stands in one line.
 struct OrderLine {
@@ -26,7 +31,10 @@ struct OrderLine {
     std::string description;    ///< As it was when it was ordered, for the paper.
     Decimal quantity;           ///< In the part's unit; more than zero.
     Decimal pack = 1;           ///< So many of the unit in a pack.
-    Decimal priceEach;          ///< Of one unit, in the order's currency.
+    Decimal priceEach;          ///< Of one unit, in the order's currency; not below zero.
+    Unit unit = Unit::Each;     ///< The part's, as it was when it was ordered.
+    /// Quantity times price, rounded once, half even, to so many decimals.
+    [[nodiscard]] Decimal cost(std::int32_t minorDigits) const;
     friend bool operator==(const OrderLine &, const OrderLine &) = default;
 };
 
@@ -46,9 +54,18 @@ struct Order {
     std::string note; ///< For the supplier.
     std::string who;
     std::int64_t at = 0;
+    /// The record that it goes on from; nothing: it opens its number.
+    std::optional<MovementId> before = std::nullopt;
 
     [[nodiscard]] Record asRecord() const;
-    [[nodiscard]] static Result<Order> read(const Record &record); ///< Problem: not one.
+    /// Problem: not one, or one that no shop would write: no line, a part in two lines, nothing
+    /// ordered, a discount of more than the goods, a day that is none.
+    [[nodiscard]] static Result<Order> read(const Record &record);
+    /// What is wrong with it, as a sentence without its full stop; empty where nothing is.
+    [[nodiscard]] std::string fault() const;
+    /// Whether both say the same on paper and stand the same, whoever wrote them and when.
+    [[nodiscard]] bool saysAs(const Order &other) const;
+    [[nodiscard]] Decimal goods() const; ///< The sum of its lines as they stand on paper.
     [[nodiscard]] const OrderLine *line(std::string_view part) const noexcept;
 };
 
