@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: MIT
 //
 // `flarestock torque`: how tight a nut or stud is turned, by each published table; of one port, or
-// of every joint of a planned build as a card.
+// of every joint of a template or a planned build as a card.
 
-#include "app/command/command.h"
+#include "app/command/plan_asked.h"
 #include "app/command/text_table.h"
 #include "app/stockroom/asked.h"
-#include "app/workshop/worked_build.h"
 
 #include "model/checks/torque_card.h"
 #include "model/fluids/measure.h"
@@ -28,9 +27,7 @@ struct TorqueWords {
     std::string port;
     std::string on = "fitting";
     std::string metal = "steel";
-    std::string build;
-    std::string shop;
-    bool json = false;
+    PlanAsked plan; ///< For a card; its --json and --shop are the command's.
 };
 
 std::string figure(double number)
@@ -141,7 +138,7 @@ void answerPort(const TorqueWords &words, CommandOutcome &outcome)
     if (!asked)
         return outcome.refuse(asked.error());
     const auto torques = torquesFor(*asked);
-    if (words.json)
+    if (words.plan.json)
         return outcome.print(askedDocument(*asked, torques));
     outcome.print(asked->port.text() + nutText(*asked) +
                   (asked->ferrous ? ", all of steel" : ", not all of steel"));
@@ -230,33 +227,46 @@ void sayCard(const std::string &title, const std::vector<TorqueLine> &card, Comm
     outcome.print(Advice);
 }
 
-void answerBuild(const TorqueWords &words, CommandOutcome &outcome)
+void answerCard(const PlanAsked &asked, CommandOutcome &outcome)
 {
-    const auto workshop = Workshop::open(words.shop);
-    if (!workshop)
-        return outcome.refuse(workshop.error());
-    const auto plan = buildAsked(words.build, **workshop);
-    if (!plan)
-        return outcome.refuse(plan.error());
-    const auto build = workBuild(**workshop, **plan);
-    if (!build)
-        return outcome.refuse(build.error());
-    const auto card = torqueCard(build->expansion);
-    if (words.json)
-        return outcome.print(cardDocument((*plan)->id, card));
-    sayCard((*plan)->title, card, outcome);
+    answerBuild(asked, outcome, [&](const WorkedBuild &build, const Workshop &workshop) {
+        const auto card = torqueCard(build.expansion);
+        const BuildPlan *const planned = workshop.build(asked.build);
+        if (asked.json)
+            outcome.print(cardDocument(planned ? planned->id : build.expansion.templateId, card));
+        else
+            sayCard(planned ? planned->title : build.expansion.title, card, outcome);
+    });
 }
 
 void answerTorque(const TorqueWords &words, CommandOutcome &outcome)
 {
-    if (words.port.empty() == words.build.empty())
-        return outcome.refuse({"flarestock torque", "takes a port or --build, and not both",
+    const bool wantsCard = !words.plan.build.empty() || !words.plan.form.empty();
+    if (words.port.empty() != wantsCard)
+        return outcome.refuse({"flarestock torque",
+                               "takes a port, or a template or build, and not both",
                                "Say flarestock torque \"AN -6\", or --build ID --shop FILE."});
-    if (words.build.empty())
+    if (!wantsCard)
         return answerPort(words, outcome);
-    if (words.shop.empty())
-        return outcome.refuse({"--build", "names a build of no shop", "Add --shop FILE."});
-    answerBuild(words, outcome);
+    if (words.plan.shop.empty())
+        return outcome.refuse({words.plan.build.empty() ? "--template" : "--build",
+                               "is of no shop that was named", "Add --shop FILE."});
+    answerCard(words.plan, outcome);
+}
+
+void addCardOptions(CLI::App &command, PlanAsked &asked)
+{
+    asked.command = "flarestock torque";
+    command.add_option("--build", asked.build, "every joint of a planned build, as a card");
+    command.add_option("--template", asked.form, "every joint of a template, as a card");
+    command.add_option("--set", asked.answers, "an answer: --set power=\"450 hp\"")
+        ->allow_extra_args(false);
+    command
+        .add_option("--pick", asked.picks,
+                    "a part, line or way that is decided: --pick return=NB-6")
+        ->allow_extra_args(false);
+    command.add_option("--shop", asked.shop, ShopHelp);
+    command.add_flag("--json", asked.json, JsonHelp);
 }
 
 } // namespace
@@ -276,9 +286,7 @@ void addTorqueCommand(CLI::App &app, CommandOutcome &outcome)
         ->add_option("--metal", words->metal,
                      "steel, or aluminium where one of the two sides is not of steel")
         ->capture_default_str();
-    command->add_option("--build", words->build, "every joint of a planned build, as a card");
-    command->add_option("--shop", words->shop, ShopHelp);
-    command->add_flag("--json", words->json, JsonHelp);
+    addCardOptions(*command, words->plan);
     command->callback([words, &outcome] { answerTorque(*words, outcome); });
 }
 

@@ -18,6 +18,7 @@ private Q_SLOTS:
     void tellsAPerson();
     void saysWhereNothingIsPublished();
     void makesACardOfABuild();
+    void aCardFollowsTheAnswers();
     void refusesInOneLine_data();
     void refusesInOneLine();
 
@@ -101,6 +102,20 @@ void TorqueCommandTest::makesACardOfABuild()
     QVERIFY(ran.out.find("The sources differ by a factor of") != std::string::npos);
 }
 
+void TorqueCommandTest::aCardFollowsTheAnswers()
+{
+    const auto joints = [this](const Words &more) {
+        Words words{"torque", "--shop", m_demo.made(), "--json"};
+        words.insert(words.end(), more.begin(), more.end());
+        return runFlarestock(words).json().value(QLatin1String("joints")).toArray();
+    };
+    const auto six = joints({"--template", "injection-frame-rail"});
+    QVERIFY(!six.isEmpty());
+    QVERIFY(six != joints({"--template", "injection-frame-rail", "--set", "supply-size=-12"}));
+    QVERIFY(joints({"--build", "coupe-fuel"}) !=
+            joints({"--build", "coupe-fuel", "--set", "return-size=-8"}));
+}
+
 void TorqueCommandTest::refusesInOneLine_data()
 {
     QTest::addColumn<Words>("words");
@@ -110,6 +125,8 @@ void TorqueCommandTest::refusesInOneLine_data()
     QTest::newRow("on nothing") << Words{"torque", "AN -6", "--on", "wood"};
     QTest::newRow("both") << Words{"torque", "AN -6", "--build", "coupe-fuel"};
     QTest::newRow("no shop") << Words{"torque", "--build", "coupe-fuel"};
+    QTest::newRow("no answer") << Words{"torque", "--template", "gravity-feed", "--set",
+                                        "x=1",    "--shop",     m_demo.made()};
     QTest::newRow("no build") << Words{"torque", "--build", "none", "--shop", m_demo.made()};
 }
 
