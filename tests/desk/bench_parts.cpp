@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 
 #include "bench_parts.h"
+#include "tests/parts/suppliers.h"
 
 namespace flarestock {
 
@@ -72,7 +73,7 @@ std::vector<Part> components()
 
 Offer offer(const char *number, const char *price)
 {
-    Offer made{number, "north", number, 1, 1, Currency::parse("USD").value(), {}, 3};
+    Offer made{number, "north", number, 1, 1, 1, Currency::parse("USD").value(), {}, 3};
     made.breaks.push_back({1, Decimal::parse(price).value()});
     return made;
 }
@@ -138,7 +139,8 @@ Catalogue benchCatalogue()
             offers.push_back(
                 offer(made.number.c_str(), made.unit == Unit::Inch ? "0.574" : "12.3400"));
     }
-    return Catalogue::of(std::move(parts), {{"north", "North Yard Supply", 3}}, std::move(offers))
+    return Catalogue::of(std::move(parts), {tests::supplierOf("north", "North Yard Supply", 3)},
+                         std::move(offers))
         .value();
 }
 

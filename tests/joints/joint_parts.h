@@ -47,7 +47,7 @@ inline Part body(const std::string &number, const char *port)
 
 inline Offer offer(const std::string &part, const Decimal &price)
 {
-    return {part, "S", {}, 1, 1, Currency::parse("USD").value(), {{1, price}}, 0};
+    return {part, "S", {}, 1, 1, 1, Currency::parse("USD").value(), {{1, price}}, 0};
 }
 
 inline const FreeLeft NothingLeft = [](const Part &) { return Decimal(0); };

@@ -6,6 +6,7 @@
 
 #include "model/joints/sharing/sharing.h"
 #include "tests/joints/joint_parts.h"
+#include "tests/parts/suppliers.h"
 
 #include <algorithm>
 #include <functional>
@@ -173,7 +174,7 @@ inline Catalogue drawn(const std::function<int(int)> &pick)
         parts.push_back(hoseEnd(number, 8, i == 2 ? "AN -6 female swivel" : "AN -8 female swivel"));
         offers.push_back(offer(number, 2 + pick(9)));
     }
-    return Catalogue::of(parts, {{"S", "S", 0}}, offers).value();
+    return Catalogue::of(parts, {tests::supplierOf("S", "S", 0)}, offers).value();
 }
 
 /// A component's port and a hose.

@@ -4,6 +4,7 @@
 // worked out by hand; tst_ways_equal_brute_force has the outside check.
 
 #include "tests/joints/joint_parts.h"
+#include "tests/parts/suppliers.h"
 
 #include <QTest>
 
@@ -103,7 +104,7 @@ void JointClosingTest::prefersTheShelf()
                             piece("TWO-A", Kind::Adapter, "ORB -8 male", "AN -8 male"),
                             piece("TWO-B", Kind::Adapter, "AN -8 female swivel", "AN -10 male"),
                             hoseEnd("HE", 10, "AN -10 female swivel")};
-    const auto catalogue = Catalogue::of(parts, {{"S", "S", 0}},
+    const auto catalogue = Catalogue::of(parts, {tests::supplierOf("S", "S", 0)},
                                          {offer("ONE", 20), offer("TWO-A", 2), offer("TWO-B", 3),
                                           offer("HE", 5), offer("AS568-908", 1)})
                                .value();
@@ -164,7 +165,7 @@ void JointClosingTest::prefersTheWayWithoutACaution()
                        hoseEnd("HE", 6, "AN -6 female swivel"),
                        piece("CLEAN", Kind::Adapter, "ORB -6 male", "AN -6 male"),
                        piece("OTHER", Kind::Adapter, "ORB -6 male", "JIC -6 male")},
-                      {{"S", "S", 0}},
+                      {tests::supplierOf("S", "S", 0)},
                       {offer("CLEAN", 3), offer("OTHER", 2), offer("HE", 5), offer("AS568-906", 1)})
             .value();
     const JointCloser closer(catalogue);

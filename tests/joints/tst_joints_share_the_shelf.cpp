@@ -4,6 +4,7 @@
 // part by hand, for all six orders of what a builder wants.
 
 #include "tests/joints/sharing_by_hand.h"
+#include "tests/parts/suppliers.h"
 
 #include <QTest>
 
@@ -26,7 +27,8 @@ void SharingTest::theLastFittingGoesWhereItSavesMost()
     const std::vector<Part> parts{piece("X", Kind::Adapter, "AN -8 male", "AN -8 male"),
                                   piece("Y", Kind::Adapter, "AN -8 male", "AN -8 male"),
                                   piece("Z", Kind::Adapter, "AN -8 male", "AN -8 male")};
-    const auto catalogue = Catalogue::of(parts, {{"S", "S", 0}}, {offer("X", 5)}).value();
+    const auto catalogue =
+        Catalogue::of(parts, {tests::supplierOf("S", "S", 0)}, {offer("X", 5)}).value();
     Shelf shelf;
     for (const char *number : {"X", "Y", "Z"})
         shelf[number] = {{1, Unit::Each}, {1, Unit::Each}, 3, {}, {}, {}};
@@ -60,7 +62,8 @@ void SharingTest::theEarlierBuildComesFirst()
     const std::vector<Part> parts{piece("X", Kind::Adapter, "AN -8 male", "AN -8 male"),
                                   piece("Y", Kind::Adapter, "AN -8 male", "AN -8 male")};
     const auto catalogue =
-        Catalogue::of(parts, {{"S", "S", 0}}, {offer("X", 5), offer("Y", 5)}).value();
+        Catalogue::of(parts, {tests::supplierOf("S", "S", 0)}, {offer("X", 5), offer("Y", 5)})
+            .value();
     Shelf shelf;
     for (const char *number : {"X", "Y"})
         shelf[number] = {{1, Unit::Each}, {1, Unit::Each}, 3, {}, {}, {}};

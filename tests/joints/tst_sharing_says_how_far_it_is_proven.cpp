@@ -4,6 +4,7 @@
 // force over all of them; where there is too much for the time, against what it has reached.
 
 #include "tests/joints/sharing_by_hand.h"
+#include "tests/parts/suppliers.h"
 
 #include <QTest>
 
@@ -81,7 +82,7 @@ void SharingProof::largeBuildIsNoWorseThanFirstWays()
         parts.push_back(piece("L" + std::to_string(i), Kind::Adapter, "AN -8 male", "AN -8 male"));
         offers.push_back(offer(parts.back().number, 1 + pick(30)));
     }
-    const auto catalogue = Catalogue::of(parts, {{"S", "S", 0}}, offers).value();
+    const auto catalogue = Catalogue::of(parts, {tests::supplierOf("S", "S", 0)}, offers).value();
     const Shelf shelf = stocked(catalogue, pick);
     ShareRequest request{catalogue, shelf, allOf(shelf), {}, {}};
     for (int joint = 0; joint < 60; ++joint) {

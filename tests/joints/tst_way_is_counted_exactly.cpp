@@ -4,6 +4,7 @@
 // second one earns is seen, an angle or a fluid rules pieces out. Prices are sums done by hand.
 
 #include "model/joints/closing.h"
+#include "tests/parts/suppliers.h"
 
 #include <QTest>
 
@@ -40,7 +41,7 @@ Part body(const std::string &number, const char *port)
 
 Offer offer(const std::string &part, std::vector<Offer::Break> breaks)
 {
-    return {part, "S", {}, 1, 1, Currency::parse("USD").value(), std::move(breaks), 0};
+    return {part, "S", {}, 1, 1, 1, Currency::parse("USD").value(), std::move(breaks), 0};
 }
 
 std::vector<std::string> keys(const std::vector<Way> &ways)
@@ -61,7 +62,7 @@ Catalogue couplings()
                 piece("LONG", "AN -8 female swivel", "AN -8 female swivel"),
                 piece("OUT", "AN -6 female swivel", "AN -8 male"),
                 piece("SHORT", "AN -6 female swivel", "AN -6 female swivel")},
-               {{"S", "S", 0}},
+               {tests::supplierOf("S", "S", 0)},
                {offer("LONG", {{1, 1}}), offer("OUT", {{1, 10}, {2, 1}}), offer("SHORT", {{1, 5}})})
         .value();
 }
@@ -74,7 +75,7 @@ Catalogue couplingsAndReducers()
                           piece("OUT", "AN -6 female swivel", "AN -8 male"),
                           piece("TO-10", "AN -6 female swivel", "AN -10 male"),
                           piece("FROM-10", "AN -10 female swivel", "AN -6 female swivel")},
-                         {{"S", "S", 0}},
+                         {tests::supplierOf("S", "S", 0)},
                          {offer("LONG", {{1, 1}}), offer("OUT", {{1, 10}, {2, 1}}),
                           offer("TO-10", {{1, 5}}), offer("FROM-10", {{1, 5}})})
         .value();
@@ -143,7 +144,8 @@ private Q_SLOTS:
         const auto catalogue =
             Catalogue::of({body("P", "NPT 3/8 female"), bottle,
                            piece("NIPPLE", "NPT 3/8 male", "NPT 3/8 male")},
-                          {{"S", "S", 0}}, {offer("SEALANT", {{1, 4}}), offer("NIPPLE", {{1, 2}})})
+                          {tests::supplierOf("S", "S", 0)},
+                          {offer("SEALANT", {{1, 4}}), offer("NIPPLE", {{1, 2}})})
                 .value();
         const JointCloser closer(catalogue);
         JointRequest request;

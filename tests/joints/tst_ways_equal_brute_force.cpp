@@ -5,6 +5,7 @@
 // every preference, and again once a first joint has taken its pieces from the shelf.
 
 #include "tests/joints/joint_parts.h"
+#include "tests/parts/suppliers.h"
 
 #include <QTest>
 
@@ -134,7 +135,7 @@ Catalogue drawn(const std::function<int(int)> &pick)
                                : piece(number, Kind::Adapter, a.c_str(), b.c_str()));
         offers.push_back(offer(number, 1 + pick(9)));
     }
-    return Catalogue::of(parts, {{"S", "S", 0}}, offers).value();
+    return Catalogue::of(parts, {tests::supplierOf("S", "S", 0)}, offers).value();
 }
 
 } // namespace

@@ -5,6 +5,7 @@
 #pragma once
 
 #include "model/netting/priced_bill.h"
+#include "tests/parts/suppliers.h"
 
 #include <cassert>
 
@@ -29,7 +30,7 @@ struct SmallShop {
     void offer(const std::string &number, const std::string &price, const std::string &above = {},
                const std::string &currency = "USD")
     {
-        Offer made{number, "s1", "", 1, 1, *Currency::parse(currency), {}, 3};
+        Offer made{number, "s1", "", 1, 1, 1, *Currency::parse(currency), {}, 3};
         made.breaks.push_back({1, *Decimal::parse(price)});
         if (!above.empty())
             made.breaks.push_back({10, *Decimal::parse(above)});
@@ -53,7 +54,7 @@ struct SmallShop {
 
     [[nodiscard]] Catalogue catalogue() const
     {
-        auto made = Catalogue::of(parts, {{"s1", "North Supply", 3}}, offers);
+        auto made = Catalogue::of(parts, {tests::supplierOf("s1", "North Supply", 3)}, offers);
         return std::move(*made);
     }
 

@@ -5,6 +5,7 @@
 #include "model/exact/nearest_word.h"
 #include "model/parts/catalogue.h"
 #include "model/parts/free_stock.h"
+#include "tests/parts/suppliers.h"
 
 #include <QTest>
 
@@ -86,7 +87,7 @@ void CatalogueTest::spellsReferencesAsThePartIsSpelt()
                                .bypassKpa = {}};
     const auto catalogue = Catalogue::of(
         {pump, filter, partOf("Br-1"), partOf("Ep-2", Kind::Pump), partOf("Ec-1", Kind::Element)},
-        {{"Q", "Quick", 2}}, {offerOf("ep-1")});
+        {tests::supplierOf("Q", "Quick", 2)}, {offerOf("ep-1")});
     QVERIFY2(catalogue.has_value(), catalogue ? "" : catalogue.error().sentence().c_str());
     const Part &read = *catalogue->find("EP-1");
     QCOMPARE(read.box[0].part, std::string("Br-1"));
@@ -150,7 +151,8 @@ void CatalogueTest::refusesWhatDoesNotHoldTogether()
 {
     QFETCH(Broken, broken);
     QFETCH(QString, words);
-    const auto made = Catalogue::of(broken.parts, {{"Q", "Quick", 2}}, broken.offers);
+    const auto made =
+        Catalogue::of(broken.parts, {tests::supplierOf("Q", "Quick", 2)}, broken.offers);
     QVERIFY(!made.has_value());
     QVERIFY2(made.error().sentence().find(words.toStdString()) != std::string::npos,
              made.error().sentence().c_str());

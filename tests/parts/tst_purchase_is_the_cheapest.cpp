@@ -4,6 +4,7 @@
 // Outside check: brute force over every quantity that can be bought, and a worked example.
 
 #include "model/parts/catalogue.h"
+#include "tests/parts/suppliers.h"
 
 #include <QTest>
 
@@ -43,7 +44,9 @@ static Catalogue catalogueOf(std::vector<Offer> offers)
     part.number = "AD-66";
     std::vector<Part> parts;
     parts.push_back(std::move(part));
-    auto made = Catalogue::of(std::move(parts), {{"A", "A", 3}, {"B", "B", 3}, {"C", "C", 3}},
+    auto made = Catalogue::of(std::move(parts),
+                              {tests::supplierOf("A", "A", 3), tests::supplierOf("B", "B", 3),
+                               tests::supplierOf("C", "C", 3)},
                               std::move(offers));
     return std::move(made.value());
 }

@@ -6,6 +6,7 @@
 
 #include "model/exact/case_fold.h"
 #include "model/systems/expand.h"
+#include "tests/parts/suppliers.h"
 
 #include <algorithm>
 #include <cassert>
@@ -101,7 +102,7 @@ struct Bench {
 
     void offer(const std::string &number, const std::string &price)
     {
-        Offer made{number, "s1", "", 1, 1, *Currency::parse("USD"), {}, 3};
+        Offer made{number, "s1", "", 1, 1, 1, *Currency::parse("USD"), {}, 3};
         made.breaks.push_back({1, *Decimal::parse(price)});
         offers.push_back(std::move(made));
     }
@@ -159,7 +160,8 @@ struct Bench {
             std::shuffle(offersThen.begin(), offersThen.end(), *random);
         }
         auto made =
-            Catalogue::of(std::move(partsThen), {{"s1", "North Supply", 3}}, std::move(offersThen));
+            Catalogue::of(std::move(partsThen), {tests::supplierOf("s1", "North Supply", 3)},
+                          std::move(offersThen));
         assert(made && "a good catalogue");
         closer.reset();
         catalogue.emplace(std::move(*made));
