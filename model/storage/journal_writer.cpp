@@ -3,6 +3,7 @@
 #include "model/storage/journal_writer.h"
 
 #include "model/storage/journal_reader.h"
+#include "model/storage/order_judgement.h"
 #include "model/storage/shop_sql.h"
 
 #include <tuple>
@@ -252,6 +253,8 @@ Appended JournalWriter::append(const Record &record)
     }
     if (record.kind == RecordKind::Promise)
         applyPromise(record);
+    else
+        throwIfNotBought(m_connection, record);
     RecordRow row{{}, record};
     chain(row, canonicalBytes(record));
     m_connection.runAgain(sql::InsertRecord, valuesOf(row));
