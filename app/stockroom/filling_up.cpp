@@ -8,9 +8,6 @@ namespace flarestock {
 
 namespace {
 
-/// What is free of every part, by place.
-using FreeAt = std::map<PartAt, std::int64_t>;
-
 FreeAt freeAt(const Workshop &workshop, std::string_view day)
 {
     FreeAt free;
@@ -43,7 +40,11 @@ void fillFrom(const Workshop &workshop, FreeAt &free, FillLine &line)
 
 std::vector<FillLine> belowMinimum(const Workshop &workshop, std::string_view day)
 {
-    FreeAt free = freeAt(workshop, day);
+    return belowMinimum(workshop, freeAt(workshop, day));
+}
+
+std::vector<FillLine> belowMinimum(const Workshop &workshop, FreeAt free)
+{
     std::vector<FillLine> lines;
     for (const auto &[at, keeping] : workshop.notes.keepings) {
         const Part *part = workshop.part(keeping.part);

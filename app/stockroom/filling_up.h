@@ -24,6 +24,9 @@ struct FillLine {
 /// In the order of part and place, on that day. Of what two places lack of one part the first gets
 /// it.
 [[nodiscard]] std::vector<FillLine> belowMinimum(const Workshop &workshop, std::string_view day);
+/// The same with so much free of every part, by place.
+using FreeAt = std::map<PartAt, std::int64_t>;
+[[nodiscard]] std::vector<FillLine> belowMinimum(const Workshop &workshop, FreeAt free);
 
 /// Levels that are low or out, by part and place.
 [[nodiscard]] std::vector<LevelSeen> lowLevels(const ShopNotes &notes);

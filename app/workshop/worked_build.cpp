@@ -103,11 +103,12 @@ Result<WorkedBuild> workedIn(const Workshop &workshop, const BuildPlan &plan, Ex
 
 } // namespace
 
-Result<WorkedBuild> workBuild(const Workshop &workshop, const BuildPlan &plan, const Shelf &shelf)
+Result<WorkedBuild> workBuild(const Workshop &workshop, const BuildPlan &plan, const Shelf &shelf,
+                              std::chrono::milliseconds within)
 {
     ExpandRequest request;
     request.shelf = &shelf;
-    request.searchWithin = std::chrono::milliseconds(100);
+    request.searchWithin = within;
     return workedIn(workshop, plan, std::move(request));
 }
 

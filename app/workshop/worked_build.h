@@ -38,8 +38,9 @@ struct WorkedBuild {
 
 /// The same for a plan of a shop, which must outlive it, its joints chosen together: with a shelf,
 /// for a screen, in 0.1 s at most; by Workshop::shelfFor() in 5. Problem: also a wrong preference.
-[[nodiscard]] Result<WorkedBuild> workBuild(const Workshop &workshop, const BuildPlan &plan,
-                                            const Shelf &shelf);
+[[nodiscard]] Result<WorkedBuild>
+workBuild(const Workshop &workshop, const BuildPlan &plan, const Shelf &shelf,
+          std::chrono::milliseconds within = std::chrono::milliseconds(100));
 [[nodiscard]] Result<WorkedBuild> workBuild(const Workshop &workshop, const BuildPlan &plan);
 
 } // namespace flarestock

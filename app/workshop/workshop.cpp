@@ -177,14 +177,19 @@ Result<std::shared_ptr<const Workshop>> Workshop::open(const std::filesystem::pa
 
 Shelf Workshop::shelfFor(const BuildPlan &plan) const
 {
+    return shelfFor(plan, ledger, bars);
+}
+
+Shelf Workshop::shelfFor(const BuildPlan &plan, const Ledger &now, const Bars &barsThen) const
+{
     const auto barred = barredLots(notes.lots, plan.car, plan.by);
-    Shelf free = ledger.shelf(catalogue, {plan.id, &barred, &bars});
-    for (const auto &[key, claim] : ledger.claims()) {
+    Shelf free = now.shelf(catalogue, {plan.id, &barred, &barsThen});
+    for (const auto &[key, claim] : now.claims()) {
         const Part *part = catalogue.find(key.part);
         if (key.build == plan.id && claim.issued > 0 && part)
-            addIssued(free[part->number], *part, claim.issued, worthAt(ledger, *part, plan.car));
+            addIssued(free[part->number], *part, claim.issued, worthAt(now, *part, plan.car));
     }
-    return withLevels(withLooks(std::move(free), {looks, notes.opened}, ledger), notes, catalogue);
+    return withLevels(withLooks(std::move(free), {looks, notes.opened}, now), notes, catalogue);
 }
 
 const Part *Workshop::part(std::string_view number) const

@@ -46,6 +46,9 @@ struct Workshop {
     /// What is free to a build: what was issued to it, its own promises, and no lot that is another
     /// car's or past its day when the build is due.
     [[nodiscard]] Shelf shelfFor(const BuildPlan &plan) const;
+    /// The same by another ledger of this shop, and other days of its builds.
+    [[nodiscard]] Shelf shelfFor(const BuildPlan &plan, const Ledger &now,
+                                 const Bars &barsThen) const;
 };
 
 /// What was seen and done in boxes.

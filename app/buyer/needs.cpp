@@ -1,0 +1,230 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/buyer/needs.h"
+
+#include "app/buyer/coming_in_time.h"
+#include "app/stockroom/asked.h"
+#include "app/stockroom/filling_up.h"
+#include "app/workshop/worked_build.h"
+
+#include <algorithm>
+
+namespace flarestock {
+
+namespace {
+
+/// All builds of a command may search so long for their joints together.
+constexpr std::chrono::milliseconds SearchWithin = std::chrono::seconds(5);
+
+Result<void> checkedBuild(const std::string &id, const Workshop &workshop)
+{
+    const auto plan = buildAsked(id, workshop);
+    if (!plan)
+        return tl::unexpected(plan.error());
+    if (workshop.notes.build((*plan)->id).isDone())
+        return problem((*plan)->id, "is done, and wants nothing more",
+                       "Name a build that is not, or none for all.");
+    return {};
+}
+
+Result<void> checkedDay(const std::string &day, const std::string &option)
+{
+    if (isDay(day))
+        return {};
+    return problem(option, '"' + day + "\" is no day", "Write for example 2026-12-12.");
+}
+
+/// The builds that are not done, by their days as they are asked for; those without a day last.
+std::vector<BuildPlan> openBuilds(const Workshop &workshop, const NeedsAsked &asked)
+{
+    std::vector<BuildPlan> open;
+    for (const BuildPlan &plan : workshop.builds) {
+        if (workshop.notes.build(plan.id).isDone())
+            continue;
+        open.push_back(plan);
+        if (const auto moved = asked.moved.find(plan.id); moved != asked.moved.end())
+            open.back().by = moved->second;
+    }
+    std::stable_sort(open.begin(), open.end(), [](const BuildPlan &a, const BuildPlan &b) {
+        return std::pair(a.by.empty(), a.by) < std::pair(b.by.empty(), b.by);
+    });
+    return open;
+}
+
+/// Whether it is wanted by the day that was asked for; what has no day is wanted some day.
+bool isAskedFor(const std::string &day, const NeedsAsked &asked)
+{
+    return asked.by.empty() || (!day.empty() && day <= asked.by);
+}
+
+class Gathering {
+public:
+    Gathering(const Workshop &workshop, const NeedsAsked &asked)
+        : m_workshop(workshop), m_asked(asked), m_ledger(workshop.ledger),
+          m_builds(openBuilds(workshop, asked)), m_bars(barsThen())
+    {
+    }
+
+    Result<ShopNeeds> done()
+    {
+        for (const BuildPlan &plan : m_builds)
+            if (isAskedFor(plan.by, m_asked))
+                if (auto taken = take(plan); !taken)
+                    return tl::unexpected(taken.error());
+        const Shelf left = m_ledger.shelf(m_workshop.catalogue, {{}, nullptr, &m_bars});
+        addPlaces(left);
+        if (auto met = meetByOrders(m_needs.lines, m_workshop, m_asked); !met)
+            return tl::unexpected(met.error());
+        for (NeedLine &line : m_needs.lines)
+            addInstead(line, left);
+        m_needs.levels = lowLevels(m_workshop.notes);
+        if (!m_asked.builds.empty()) {
+            m_needs.levels.clear();
+            std::erase_if(m_needs.lines, [this](const NeedLine &line) {
+                return std::find(m_asked.builds.begin(), m_asked.builds.end(), line.whom) ==
+                       m_asked.builds.end();
+            });
+        }
+        return std::move(m_needs);
+    }
+
+private:
+    [[nodiscard]] Bars barsThen() const
+    {
+        std::vector<Due> due;
+        for (const BuildPlan &plan : m_workshop.builds)
+            due.push_back({plan.id, plan.car, plan.by});
+        for (Due &one : due)
+            if (const auto moved = m_asked.moved.find(one.build); moved != m_asked.moved.end())
+                one.day = moved->second;
+        return barsOf(m_workshop.notes.lots, due);
+    }
+
+    Result<void> take(const BuildPlan &plan)
+    {
+        const Shelf shelf = m_workshop.shelfFor(plan, m_ledger, m_bars);
+        const auto worked = workBuild(m_workshop, plan, shelf,
+                                      SearchWithin / std::max<std::size_t>(1, m_builds.size()));
+        if (!worked) {
+            Problem wrong = worked.error();
+            wrong.thing = "build " + plan.id + ": " + wrong.thing;
+            return tl::unexpected(std::move(wrong));
+        }
+        for (const PricedLine &priced : worked->bill.lines)
+            addLine(plan, priced, shelf);
+        return {};
+    }
+
+    void addLine(const BuildPlan &plan, const PricedLine &priced, const Shelf &shelf)
+    {
+        const Part &part = *priced.line->part;
+        NeedLine line;
+        line.part = &part;
+        line.whom = plan.id;
+        line.day = plan.by;
+        line.need = priced.line->need.amount;
+        line.shortBy = priced.shortBy;
+        const Claim claim = m_ledger.claim({part.number, plan.id});
+        const std::int64_t has = claim.outstanding() + std::max<std::int64_t>(0, claim.issued);
+        line.own = std::min(priced.free, Quantity::ofSmallest(has, part.unit).amount);
+        line.free = priced.free - line.own;
+        m_needs.lines.push_back(std::move(line));
+        const auto stock = shelf.find(part.number);
+        const bool isSeenOnly = stock != shelf.end() && stock->second.level.has_value();
+        if (!priced.line->consumed || isSeenOnly)
+            return; // It comes back, or nobody counts it: who comes later has it, too.
+        const auto taken = Quantity{priced.free, part.unit}.smallest();
+        if (taken && *taken > claim.promised)
+            m_ledger.carryOver(ClaimKey{part.number, plan.id}, Claim{*taken, claim.issued});
+    }
+
+    /// What lies below its minimum once the builds have taken theirs.
+    void addPlaces(const Shelf &left)
+    {
+        FreeAt free;
+        for (const auto &[number, stock] : left)
+            for (const FreeStock::AtPlace &at : stock.places)
+                free[{number, at.place}] = at.free.smallest().value_or(0);
+        for (const FillLine &fill : belowMinimum(m_workshop, std::move(free))) {
+            if (!m_workshop.catalogue.find(fill.part->number))
+                continue; // A made-up hose is bought of nobody.
+            NeedLine line;
+            line.part = fill.part;
+            line.whom = fill.keeping.place;
+            line.isPlace = true;
+            const auto amount = [&fill](std::int64_t smallest) {
+                return Quantity::ofSmallest(smallest, fill.part->unit).amount;
+            };
+            line.need = amount(fill.keeping.most - fill.has);
+            line.shortBy = amount(fill.toBuy);
+            line.free = line.need - line.shortBy;
+            m_needs.lines.push_back(std::move(line));
+        }
+    }
+
+    static void addInstead(NeedLine &line, const Shelf &left)
+    {
+        if (line.shortBy.sign() <= 0)
+            return;
+        for (const std::string &other : line.part->substitutes) {
+            const auto stock = left.find(other);
+            if (stock != left.end() && stock->second.free.amount >= line.shortBy)
+                line.instead.push_back(other);
+        }
+    }
+
+    const Workshop &m_workshop;
+    const NeedsAsked &m_asked;
+    Ledger m_ledger; ///< As if each build were promised what it takes.
+    std::vector<BuildPlan> m_builds;
+    Bars m_bars;
+    ShopNeeds m_needs;
+};
+
+} // namespace
+
+Result<ShopNeeds> needsOf(const Workshop &workshop, const NeedsAsked &asked)
+{
+    for (const std::string &build : asked.builds)
+        if (auto checked = checkedBuild(build, workshop); !checked)
+            return tl::unexpected(checked.error());
+    for (const auto &[build, day] : asked.moved) {
+        if (auto checked = checkedBuild(build, workshop); !checked)
+            return tl::unexpected(checked.error());
+        if (auto checked = checkedDay(day, "--move " + build); !checked)
+            return tl::unexpected(checked.error());
+    }
+    if (!asked.by.empty())
+        if (auto checked = checkedDay(asked.by, "--by"); !checked)
+            return tl::unexpected(checked.error());
+    return Gathering(workshop, asked).done();
+}
+
+std::vector<Shortage> shortagesIn(const ShopNeeds &needs)
+{
+    std::vector<Shortage> shortages;
+    for (const NeedLine &line : needs.lines) {
+        if (line.shortBy.sign() <= 0)
+            continue;
+        auto same = std::find_if(shortages.begin(), shortages.end(), [&line](const Shortage &one) {
+            return one.part == line.part->number && one.day == line.day;
+        });
+        if (same == shortages.end()) {
+            shortages.push_back({line.part->number, {}, line.day, {}, line.instead});
+            same = shortages.end() - 1;
+        }
+        same->quantity += line.shortBy;
+        same->wanted.push_back({line.whom, line.shortBy});
+    }
+    return shortages;
+}
+
+Result<std::vector<Shortage>> shortagesOf(const Workshop &workshop, const NeedsAsked &asked)
+{
+    const auto needs = needsOf(workshop, asked);
+    if (!needs)
+        return tl::unexpected(needs.error());
+    return shortagesIn(*needs);
+}
+
+} // namespace flarestock

@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: MIT
+//
+// Needs: what the shop's builds and places want, by day, and what of it is short. Every build that
+// is not done is worked out once, the earliest first: what it takes is gone for the later ones, as
+// if it were promised. What a build is promised or has got stays its own. What then lacks is met by
+// open orders that come in time, the earliest want first; places that lie below their minimum come
+// last.
+//
+//   auto needs = needsOf(workshop, {.today = "2026-11-28", .by = "2026-12-31"});
+
+#pragma once
+
+#include "app/workshop/workshop.h"
+#include "model/netting/shortage.h"
+
+namespace flarestock {
+
+/// On its way to the shop.
+struct OnOrder {
+    std::string part; ///< As the catalogue spells it.
+    Decimal quantity; ///< In the part's unit, still to come.
+    std::string
+        day; ///< When it is to be here; empty: nobody has said, and so it is not counted on.
+    std::string order; ///< Its number.
+};
+
+struct NeedsAsked {
+    std::string today;                    ///< "2026-11-28"
+    std::string by = {};                  ///< Only what is wanted by that day; empty: all.
+    std::vector<std::string> builds = {}; ///< Only these are told of; empty: all, and the places.
+    std::map<std::string, std::string, std::less<>> moved = {}; ///< Builds by another day.
+    std::vector<OnOrder> onOrder = {};
+};
+
+/// One part for one build or place.
+struct NeedLine {
+    struct Coming {
+        std::string order;
+        std::string day;
+        Decimal quantity;
+    };
+    const Part *part = nullptr;
+    std::string whom; ///< A build's id, or a place's that is to be filled up.
+    bool isPlace = false;
+    std::string day;            ///< Empty where nobody has said one; of a place.
+    Decimal need;               ///< In the part's unit; of a place what it lacks to its maximum.
+    Decimal own;                ///< Promised to it, or issued.
+    Decimal free;               ///< Free to it besides; of a place what another place can give.
+    std::vector<Coming> coming; ///< Of open orders, in time.
+    std::vector<Coming> late;   ///< What comes of it after that day and is nobody's yet.
+    Decimal shortBy;            ///< need - own - free - coming
+    std::string orderBy;    ///< The last day to order it of the best offer; empty where nothing is
+                            ///< short, nobody sells it, or no day was said.
+    bool isPastDue = false; ///< That day is over.
+    std::vector<std::string> instead; ///< Substitutes of which so much stays free: part numbers.
+};
+
+struct ShopNeeds {
+    std::vector<NeedLine> lines;   ///< By day, then as the builds stand in the shop, then by bill.
+    std::vector<LevelSeen> levels; ///< Low or out, of what nobody counts.
+    std::vector<std::string> notes;
+};
+
+/// Problem: a build that the shop does not have, or is done; a day that is none; a plan that cannot
+/// be worked out.
+[[nodiscard]] Result<ShopNeeds> needsOf(const Workshop &workshop, const NeedsAsked &asked);
+
+/// What is short of it, by day and part; what one part lacks for one day is one shortage.
+[[nodiscard]] std::vector<Shortage> shortagesIn(const ShopNeeds &needs);
+[[nodiscard]] Result<std::vector<Shortage>> shortagesOf(const Workshop &workshop,
+                                                        const NeedsAsked &asked);
+
+} // namespace flarestock
