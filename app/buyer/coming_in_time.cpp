@@ -35,15 +35,6 @@ public:
     }
 
 private:
-    [[nodiscard]] DayNumber leadOf(const Part &part, const Decimal &quantity) const
-    {
-        const Offer *offer =
-            m_workshop.catalogue.bestOffer(part, quantity, m_workshop.settings.currency);
-        if (!offer)
-            offer = m_workshop.catalogue.bestOffer(part, quantity);
-        return offer ? offer->leadDays : 0;
-    }
-
     Result<void> addOrders(const std::string &part, WantedOverTime &wanted) const
     {
         for (const OnOrder &order : m_asked.onOrder) {
@@ -62,15 +53,12 @@ private:
     {
         WantedOverTime wanted;
         wanted.first = m_today;
-        Decimal all;
         for (const std::size_t line : lines) {
             const auto day = dayNumber(m_lines[line].day);
             wanted.wanted.push_back({part, day.value_or(SomeDay), m_lines[line].shortBy, {}});
-            all += m_lines[line].shortBy;
         }
         NettedItem item;
         item.id = part;
-        item.lead = leadOf(*m_lines[lines.front()].part, all);
         wanted.items.push_back(std::move(item));
         if (auto added = addOrders(part, wanted); !added)
             return added;
@@ -91,11 +79,32 @@ private:
         for (const Peg &peg : met.pegs)
             if (peg.from == Peg::From::Scheduled)
                 line.coming.push_back({peg.order, calendarDay(peg.day), peg.quantity});
-        const bool isSold = !m_workshop.catalogue.offers(*line.part).empty();
-        if (const auto by = met.orderBy(); by && isSold && !line.day.empty()) {
-            line.orderBy = calendarDay(*by - met.want.day + *dayNumber(line.day));
-            line.isPastDue = line.orderBy < m_asked.today;
-        }
+        if (line.shortBy.sign() > 0 && !line.day.empty())
+            sayOrderBy(line);
+    }
+
+    void sayOrderBy(NeedLine &line) const
+    {
+        const Catalogue &catalogue = m_workshop.catalogue;
+        const DayNumber day = *dayNumber(line.day);
+        const Offer *best =
+            catalogue.bestOffer(*line.part, line.shortBy, m_workshop.settings.currency);
+        if (!best)
+            best = catalogue.bestOffer(*line.part, line.shortBy);
+        if (!best)
+            return;
+        line.orderBy = calendarDay(day - best->leadDays);
+        line.isPastDue = line.orderBy < m_asked.today;
+        if (!line.isPastDue)
+            return;
+        const Offer *quickest = best;
+        for (const Offer &offer : catalogue.offers(*line.part))
+            if (offer.leadDays < quickest->leadDays)
+                quickest = &offer;
+        if (day - quickest->leadDays < m_today)
+            return;
+        line.quicker = quickest->supplier;
+        line.quickerBy = calendarDay(day - quickest->leadDays);
     }
 
     /// What comes too late for a line, and no other line is met by.

@@ -3,6 +3,7 @@
 #include "app/buyer/needs.h"
 
 #include "app/buyer/coming_in_time.h"
+#include "app/buyer/might_cover.h"
 #include "app/stockroom/asked.h"
 #include "app/stockroom/filling_up.h"
 #include "app/workshop/worked_build.h"
@@ -85,6 +86,7 @@ public:
                        m_asked.builds.end();
             });
         }
+        m_needs.notes = mightCover(m_needs.lines, m_workshop, left);
         return std::move(m_needs);
     }
 
@@ -183,6 +185,18 @@ private:
 
 } // namespace
 
+std::vector<OnOrder> openOrders(const BuyingBook &book)
+{
+    std::vector<OnOrder> open;
+    for (const auto &[number, order] : book.orders)
+        for (const OrderLine &line : order.now().lines) {
+            const Decimal awaited = order.awaited(line);
+            if (awaited.sign() > 0)
+                open.push_back({line.part, awaited, order.now().due, number});
+        }
+    return open;
+}
+
 Result<ShopNeeds> needsOf(const Workshop &workshop, const NeedsAsked &asked)
 {
     for (const std::string &build : asked.builds)
@@ -197,7 +211,10 @@ Result<ShopNeeds> needsOf(const Workshop &workshop, const NeedsAsked &asked)
     if (!asked.by.empty())
         if (auto checked = checkedDay(asked.by, "--by"); !checked)
             return tl::unexpected(checked.error());
-    return Gathering(workshop, asked).done();
+    NeedsAsked all = asked;
+    for (OnOrder &order : openOrders(workshop.buying))
+        all.onOrder.push_back(std::move(order));
+    return Gathering(workshop, all).done();
 }
 
 std::vector<Shortage> shortagesIn(const ShopNeeds &needs)

@@ -29,7 +29,7 @@ struct NeedsAsked {
     std::string by = {};                  ///< Only what is wanted by that day; empty: all.
     std::vector<std::string> builds = {}; ///< Only these are told of; empty: all, and the places.
     std::map<std::string, std::string, std::less<>> moved = {}; ///< Builds by another day.
-    std::vector<OnOrder> onOrder = {};
+    std::vector<OnOrder> onOrder = {}; ///< Besides the shop's own open orders.
 };
 
 /// One part for one build or place.
@@ -52,14 +52,21 @@ struct NeedLine {
     std::string orderBy;    ///< The last day to order it of the best offer; empty where nothing is
                             ///< short, nobody sells it, or no day was said.
     bool isPastDue = false; ///< That day is over.
+    /// Then: a supplier who still brings it in time, at his price, and the last day to order it
+    /// there.
+    std::string quicker;
+    std::string quickerBy;
     std::vector<std::string> instead; ///< Substitutes of which so much stays free: part numbers.
 };
 
 struct ShopNeeds {
-    std::vector<NeedLine> lines;   ///< By day, then as the builds stand in the shop, then by bill.
-    std::vector<LevelSeen> levels; ///< Low or out, of what nobody counts.
-    std::vector<std::string> notes;
+    std::vector<NeedLine> lines;    ///< By day, then as the builds stand in the shop, then by bill.
+    std::vector<LevelSeen> levels;  ///< Low or out, of what nobody counts.
+    std::vector<std::string> notes; ///< What may cover something of it and is not counted on.
 };
+
+/// What is still to come of the shop's open orders, by number.
+[[nodiscard]] std::vector<OnOrder> openOrders(const BuyingBook &book);
 
 /// Problem: a build that the shop does not have, or is done; a day that is none; a plan that cannot
 /// be worked out.

@@ -52,7 +52,7 @@ Result<void> checkedRows(const std::vector<Row> &rows, const NettedPlan &plan)
 /// Up to the least order and to whole lots.
 Decimal orderedFor(const Decimal &net, const NettedItem &item)
 {
-    const Decimal least = std::max(net, item.least);
+    Decimal least = std::max(net, item.least);
     if (item.lot.sign() <= 0)
         return least;
     return divide(least, item.lot, 0, Rounding::Ceiling) * item.lot;

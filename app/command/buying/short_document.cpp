@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/command/buying/short_words.h"
+
+#include <QJsonArray>
+
+namespace flarestock {
+
+namespace {
+
+QString amount(const Decimal &number)
+{
+    return jsonText(number.stripped().text());
+}
+
+QJsonValue textOrNull(const std::string &text)
+{
+    return text.empty() ? QJsonValue() : jsonText(text);
+}
+
+QJsonArray comingArray(const std::vector<NeedLine::Coming> &coming)
+{
+    QJsonArray all;
+    for (const NeedLine::Coming &one : coming)
+        all.append(QJsonObject{{QStringLiteral("order"), jsonText(one.order)},
+                               {QStringLiteral("day"), jsonText(one.day)},
+                               {QStringLiteral("quantity"), amount(one.quantity)}});
+    return all;
+}
+
+QJsonArray texts(const std::vector<std::string> &words)
+{
+    QJsonArray all;
+    for (const std::string &word : words)
+        all.append(jsonText(word));
+    return all;
+}
+
+QJsonObject lineDocument(const NeedLine &line)
+{
+    return {{QStringLiteral("part"), jsonText(line.part->number)},
+            {QStringLiteral("description"), jsonText(line.part->description)},
+            {QStringLiteral("unit"), jsonText(text(line.part->unit))},
+            {QStringLiteral("for"), jsonText(line.whom)},
+            {QStringLiteral("place"), line.isPlace},
+            {QStringLiteral("day"), textOrNull(line.day)},
+            {QStringLiteral("need"), amount(line.need)},
+            {QStringLiteral("own"), amount(line.own)},
+            {QStringLiteral("free"), amount(line.free)},
+            {QStringLiteral("coming"), comingArray(line.coming)},
+            {QStringLiteral("comingLate"), comingArray(line.late)},
+            {QStringLiteral("short"), amount(line.shortBy)},
+            {QStringLiteral("orderBy"), textOrNull(line.orderBy)},
+            {QStringLiteral("pastDue"), line.isPastDue},
+            {QStringLiteral("quicker"), textOrNull(line.quicker)},
+            {QStringLiteral("quickerBy"), textOrNull(line.quickerBy)},
+            {QStringLiteral("instead"), texts(line.instead)}};
+}
+
+} // namespace
+
+QJsonObject needsDocument(const ShopNeeds &needs)
+{
+    QJsonArray lines;
+    for (const NeedLine &line : needs.lines)
+        lines.append(lineDocument(line));
+    QJsonArray shortages;
+    for (const Shortage &shortage : shortagesIn(needs)) {
+        QJsonArray wanted;
+        for (const Shortage::For &one : shortage.wanted)
+            wanted.append(QJsonObject{{QStringLiteral("for"), jsonText(one.whom)},
+                                      {QStringLiteral("quantity"), amount(one.quantity)}});
+        shortages.append(QJsonObject{{QStringLiteral("part"), jsonText(shortage.part)},
+                                     {QStringLiteral("quantity"), amount(shortage.quantity)},
+                                     {QStringLiteral("day"), textOrNull(shortage.day)},
+                                     {QStringLiteral("wanted"), wanted},
+                                     {QStringLiteral("instead"), texts(shortage.instead)}});
+    }
+    QJsonArray levels;
+    for (const LevelSeen &seen : needs.levels)
+        levels.append(QJsonObject{{QStringLiteral("part"), jsonText(seen.part)},
+                                  {QStringLiteral("place"), jsonText(seen.place)},
+                                  {QStringLiteral("level"), jsonText(text(seen.level))}});
+    return {{QStringLiteral("lines"), lines},
+            {QStringLiteral("shortages"), shortages},
+            {QStringLiteral("levels"), levels},
+            {QStringLiteral("notes"), texts(needs.notes)}};
+}
+
+QJsonObject movedDocument(const ShopNeeds &before, const ShopNeeds &after)
+{
+    QJsonArray changes;
+    for (const Moved &moved : changesBetween(before, after)) {
+        const NeedLine &line = moved.after ? *moved.after : *moved.before;
+        changes.append(
+            QJsonObject{{QStringLiteral("part"), jsonText(line.part->number)},
+                        {QStringLiteral("for"), jsonText(line.whom)},
+                        {QStringLiteral("change"), jsonText(changeText(moved))},
+                        {QStringLiteral("before"),
+                         moved.before ? QJsonValue(lineDocument(*moved.before)) : QJsonValue()},
+                        {QStringLiteral("after"),
+                         moved.after ? QJsonValue(lineDocument(*moved.after)) : QJsonValue()}});
+    }
+    QJsonObject document = needsDocument(after);
+    document.insert(QStringLiteral("changes"), changes);
+    return document;
+}
+
+} // namespace flarestock

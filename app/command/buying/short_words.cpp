@@ -1,0 +1,212 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/command/buying/short_words.h"
+
+#include "app/command/text_table.h"
+
+#include <algorithm>
+
+namespace flarestock {
+
+namespace {
+
+std::string said(const Decimal &number)
+{
+    return number.stripped().text();
+}
+
+std::string commas(const std::vector<std::string> &words)
+{
+    std::string all;
+    for (const std::string &word : words)
+        all += (all.empty() ? "" : ", ") + word;
+    return all;
+}
+
+/// "2 of order 2026-0003 on 2026-12-01"
+std::string comingText(const std::vector<NeedLine::Coming> &coming)
+{
+    std::vector<std::string> all;
+    for (const NeedLine::Coming &one : coming)
+        all.push_back(said(one.quantity) + " of order " + one.order + " on " + one.day);
+    return commas(all);
+}
+
+std::string orderByText(const NeedLine &line)
+{
+    if (line.shortBy.sign() <= 0)
+        return {};
+    if (line.orderBy.empty())
+        return line.day.empty() ? "as soon as may be" : "nobody sells it";
+    if (line.isPastDue && !line.quicker.empty())
+        return line.orderBy + ", past due; of " + line.quicker + " by " + line.quickerBy;
+    return line.orderBy + (line.isPastDue ? ", past due" : "");
+}
+
+std::vector<const NeedLine *> lacking(const ShopNeeds &needs)
+{
+    std::vector<const NeedLine *> all;
+    for (const NeedLine &line : needs.lines)
+        if (line.shortBy.sign() > 0)
+            all.push_back(&line);
+    return all;
+}
+
+/// Quoted as RFC 4180 says; what a spreadsheet would take for a formula begins with an apostrophe.
+std::string cell(const std::string &text)
+{
+    const bool isFormula =
+        !text.empty() && std::string_view("=+-@\t\r").find(text.front()) != std::string_view::npos;
+    std::string quoted = "\"";
+    if (isFormula)
+        quoted += '\'';
+    for (const char letter : text) {
+        if (letter == '"')
+            quoted += '"';
+        quoted += letter;
+    }
+    return quoted + '"';
+}
+
+bool isOfSameWant(const NeedLine &a, const NeedLine &b)
+{
+    return a.part == b.part && a.whom == b.whom;
+}
+
+const NeedLine *sameWantIn(const ShopNeeds &needs, const NeedLine &line)
+{
+    const auto found =
+        std::find_if(needs.lines.begin(), needs.lines.end(),
+                     [&line](const NeedLine &other) { return isOfSameWant(line, other); });
+    return found == needs.lines.end() ? nullptr : &*found;
+}
+
+std::string comingIn(const NeedLine *line)
+{
+    return line ? comingText(line->coming) : std::string();
+}
+
+Decimal shortIn(const NeedLine *line)
+{
+    return line ? line->shortBy : Decimal();
+}
+
+Decimal fromStockIn(const NeedLine *line)
+{
+    return line ? line->own + line->free : Decimal();
+}
+
+} // namespace
+
+std::string changeText(const Moved &moved)
+{
+    if (!moved.after)
+        return "not wanted any more";
+    if (!moved.before)
+        return "wanted now";
+    const Decimal before = shortIn(moved.before);
+    const Decimal after = shortIn(moved.after);
+    if (before == after && fromStockIn(moved.before) == fromStockIn(moved.after))
+        return comingIn(moved.before) == comingIn(moved.after) ? "another day to order"
+                                                               : "met by another order";
+    if (after.sign() > 0 && before.sign() <= 0)
+        return "becomes short";
+    if (after.sign() <= 0 && before.sign() > 0)
+        return "is covered now";
+    return after > before ? "lacks more" : after < before ? "lacks less" : "changes hands";
+}
+
+std::vector<Moved> changesBetween(const ShopNeeds &before, const ShopNeeds &after)
+{
+    std::vector<Moved> changes;
+    for (const NeedLine &line : before.lines) {
+        const NeedLine *then = sameWantIn(after, line);
+        const bool isSame = then && then->shortBy == line.shortBy && then->need == line.need &&
+                            fromStockIn(then) == fromStockIn(&line) &&
+                            comingIn(then) == comingIn(&line) && then->orderBy == line.orderBy;
+        if (!isSame)
+            changes.push_back({&line, then});
+    }
+    for (const NeedLine &line : after.lines)
+        if (!sameWantIn(before, line))
+            changes.push_back({nullptr, &line});
+    return changes;
+}
+
+std::size_t shortLines(const ShopNeeds &needs)
+{
+    return lacking(needs).size();
+}
+
+std::string needsCsv(const ShopNeeds &needs)
+{
+    std::string all = "part,description,unit,short,need,for,day,order-by,past-due,coming-late,"
+                      "instead\r\n";
+    for (const NeedLine *line : lacking(needs)) {
+        for (const std::string &text :
+             {line->part->number, line->part->description, std::string(text(line->part->unit)),
+              said(line->shortBy), said(line->need), line->whom, line->day, line->orderBy,
+              std::string(line->isPastDue ? "yes" : "no"), comingText(line->late)})
+            all += cell(text) + ",";
+        all += cell(commas(line->instead)) + "\r\n";
+    }
+    return all;
+}
+
+std::string needsTables(const ShopNeeds &needs)
+{
+    using Side = TextTable::Side;
+    using Shown = TextTable::Shown;
+    TextTable table({{"part", Side::Left},
+                     {"short", Side::Right},
+                     {"of", Side::Right},
+                     {"for", Side::Left},
+                     {"needed by", Side::Left},
+                     {"order by", Side::Left},
+                     {"comes too late", Side::Left, Shown::WhereFilled},
+                     {"free instead", Side::Left, Shown::WhereFilled},
+                     {"what it is", Side::Left}});
+    const auto lines = lacking(needs);
+    for (const NeedLine *line : lines) {
+        const auto spoken = [line](const Decimal &amount) {
+            return Quantity{amount, line->part->unit}.spoken();
+        };
+        table.add({line->part->number, spoken(line->shortBy), spoken(line->need), line->whom,
+                   line->day.empty() ? "-" : line->day, orderByText(*line), comingText(line->late),
+                   commas(line->instead), line->part->description});
+    }
+    std::string all = lines.empty() ? std::string() : table.text();
+    for (const LevelSeen &seen : needs.levels)
+        all += "  " + seen.part + " at " + seen.place + " is " + std::string(text(seen.level)) +
+               ": nobody counts it\n";
+    for (const std::string &note : needs.notes)
+        all += note + "\n";
+    return all;
+}
+
+std::string movedTable(const ShopNeeds &before, const ShopNeeds &after)
+{
+    using Side = TextTable::Side;
+    TextTable table({{"part", Side::Left},
+                     {"for", Side::Left},
+                     {"what changes", Side::Left},
+                     {"short before", Side::Right},
+                     {"short then", Side::Right},
+                     {"from stock before", Side::Right},
+                     {"from stock then", Side::Right},
+                     {"order by", Side::Left}});
+    const auto changes = changesBetween(before, after);
+    for (const Moved &moved : changes) {
+        const NeedLine &line = moved.after ? *moved.after : *moved.before;
+        const auto spoken = [&line](const Decimal &amount) {
+            return Quantity{amount, line.part->unit}.spoken();
+        };
+        table.add({line.part->number, line.whom, changeText(moved), spoken(shortIn(moved.before)),
+                   spoken(shortIn(moved.after)), spoken(fromStockIn(moved.before)),
+                   spoken(fromStockIn(moved.after)),
+                   moved.after ? orderByText(*moved.after) : std::string()});
+    }
+    return changes.empty() ? "Nothing changes.\n" : table.text();
+}
+
+} // namespace flarestock
