@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 //
-// `flarestock receive`: what came in, from whom, for how much.
+// `flarestock receive`: what came in, from whom, for how much; or of an order, by line or by scan.
 
+#include "app/command/buying/receiving_sheet.h"
 #include "app/command/shop_options.h"
 
 #include <CLI/CLI.hpp>
@@ -12,21 +13,45 @@ namespace flarestock {
 
 namespace {
 
-struct ReceiveAsked : ShopAsked {
+struct ReceiveAsked : ShopAsked, ReceivingWords {
     std::string part;
     std::string quantity;
     std::string from;
-    std::string to;
     std::string cost;
-    std::string lot;
-    std::string document;
     std::string useBy;
     std::string owner;
 };
 
-Result<Movement> received(const ReceiveAsked &asked, const Workshop &workshop)
+/// The only one of what may stand several times; empty where it stands nowhere. Problem: several.
+Result<std::string> onlyOne(const std::vector<std::string> &said, const char *option)
 {
-    const auto stock = stockAsked({asked.part, asked.quantity, asked.from, asked.to}, workshop);
+    if (said.size() > 1)
+        return problem(option, "stands twice, and one part comes", "Say it once.");
+    return said.empty() ? std::string() : said.front();
+}
+
+/// What is said without an order has to be all there.
+Result<void> isComplete(const ReceiveAsked &asked)
+{
+    const std::pair<bool, const char *> needed[] = {{asked.part.empty(), "PART"},
+                                                    {asked.quantity.empty(), "QUANTITY"},
+                                                    {asked.from.empty(), "--from"},
+                                                    {asked.to.empty(), "--to"},
+                                                    {asked.cost.empty(), "--cost"}};
+    for (const auto &[lacks, word] : needed) {
+        if (lacks)
+            return problem(word, "is required", "Say it, or what order it came of: --order.");
+    }
+    return {};
+}
+
+Result<Movement> cameIn(const ReceiveAsked &asked, const Workshop &workshop)
+{
+    const auto to = onlyOne(asked.to, "--to");
+    const auto lot = onlyOne(asked.lots, "--lot");
+    if (!to || !lot)
+        return tl::unexpected(to ? lot.error() : to.error());
+    const auto stock = stockAsked({asked.part, asked.quantity, asked.from, *to}, workshop);
     if (!stock)
         return tl::unexpected(stock.error());
     if (!bringsValue(stock->from->kind))
@@ -40,10 +65,10 @@ Result<Movement> received(const ReceiveAsked &asked, const Workshop &workshop)
     if (!value)
         return tl::unexpected(value.error());
     const std::string &number = stock->part->number;
-    if (isLength(stock->part->unit) && asked.lot.empty())
+    if (isLength(stock->part->unit) && lot->empty())
         return problem(number, "comes in pieces, and this one has no name",
                        "Name it: --lot COIL-17.");
-    Movement movement = movementOf({number, stock->from->id, asked.lot, PieceCondition::New},
+    Movement movement = movementOf({number, stock->from->id, *lot, PieceCondition::New},
                                    stock->quantity, stock->to->id, Deed::Receive);
     movement.value = *value;
     movement.document = asked.document;
@@ -57,13 +82,13 @@ Result<std::optional<Record>> lotSaid(const ReceiveAsked &asked, const Movement 
     const By &by = shop.by;
     if (asked.useBy.empty() && asked.owner.empty())
         return std::nullopt;
-    if (asked.lot.empty())
+    if (movement.lot.empty())
         return problem(asked.part, "has a date or an owner and no lot", "Name the lot: --lot.");
     if (!asked.useBy.empty() && !isDay(asked.useBy))
         return problem(asked.useBy, "is no day", "Write it as 2027-03-31.");
     LotFacts facts;
     facts.id = idWithin(*by.action, 1);
-    facts.lot = {movement.part, asked.lot};
+    facts.lot = {movement.part, movement.lot};
     facts.useBy = asked.useBy;
     if (!asked.owner.empty()) {
         const auto car = placeAsked(asked.owner, shop.workshop->ledger);
@@ -80,7 +105,11 @@ Result<std::optional<Record>> lotSaid(const ReceiveAsked &asked, const Movement 
 
 void answerReceive(const ReceiveAsked &asked, OpenShop &shop, CommandOutcome &outcome)
 {
-    const auto movement = received(asked, *shop.workshop);
+    if (!asked.order.empty())
+        return receiveOrder(asked, asked.part + asked.quantity + asked.from + asked.cost, shop);
+    if (const auto complete = isComplete(asked); !complete)
+        return outcome.refuse(complete.error());
+    const auto movement = cameIn(asked, *shop.workshop);
     if (!movement)
         return outcome.refuse(movement.error());
     const auto record = lotSaid(asked, *movement, shop);
@@ -99,16 +128,23 @@ void addReceiveCommand(CLI::App &app, CommandOutcome &outcome)
 {
     const auto asked = std::make_shared<ReceiveAsked>();
     CLI::App *command = app.add_subcommand("receive", "Books in what came from a supplier.");
-    command->add_option("PART", asked->part, "its part number")->required();
-    command->add_option("QUANTITY", asked->quantity, "\"2\", or of hose \"20 ft\"")->required();
-    command->add_option("--from", asked->from, "the supplier's place: supplier-OXS")->required();
-    command->add_option("--to", asked->to, "place id: C4, trailer-2")->required();
-    command->add_option("--cost", asked->cost, "what all of it cost, in the shop's currency")
-        ->required();
-    command->add_option("--lot", asked->lot, "lot, serial or name of the piece");
+    command->add_option("PART", asked->part, "its part number");
+    command->add_option("QUANTITY", asked->quantity, "\"2\", or of hose \"20 ft\"");
+    command->add_option("--from", asked->from, "the supplier's place: supplier-OXS");
+    command
+        ->add_option("--to", asked->to,
+                     "place id: C4, trailer-2; of an order also PART=C4; may stand again")
+        ->allow_extra_args(false);
+    command->add_option("--cost", asked->cost, "what all of it cost, in the shop's currency");
+    command
+        ->add_option("--lot", asked->lots,
+                     "lot, serial or name of the piece; of an order PART=LOT or PART=LOT=QUANTITY, "
+                     "may stand again")
+        ->allow_extra_args(false);
     command->add_option("--document", asked->document, "delivery note or order");
     command->add_option("--use-by", asked->useBy, "the last day that it may be used: 2027-03-31");
     command->add_option("--for-car", asked->owner, "a customer's: the car that alone it is for");
+    addReceivingOptions(*command, *asked);
     addShopOptions(*command, *asked);
     command->callback([asked, &outcome] {
         withShop(*asked, OpenMode::ReadWrite, outcome,
