@@ -45,7 +45,9 @@ Result<void> isNotOver(const Coming &coming)
 /// The claims of what came, in order.
 class Complaints {
 public:
-    Complaints(const Coming &coming, const Bought &bought) : m_coming(coming), m_book(bought.claims) {}
+    Complaints(const Coming &coming, const Bought &bought) : m_coming(coming), m_book(bought.claims)
+    {
+    }
 
     std::vector<SupplierClaim> all()
     {

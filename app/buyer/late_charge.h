@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: MIT
+//
+// Late charge: freight, duty or a credit that came after the pieces, put on them as far as they are
+// still here. What falls on those that left goes to the place of differences: value may come and go
+// there without pieces, and what was built in keeps the cost that it was built in with.
+//
+// Value alone comes onto the newest of what lies somewhere. Where it belongs to something older, or
+// goes away, all that lies there goes over the bench and comes back in the same order.
+
+#pragma once
+
+#include "app/stockroom/deed.h"
+#include "model/buying/bought.h"
+
+namespace flarestock {
+
+struct LateWords {
+    std::string order;
+    LateKind kind = LateKind::Freight;
+    std::int64_t amount = 0; ///< 10^-6 of the shop's currency; below zero for a credit.
+    std::map<std::string, Decimal> weights; ///< Of one, by part; empty: shared by value.
+    std::string onlyPart; ///< That alone bears it; empty: all that came of the order.
+    std::string onlyLot;  ///< Of that part; empty: any.
+    std::string claim;    ///< The id of the claim that it settles.
+    std::string document;
+};
+
+struct LateAction {
+    Action action;
+    LateCost cost;
+};
+
+/// Problem: no such order; nothing came of it; a part without a weight; no place for the supplier,
+/// for differences or to work at; the journal cannot be read.
+[[nodiscard]] Result<LateAction> chargedLate(const LateWords &asked, const Bought &bought,
+                                             const ShopFile &file, const Workshop &workshop,
+                                             const By &by);
+
+} // namespace flarestock

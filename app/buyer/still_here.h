@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: MIT
+//
+// Still here: what of a receipt lies in stock yet, and in which layers. First in, first out knows
+// it; by a moving average as many are taken to be here as can be, the last that came first.
+
+#pragma once
+
+#include "app/stockroom/deed.h"
+#include "model/buying/bought.h"
+
+namespace flarestock {
+
+/// So much of what came, where it lies. `rank` is that of its layer; 0 by a moving average.
+struct HereAt {
+    BalanceKey key;
+    std::int64_t rank = 0;
+    std::int64_t quantity = 0;
+};
+
+/// Of each receipt, in their order. They are of one part. Problem: the journal cannot be read.
+[[nodiscard]] Result<std::vector<std::vector<HereAt>>>
+stillHere(const std::vector<Receipt> &receipts, const ShopFile &file, const Workshop &workshop);
+
+/// What a movement says that brings a layer back which another had brought first.
+[[nodiscard]] std::string ofLayer(const std::string &document, const MovementId &origin);
+
+/// The movement that first brought each layer of a part, by its rank.
+[[nodiscard]] std::map<std::int64_t, MovementId> origins(const std::vector<Movement> &ofPart);
+
+} // namespace flarestock
