@@ -23,7 +23,7 @@ bool waits(const SupplierClaim &claim)
 
 const BookedOrder *orderOf(const Settling &settling)
 {
-    return settling.bought.orders.order(settling.claim.now.order);
+    return settling.books.bought.orders.order(settling.claim.now.order);
 }
 
 /// What the order still has for so much of what is owed; nothing where it was booked already.
@@ -31,7 +31,7 @@ Result<std::int64_t> waitingValue(const Settling &settling, std::int64_t quantit
 {
     const SupplierClaim &claim = settling.claim.now;
     const BookedOrder *order = orderOf(settling);
-    const Part *part = settling.workshop.part(claim.part);
+    const Part *part = settling.books.workshop.part(claim.part);
     if (!order || !part || !waits(claim) || quantity <= 0)
         return 0;
     return valueOfComing(*order, *part, cameBefore(*order, claim.part), quantity);
@@ -42,7 +42,7 @@ std::optional<BoxCheck> lookAgain(const Settling &settling, std::int64_t count)
 {
     const SupplierClaim &claim = settling.claim.now;
     std::optional<BoxCheck> newest;
-    for (const BoxCheck &look : settling.workshop.looks) {
+    for (const BoxCheck &look : settling.books.workshop.looks) {
         if (look.part == claim.boxOf && look.lot == claim.boxLot)
             newest = look;
     }
@@ -64,7 +64,7 @@ std::optional<BoxCheck> lookAgain(const Settling &settling, std::int64_t count)
 Result<std::vector<Movement>> toDifferences(const Settling &settling, std::int64_t value)
 {
     const SupplierClaim &claim = settling.claim.now;
-    ValueMoves moves(settling.workshop, settling.file,
+    ValueMoves moves(settling.books.workshop, settling.books.file,
                      claim.order.empty() ? claim.number : claim.order);
     return moves.of(claim.supplier, {}, {{claim.part, value}});
 }
@@ -74,7 +74,7 @@ Result<std::vector<Movement>> intoBox(const Settling &settling, std::int64_t val
 {
     const SupplierClaim &claim = settling.claim.now;
     ValueChanges stock;
-    const Ledger &ledger = settling.workshop.ledger;
+    const Ledger &ledger = settling.books.workshop.ledger;
     for (const auto &[key, held] : ledger.balancesOf(claim.boxOf)) {
         const Place *place = ledger.place(key.place);
         if (!place || !isStock(place->kind) || key.lot != claim.boxLot || held.quantity <= 0)
@@ -82,7 +82,7 @@ Result<std::vector<Movement>> intoBox(const Settling &settling, std::int64_t val
         const Layers &layers = ledger.layersAt(key);
         value -= stock.add({key, layers.empty() ? 0 : layers.rbegin()->first}, value, ledger);
     }
-    ValueMoves moves(settling.workshop, settling.file,
+    ValueMoves moves(settling.books.workshop, settling.books.file,
                      claim.order.empty() ? claim.number : claim.order);
     return moves.of(claim.supplier, stock, {{claim.boxOf, value}});
 }
@@ -118,7 +118,7 @@ Result<std::int64_t> cameOf(const Settling &settling, const Part &part)
 /// Where the piece goes: into its box, which is used up by it, or to a place.
 Result<std::string> placeOfPiece(const Settling &settling, bool inBox)
 {
-    const Ledger &ledger = settling.workshop.ledger;
+    const Ledger &ledger = settling.books.workshop.ledger;
     const auto place =
         inBox ? placeOfKind(PlaceKind::UsedUp, ledger) : placeAsked(settling.asked.to, ledger);
     if (!place)
@@ -133,7 +133,7 @@ Result<std::string> placeOfPiece(const Settling &settling, bool inBox)
 Result<SettledAction> byPiece(const Settling &settling)
 {
     const SupplierClaim &claim = settling.claim.now;
-    const auto part = partAsked(claim.part, settling.workshop.catalogue);
+    const auto part = partAsked(claim.part, settling.books.workshop.catalogue);
     if (!part)
         return tl::unexpected(part.error());
     const auto came = cameOf(settling, **part);
@@ -143,7 +143,7 @@ Result<SettledAction> byPiece(const Settling &settling)
     if (settling.asked.to.empty() && !inBox)
         return problem("claim " + claim.number, "does not say where the piece goes", "Say --to.");
     const auto to = placeOfPiece(settling, inBox);
-    const auto from = placeOfSupplier(claim.supplier, settling.workshop.ledger);
+    const auto from = placeOfSupplier(claim.supplier, settling.books.workshop.ledger);
     const auto value = settling.asked.value.empty() ? waitingValue(settling, *came)
                                                     : valueAsked(settling.asked.value, "--value");
     if (!to || !from || !value)
@@ -208,8 +208,7 @@ Result<SettledAction> byCredit(const Settling &settling)
         made.action = numbered(std::move(*moved), settling.by);
         return made;
     }
-    auto charged =
-        chargedLate(late, settling.bought, settling.file, settling.workshop, settling.by);
+    auto charged = chargedLate(late, settling.books, settling.by);
     if (!charged)
         return tl::unexpected(charged.error());
     made.action = std::move(charged->action);

@@ -11,9 +11,7 @@ namespace flarestock {
 struct Settling {
     const ClaimStanding &claim;
     const SettleWords &asked;
-    const Bought &bought;
-    const ShopFile &file;
-    const Workshop &workshop;
+    const Books &books;
     const By &by;
 };
 

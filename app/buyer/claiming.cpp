@@ -95,8 +95,7 @@ Result<SupplierClaim> promisedBy(const ClaimStanding &claim, const std::string &
 }
 
 Result<SettledAction> settled(const ClaimStanding &claim, const SettleWords &asked,
-                              const Bought &bought, const ShopFile &file, const Workshop &workshop,
-                              const By &by)
+                              const Books &books, const By &by)
 {
     if (const auto open = isOpen(claim); !open)
         return tl::unexpected(open.error());
@@ -106,7 +105,7 @@ Result<SettledAction> settled(const ClaimStanding &claim, const SettleWords &ask
         return problem("claim " + claim.now.number,
                        ends == 0 ? "needs an end" : "has one end at a time",
                        "Say --came QUANTITY, --credit AMOUNT or --given-up.");
-    const Settling settling{claim, asked, bought, file, workshop, by};
+    const Settling settling{claim, asked, books, by};
     auto made = !asked.came.empty()     ? byPiece(settling)
                 : !asked.credit.empty() ? byCredit(settling)
                                         : byGivingUp(settling);

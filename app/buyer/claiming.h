@@ -11,8 +11,8 @@
 
 #pragma once
 
+#include "app/buyer/books.h"
 #include "app/stockroom/deed.h"
-#include "model/buying/bought.h"
 
 namespace flarestock {
 
@@ -53,7 +53,6 @@ struct SettledAction {
 /// Problem: it is settled; none or several of the ends are said; more came than is owed; nowhere to
 /// put it; as chargedLate().
 [[nodiscard]] Result<SettledAction> settled(const ClaimStanding &claim, const SettleWords &asked,
-                                            const Bought &bought, const ShopFile &file,
-                                            const Workshop &workshop, const By &by);
+                                            const Books &books, const By &by);
 
 } // namespace flarestock

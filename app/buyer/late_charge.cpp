@@ -109,9 +109,9 @@ private:
 
 } // namespace
 
-Result<LateAction> chargedLate(const LateWords &asked, const Bought &bought, const ShopFile &file,
-                               const Workshop &workshop, const By &by)
+Result<LateAction> chargedLate(const LateWords &asked, const Books &books, const By &by)
 {
+    const auto &[bought, file, workshop] = books;
     const auto bearers = bearersOf(asked, bought);
     if (!bearers)
         return tl::unexpected(bearers.error());

@@ -9,8 +9,8 @@
 
 #pragma once
 
+#include "app/buyer/books.h"
 #include "app/stockroom/deed.h"
-#include "model/buying/bought.h"
 
 namespace flarestock {
 
@@ -32,8 +32,7 @@ struct LateAction {
 
 /// Problem: no such order; nothing came of it; a part without a weight; no place for the supplier,
 /// for differences or to work at; the journal cannot be read.
-[[nodiscard]] Result<LateAction> chargedLate(const LateWords &asked, const Bought &bought,
-                                             const ShopFile &file, const Workshop &workshop,
+[[nodiscard]] Result<LateAction> chargedLate(const LateWords &asked, const Books &books,
                                              const By &by);
 
 } // namespace flarestock

@@ -9,6 +9,7 @@ namespace flarestock {
 namespace {
 
 constexpr std::string_view LayerWords = ", layer of ";
+constexpr std::string_view WorthAnew = ", worth anew";
 
 /// The movement that a receipt came with; of several alike the first that is in none's hands yet.
 std::optional<MovementId> movementOf(const Receipt &receipt, const std::vector<Movement> &ofPart,
@@ -41,39 +42,36 @@ std::vector<HereAt> layersOf(const MovementId &brought, const std::string &part,
     return here;
 }
 
-/// What lies in stock of a lot, or of what was cut from it.
-std::vector<HereAt> ofLot(const std::string &part, const std::string &lot, const Ledger &ledger)
-{
-    std::vector<HereAt> here;
-    for (const auto &[key, held] : ledger.balancesOf(part)) {
-        const Place *place = ledger.place(key.place);
-        const bool same = key.lot == lot || (!lot.empty() && rootOf(key.lot) == lot);
-        if (place && isStock(place->kind) && same && held.quantity > 0)
-            here.push_back({key, 0, held.quantity});
+/// A part's movements folded first in, first out, whatever the shop costs by, so that it is known
+/// which of its pieces left. What only went over the bench to be worth something else stayed here.
+struct Fold {
+    explicit Fold(const Ledger &shop)
+        : ledger({shop.places().begin(), shop.places().end()}, Costing::FirstInFirstOut)
+    {
     }
-    return here;
-}
+    void add(Movement movement)
+    {
+        if (movement.quantity == 0 || movement.document.ends_with(WorthAnew))
+            return;
+        movement.value = ledger.valueOf(movement);
+        if (!ledger.apply(movement))
+            applied.push_back(std::move(movement));
+    }
 
-/// Takes `most` off the last places on; gives what was taken.
-std::vector<HereAt> takenOff(std::vector<HereAt> &lying, std::int64_t most)
-{
-    std::vector<HereAt> taken;
-    for (auto at = lying.rbegin(); at != lying.rend() && most > 0; ++at) {
-        const std::int64_t part = std::min(most, at->quantity);
-        if (part <= 0)
-            continue;
-        taken.push_back({at->key, 0, part});
-        at->quantity -= part;
-        most -= part;
-    }
-    return taken;
-}
+    Ledger ledger;
+    std::vector<Movement> applied;
+};
 
 } // namespace
 
 std::string ofLayer(const std::string &document, const MovementId &origin)
 {
     return document + std::string(LayerWords) + origin.text();
+}
+
+std::string worthAnew(const std::string &document)
+{
+    return document + std::string(WorthAnew);
 }
 
 std::map<std::int64_t, MovementId> origins(const std::vector<Movement> &ofPart)
@@ -94,30 +92,26 @@ std::map<std::int64_t, MovementId> origins(const std::vector<Movement> &ofPart)
 Result<std::vector<std::vector<HereAt>>> stillHere(const std::vector<Receipt> &receipts,
                                                    const ShopFile &file, const Workshop &workshop)
 {
-    const Ledger &ledger = workshop.ledger;
     std::vector<std::vector<HereAt>> here(receipts.size());
     if (receipts.empty())
         return here;
-    const std::string &part = receipts.front().part;
-    if (ledger.costing() == Costing::FirstInFirstOut) {
-        const auto ofPart = file.movements(part);
-        if (!ofPart)
-            return tl::unexpected(ofPart.error());
-        const auto origin = origins(*ofPart);
-        std::set<MovementId> used;
-        for (std::size_t i = 0; i < receipts.size(); ++i) {
-            if (const auto brought = movementOf(receipts[i], *ofPart, used))
-                here[i] = layersOf(*brought, part, origin, ledger);
-        }
-        return here;
+    const auto ofPart = file.movements(receipts.front().part);
+    if (!ofPart)
+        return tl::unexpected(ofPart.error());
+    const bool average = workshop.ledger.costing() == Costing::MovingAverage;
+    Fold fold(workshop.ledger);
+    if (average) {
+        for (const Movement &movement : *ofPart)
+            fold.add(movement);
     }
-    std::map<std::string, std::vector<HereAt>> lots;
-    for (std::size_t i = receipts.size(); i-- > 0;) {
-        const std::string &lot = receipts[i].lot;
-        auto at = lots.find(lot);
-        if (at == lots.end())
-            at = lots.emplace(lot, ofLot(part, lot, ledger)).first;
-        here[i] = takenOff(at->second, receipts[i].quantity);
+    const Ledger &ledger = average ? fold.ledger : workshop.ledger;
+    const auto origin = origins(average ? fold.applied : *ofPart);
+    std::set<MovementId> used;
+    for (std::size_t i = 0; i < receipts.size(); ++i) {
+        if (const auto brought = movementOf(receipts[i], *ofPart, used))
+            here[i] = layersOf(*brought, receipts[i].part, origin, ledger);
+        for (HereAt &at : here[i])
+            at.rank = average ? 0 : at.rank;
     }
     return here;
 }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// Still here: what of a receipt lies in stock yet, and in which layers. First in, first out knows
-// it; by a moving average as many are taken to be here as can be, the last that came first.
+// Still here: what of a receipt lies in stock yet, and in which layers. The oldest are taken to
+// have left first, also where the shop costs by a moving average.
 
 #pragma once
 
@@ -21,6 +21,8 @@ struct HereAt {
 [[nodiscard]] Result<std::vector<std::vector<HereAt>>>
 stillHere(const std::vector<Receipt> &receipts, const ShopFile &file, const Workshop &workshop);
 
+/// What a movement says over the bench, by a moving average, that is no more or less afterwards.
+[[nodiscard]] std::string worthAnew(const std::string &document);
 /// What a movement says that brings a layer back which another had brought first.
 [[nodiscard]] std::string ofLayer(const std::string &document, const MovementId &origin);
 

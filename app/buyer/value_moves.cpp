@@ -73,9 +73,11 @@ Result<void> ValueMoves::overTheBench(const BalanceKey &key,
     onBench.place = m_places.bench;
     BalanceKey atSupplier = key;
     atSupplier.place = m_places.supplier;
+    const bool average = m_workshop.ledger.costing() == Costing::MovingAverage;
+    const std::string anew = worthAnew(m_document);
     for (const auto &[rank, layer] : lying) {
         Movement out = flarestock::movementOf(key, layer.quantity, m_places.bench, Deed::Move);
-        out.document = m_document;
+        out.document = average ? anew : m_document;
         m_movements.push_back(std::move(out));
     }
     const std::int64_t sum = sumOf(by);
@@ -85,7 +87,8 @@ Result<void> ValueMoves::overTheBench(const BalanceKey &key,
         Movement back = flarestock::movementOf(onBench, layer.quantity, key.place, Deed::Move);
         back.value = layer.value + (change == by.end() ? 0 : change->second);
         const auto brought = origin.find(rank);
-        back.document = brought == origin.end() ? m_document : ofLayer(m_document, brought->second);
+        back.document =
+            average || brought == origin.end() ? anew : ofLayer(m_document, brought->second);
         m_movements.push_back(std::move(back));
     }
     valueAlone(onBench, m_places.supplier, std::max<std::int64_t>(-sum, 0));

@@ -6,8 +6,7 @@
 //
 //   10 came for 100.00 and 4 are gone; 5.00 of duty: 3.00 into stock, 2.00 a difference
 //
-// Who costs by a moving average cannot know which pieces left: as many are taken to be here as can
-// be. First in, first out knows it by its layers.
+// The oldest pieces are taken to have left first, also where the shop costs by a moving average.
 
 #pragma once
 

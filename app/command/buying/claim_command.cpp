@@ -146,7 +146,7 @@ void answerSettle(const ClaimAsked &asked, OpenShop &shop)
     const auto claim = bought ? named(asked, *bought, shop) : std::nullopt;
     if (!claim)
         return;
-    const auto made = settled(*claim, asked, *bought, shop.file, *shop.workshop, shop.by);
+    const auto made = settled(*claim, asked, {*bought, shop.file, *shop.workshop}, shop.by);
     if (!made)
         return shop.outcome.refuse(made.error());
     if (made->look) {
@@ -164,8 +164,6 @@ void answerSettle(const ClaimAsked &asked, OpenShop &shop)
     appendAction(shop, made->action, said, document);
 }
 
-using Answer = void (*)(const ClaimAsked &, OpenShop &);
-
 CLI::App *step(CLI::App &claim, const char *name, const char *what,
                const std::shared_ptr<ClaimAsked> &asked)
 {
@@ -174,11 +172,17 @@ CLI::App *step(CLI::App &claim, const char *name, const char *what,
     return command;
 }
 
-void answerWith(CLI::App &command, const std::shared_ptr<ClaimAsked> &asked, OpenMode mode,
-                CommandOutcome &outcome, Answer answer)
+/// What a step does with the shop.
+struct Doing {
+    OpenMode mode = OpenMode::ReadWrite;
+    void (*answer)(const ClaimAsked &, OpenShop &) = nullptr;
+};
+
+void answerWith(CLI::App &command, const std::shared_ptr<ClaimAsked> &asked, const Doing &doing,
+                CommandOutcome &outcome)
 {
-    command.callback([asked, mode, &outcome, answer] {
-        withShop(*asked, mode, outcome, [&](OpenShop &shop) { answer(*asked, shop); });
+    command.callback([asked, doing, &outcome] {
+        withShop(*asked, doing.mode, outcome, [&](OpenShop &shop) { doing.answer(*asked, shop); });
     });
 }
 
@@ -195,7 +199,7 @@ void addRaise(CLI::App &claim, const std::shared_ptr<ClaimAsked> &asked, Command
     raise->add_option("--box-of", words.boxOf, "the part whose box lacked it");
     raise->add_option("--box-lot", words.boxLot, "the lot or serial of that part");
     raise->add_option("--note", words.note, "in words");
-    answerWith(*raise, asked, OpenMode::ReadWrite, outcome, answerRaise);
+    answerWith(*raise, asked, {OpenMode::ReadWrite, answerRaise}, outcome);
 }
 
 void addSettle(CLI::App &claim, const std::shared_ptr<ClaimAsked> &asked, CommandOutcome &outcome)
@@ -211,7 +215,7 @@ void addSettle(CLI::App &claim, const std::shared_ptr<ClaimAsked> &asked, Comman
     settle->add_option("--credit", words.credit, "what is paid back, in the shop's currency");
     settle->add_flag("--given-up", words.givenUp, "nothing will come of it");
     settle->add_option("--note", words.note, "in words");
-    answerWith(*settle, asked, OpenMode::ReadWrite, outcome, answerSettle);
+    answerWith(*settle, asked, {OpenMode::ReadWrite, answerSettle}, outcome);
 }
 
 } // namespace
@@ -224,15 +228,15 @@ void addClaimCommand(CLI::App &app, CommandOutcome &outcome)
     CLI::App *list = step(*claim, "list", "All claims.", asked);
     list->add_flag("--open", asked->open, "only those that are not settled");
     list->add_flag("--strict", asked->strict, "exit status 1 where one is open");
-    answerWith(*list, asked, OpenMode::ReadOnly, outcome, answerList);
+    answerWith(*list, asked, {OpenMode::ReadOnly, answerList}, outcome);
     CLI::App *show = step(*claim, "show", "One claim and its steps.", asked);
     show->add_option("CLAIM", asked->named, "its number or id")->required();
-    answerWith(*show, asked, OpenMode::ReadOnly, outcome, answerShow);
+    answerWith(*show, asked, {OpenMode::ReadOnly, answerShow}, outcome);
     addRaise(*claim, asked, outcome);
     CLI::App *promise = step(*claim, "promise", "The supplier has named a day for it.", asked);
     promise->add_option("CLAIM", asked->named, "its number or id")->required();
     promise->add_option("--by", asked->day, "the day: 2026-12-01")->required();
-    answerWith(*promise, asked, OpenMode::ReadWrite, outcome, answerPromise);
+    answerWith(*promise, asked, {OpenMode::ReadWrite, answerPromise}, outcome);
     addSettle(*claim, asked, outcome);
 }
 

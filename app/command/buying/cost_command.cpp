@@ -99,7 +99,7 @@ void answerLate(const CostAsked &asked, OpenShop &shop)
     const auto words = lateAsked(asked, *shop.workshop);
     if (!words)
         return shop.outcome.refuse(words.error());
-    const auto made = chargedLate(*words, *bought, shop.file, *shop.workshop, shop.by);
+    const auto made = chargedLate(*words, {*bought, shop.file, *shop.workshop}, shop.by);
     if (!made)
         return shop.outcome.refuse(made.error());
     appendAction(shop, made->action, lateSheet(made->cost, *shop.workshop),
