@@ -31,9 +31,20 @@ OrderLine lineOf(const char *part, const Decimal &quantity, const Decimal &price
 
 Order orderOf(std::vector<OrderLine> lines)
 {
-    Order order{{}, "2026-0001", "OXS", *Currency::parse("USD"), OrderState::Placed};
-    order.lines = std::move(lines);
-    return order;
+    return {{},
+            "2026-0001",
+            "OXS",
+            *Currency::parse("USD"),
+            OrderState::Placed,
+            std::move(lines),
+            {},
+            {},
+            {},
+            1,
+            "2026-11-02",
+            {},
+            {},
+            {}};
 }
 
 Micros landedOf(const Order &order)

@@ -41,6 +41,7 @@ inline std::int64_t microsOf(const std::string &amount)
 class ChangedShop {
 public:
     void renew() { m_path = m_demo.copied(); }
+    void takeOver(std::string path) { m_path = std::move(path); }
     [[nodiscard]] const std::string &path() const { return m_path; }
 
     [[nodiscard]] Ran run(Words words) const
