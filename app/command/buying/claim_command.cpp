@@ -2,7 +2,7 @@
 //
 // `flarestock claim`: what suppliers owe: listed, raised, promised, settled.
 
-#include "app/buyer/claiming.h"
+#include "app/buyer/receiving/claiming.h"
 #include "app/command/buying/receiving_sheet.h"
 
 #include <CLI/CLI.hpp>

@@ -3,8 +3,8 @@
 // `flarestock cost`: what was charged late, what a part has cost from order to order, and what a
 // build has cost against its bill.
 
-#include "app/buyer/cost_history.h"
-#include "app/buyer/late_charge.h"
+#include "app/buyer/costing/cost_history.h"
+#include "app/buyer/costing/late_charge.h"
 #include "app/command/buying/cost_sheet.h"
 #include "app/command/buying/receiving_sheet.h"
 

@@ -4,8 +4,8 @@
 
 #pragma once
 
-#include "app/buyer/build_cost.h"
-#include "app/buyer/cost_history.h"
+#include "app/buyer/costing/build_cost.h"
+#include "app/buyer/costing/cost_history.h"
 #include "app/command/command.h"
 #include "model/buying/late_cost.h"
 

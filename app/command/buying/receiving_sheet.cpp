@@ -2,7 +2,7 @@
 
 #include "app/command/buying/receiving_sheet.h"
 
-#include "app/buyer/receiving.h"
+#include "app/buyer/receiving/receiving.h"
 #include "app/command/text_table.h"
 
 #include <CLI/CLI.hpp>

@@ -4,7 +4,7 @@
 
 #pragma once
 
-#include "app/buyer/receiving_words.h"
+#include "app/buyer/receiving/receiving_words.h"
 #include "app/command/shop_options.h"
 
 namespace flarestock {

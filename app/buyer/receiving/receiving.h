@@ -8,7 +8,7 @@
 
 #pragma once
 
-#include "app/buyer/receiving_words.h"
+#include "app/buyer/receiving/receiving_words.h"
 #include "app/stockroom/deed.h"
 #include "model/buying/landed_cost.h"
 

@@ -4,7 +4,7 @@
 
 #pragma once
 
-#include "app/buyer/claiming.h"
+#include "app/buyer/receiving/claiming.h"
 
 namespace flarestock {
 

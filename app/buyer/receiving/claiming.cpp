@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 
-#include "app/buyer/claiming.h"
+#include "app/buyer/receiving/claiming.h"
 
-#include "app/buyer/claim_ends.h"
+#include "app/buyer/receiving/claim_ends.h"
 #include "model/exact/case_fold.h"
 
 namespace flarestock {

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 
-#include "app/buyer/cost_history.h"
+#include "app/buyer/costing/cost_history.h"
 
 #include "app/workshop/made_up.h"
 

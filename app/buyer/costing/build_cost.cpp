@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 
-#include "app/buyer/build_cost.h"
+#include "app/buyer/costing/build_cost.h"
 
 #include <algorithm>
 

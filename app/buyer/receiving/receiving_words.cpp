@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 
-#include "app/buyer/receiving_words.h"
+#include "app/buyer/receiving/receiving_words.h"
 
-#include "app/buyer/marks.h"
+#include "app/buyer/receiving/marks.h"
 #include "model/exact/case_fold.h"
 
 #include <algorithm>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 
-#include "app/buyer/receiving.h"
+#include "app/buyer/receiving/receiving.h"
 
 #include "model/buying/totals.h"
 #include "model/exact/case_fold.h"

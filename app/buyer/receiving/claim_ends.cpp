@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
 
-#include "app/buyer/claim_ends.h"
+#include "app/buyer/receiving/claim_ends.h"
 
-#include "app/buyer/late_charge.h"
-#include "app/buyer/receiving.h"
-#include "app/buyer/value_moves.h"
+#include "app/buyer/costing/late_charge.h"
+#include "app/buyer/costing/value_moves.h"
+#include "app/buyer/receiving/receiving.h"
 
 #include <algorithm>
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 
-#include "app/buyer/still_here.h"
+#include "app/buyer/costing/still_here.h"
 
 #include <algorithm>
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 
-#include "app/buyer/marks.h"
+#include "app/buyer/receiving/marks.h"
 
 #include "app/stockroom/bench/lot_names.h"
 #include "model/exact/case_fold.h"

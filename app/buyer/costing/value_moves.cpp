@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
 
-#include "app/buyer/value_moves.h"
+#include "app/buyer/costing/value_moves.h"
 
-#include "app/buyer/receiving.h"
-#include "app/buyer/still_here.h"
+#include "app/buyer/costing/still_here.h"
+#include "app/buyer/receiving/receiving.h"
 
 #include <algorithm>
 

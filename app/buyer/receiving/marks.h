@@ -6,7 +6,7 @@
 
 #pragma once
 
-#include "app/buyer/receiving_words.h"
+#include "app/buyer/receiving/receiving_words.h"
 
 namespace flarestock {
 
