@@ -100,7 +100,7 @@ Result<void> nameLots(std::vector<ComingPiece> &pieces, const ReceivingWords &as
         const auto part = partAmong(pieces, words[0]);
         if (!part)
             return tl::unexpected(part.error());
-        if (const auto named = name(pieces, **part, words[1], 1); !named)
+        if (auto named = name(pieces, **part, words[1], 1); !named)
             return named;
     }
     for (const bool withQuantity : {true, false}) { // Whoever says none takes what is left.
@@ -119,7 +119,7 @@ Result<void> nameLots(std::vector<ComingPiece> &pieces, const ReceivingWords &as
             if (!quantity || *quantity <= 0)
                 return problem(typed, "is of nothing that came without a mark",
                                "Look again at the lots and their quantities.");
-            if (const auto named = name(pieces, **part, words[1], *quantity); !named)
+            if (auto named = name(pieces, **part, words[1], *quantity); !named)
                 return named;
         }
     }
@@ -135,7 +135,7 @@ Result<void> setAside(std::vector<ComingPiece> &pieces, const ReceivingWords &as
         const auto count = quantityAsked(quantity, **part, "--damaged " + typed);
         if (!count)
             return tl::unexpected(count.error());
-        const auto done = cutOff(pieces, (*part)->number, *count, [](ComingPiece &piece, bool now) {
+        auto done = cutOff(pieces, (*part)->number, *count, [](ComingPiece &piece, bool now) {
             if (!now)
                 return piece.condition == PieceCondition::New;
             piece.condition = PieceCondition::NotToBeUsed;
@@ -250,15 +250,16 @@ Result<void> insistOnMarks(const std::vector<ComingPiece> &pieces, const Receivi
         if (!piece.lot.empty() || (excused && !isLength(part.unit)))
             continue;
         const std::string &number = part.number;
+        const std::string unmarked = "; or --unmarked " + number + ".";
         if (isLength(part.unit))
             return problem(number, "comes in pieces, and some have no name",
                            "Name each: --lot " + number + "=COIL-17=\"20 ft\".");
         if (part.kind == Kind::Pump)
             return problem(number, "is kept by its serial",
-                           "Say it: --serial " + number + "=SN31; or --unmarked " + number + ".");
+                           "Say it: --serial " + number + "=SN31" + unmarked);
         if (part.kind == Kind::Element)
             return problem(number, "is kept by its batch",
-                           "Say it: --lot " + number + "=B7; or --unmarked " + number + ".");
+                           "Say it: --lot " + number + "=B7" + unmarked);
     }
     return {};
 }

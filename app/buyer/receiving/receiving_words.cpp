@@ -33,7 +33,7 @@ Result<const Part *> ofTheOrder(const std::string &typed, const Order &order,
             (!line.supplierNumber.empty() && sameFolded(line.supplierNumber, typed)))
             return partAsked(line.part, workshop.catalogue);
     }
-    const auto part = partAsked(typed, workshop.catalogue);
+    auto part = partAsked(typed, workshop.catalogue);
     if (!part)
         return part;
     return problem((*part)->number, "is not on order " + order.number,
