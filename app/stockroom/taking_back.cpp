@@ -4,15 +4,31 @@
 
 #include "app/stockroom/handing_out.h"
 #include "app/workshop/clock.h"
+#include "model/buying/order_steps.h"
 #include "model/journal/notes/build_log.h"
 
 namespace flarestock {
 
 namespace {
 
-/// The record that undoes one; nothing where it is of a kind that stays.
-Result<std::optional<Record>> opposite(const Record &past)
+/// The order as it stood before that step. Problem: it has gone on since.
+Result<std::optional<Record>> orderBefore(const Record &past, const BuyingBook &buying)
 {
+    const BookedOrder *standing = buying.order(past.subject);
+    if (!standing || standing->now().id != past.id)
+        return problem("order " + past.subject, "has gone on since",
+                       "Take back its newest step: flarestock order show.");
+    const auto back = stepBack(*standing);
+    if (!back)
+        return tl::unexpected(back.error());
+    return std::optional(back->asRecord());
+}
+
+/// The record that undoes one; nothing where it is of a kind that stays.
+Result<std::optional<Record>> opposite(const Record &past, const BuyingBook &buying)
+{
+    if (past.kind == RecordKind::Order)
+        return orderBefore(past, buying);
     if (past.kind == RecordKind::Promise) {
         auto promise = Promise::read(past);
         if (!promise)
@@ -34,12 +50,12 @@ Result<std::optional<Record>> opposite(const Record &past)
 
 /// What undoes the records, the last first, as further entries of the action `id` behind `n`
 /// others.
-Result<std::vector<Record>> recordsBack(const std::vector<Record> &past, const By &by,
-                                        std::uint64_t n)
+Result<std::vector<Record>> recordsBack(const std::vector<Record> &past, const BuyingBook &buying,
+                                        const By &by, std::uint64_t n)
 {
     std::vector<Record> back;
     for (auto at = past.rbegin(); at != past.rend(); ++at) {
-        auto record = opposite(*at);
+        auto record = opposite(*at, buying);
         if (!record)
             return tl::unexpected(record.error());
         if (!*record)
@@ -67,11 +83,12 @@ Result<std::vector<Record>> recordsBehind(const MovementId &first, std::size_t n
     }
 }
 
-Result<Action> recordsTakenBack(const std::vector<Record> &records, const By &by)
+Result<Action> recordsTakenBack(const std::vector<Record> &records, const Workshop &workshop,
+                                const By &by)
 {
     By signedBy = by;
     signedBy.action = by.action.value_or(freshId());
-    auto back = recordsBack(records, signedBy, 0);
+    auto back = recordsBack(records, workshop.buying, signedBy, 0);
     if (!back)
         return tl::unexpected(back.error());
     if (back->empty())
@@ -94,7 +111,7 @@ Result<Action> movementTakenBack(const MovementId &id, const ShopFile &file,
         if (records->empty())
             return problem(id.text(), "was not done in this shop",
                            "Look it up: flarestock history.");
-        return recordsTakenBack(*records, by);
+        return recordsTakenBack(*records, workshop, by);
     }
     std::set<MovementId> reversed;
     for (const Movement &one : *past) {
@@ -113,7 +130,7 @@ Result<Action> movementTakenBack(const MovementId &id, const ShopFile &file,
         if (!records)
             return tl::unexpected(records.error());
         // Of a promise only when its piece is back: then it asks for nothing that is not there.
-        auto back = recordsBack(*records, signedBy, action->movements.size());
+        auto back = recordsBack(*records, workshop.buying, signedBy, action->movements.size());
         if (!back)
             return tl::unexpected(back.error());
         action->afterwards = std::move(*back);
@@ -127,7 +144,7 @@ Result<Action> actionTakenBack(const Action &done, const ShopFile &file, const W
 {
     if (!done.movements.empty())
         return movementTakenBack(done.movements.front().id, file, workshop, by);
-    return recordsTakenBack(done.records, by);
+    return recordsTakenBack(done.records, workshop, by);
 }
 
 } // namespace flarestock

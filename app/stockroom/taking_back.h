@@ -2,8 +2,9 @@
 //
 // Taking back: what undoes an action that stands in the journal. Movements go the other way; a
 // promise is let go, one that was let go is promised again; a build that was said to be done is
-// open again, and so is one whose pieces go the other way after its leak test. What was seen (a
-// count, a leak test) stays written down: a newer one stands in its place.
+// open again, and so is one whose pieces go the other way after its leak test; an order is as it
+// was before its newest step. What was seen (a count, a leak test) stays written down: a newer one
+// stands in its place.
 
 #pragma once
 
@@ -12,7 +13,8 @@
 namespace flarestock {
 
 /// What takes back a movement and all that was done together with it, its records too, as far as it
-/// was not taken back before; or a promise, or that a build is done, by its record's id. Problem:
+/// was not taken back before; or a promise, an order's newest step, or that a build is done, by its
+/// record's id. Problem:
 /// no such movement or record, one of a kind that stays written down, nothing left to take back,
 /// the file cannot be read.
 [[nodiscard]] Result<Action> movementTakenBack(const MovementId &id, const ShopFile &file,

@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: MIT
+//
+// Order lines: one line of an order as it is typed, with what the supplier says of the part.
+
+#pragma once
+
+#include "app/stockroom/asked.h"
+#include "model/buying/order.h"
+
+namespace flarestock {
+
+/// A line, and the currency of its price where the supplier's offer says it.
+struct LineAsked {
+    OrderLine line;
+    std::optional<Currency> currency;
+};
+
+/// "AD-8-10 12 at 4.15". Problem: no such part; no quantity; no price; less than the supplier
+/// sends, or no whole packs, where it is his price.
+[[nodiscard]] Result<LineAsked> lineAsked(const std::string &typed, const Supplier &supplier,
+                                          const Catalogue &catalogue);
+/// The supplier's offer for a part; nullptr where he has none.
+[[nodiscard]] const Offer *offerOf(const Supplier &supplier, const Part &part,
+                                   const Catalogue &catalogue);
+
+} // namespace flarestock

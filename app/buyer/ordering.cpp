@@ -1,0 +1,140 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/buyer/ordering.h"
+
+#include "app/workshop/clock.h"
+
+#include <algorithm>
+
+namespace flarestock {
+
+namespace {
+
+/// So many seats may have drawn a number between this one's drawing and its writing.
+constexpr int Draws = 200;
+
+Result<WrittenOrder> asItStands(const std::string &number, const ShopFile &file,
+                                const Appended &written)
+{
+    const auto book = buyingOf(file);
+    if (!book)
+        return tl::unexpected(book.error());
+    const BookedOrder *order = book->order(number);
+    if (!order)
+        return problem("order " + number, "was taken back by its action", "Make it again.");
+    return WrittenOrder{*order, written.movement, written.already};
+}
+
+tl::unexpected<Problem> otherUnder(const MovementId &id)
+{
+    return problem("record " + id.text(), "stands in the journal already and says something else",
+                   "Give this one an id of its own.");
+}
+
+/// The step of an id that stands in the journal; nothing where it does not.
+Result<std::optional<Order>> stepOf(const MovementId &id, const ShopFile &file)
+{
+    const auto record = file.recordOf(id);
+    if (!record)
+        return tl::unexpected(record.error());
+    if (!*record)
+        return std::optional<Order>();
+    if ((*record)->kind != RecordKind::Order)
+        return otherUnder(id);
+    auto order = Order::read(**record);
+    if (!order)
+        return tl::unexpected(order.error());
+    return std::optional(std::move(*order));
+}
+
+bool ordersTheSame(const Order &a, const Order &b)
+{
+    if (a.supplier != b.supplier || a.lines.size() != b.lines.size())
+        return false;
+    return std::equal(a.lines.begin(), a.lines.end(), b.lines.begin(),
+                      [](const OrderLine &one, const OrderLine &other) {
+                          return one.part == other.part && one.quantity == other.quantity;
+                      });
+}
+
+Order signedBy(const Order &order, const By &by)
+{
+    Order signedOne = order;
+    signedOne.id = by.action.value_or(freshId());
+    signedOne.who = by.who;
+    signedOne.at = by.at;
+    return signedOne;
+}
+
+} // namespace
+
+Result<BuyingBook> buyingOf(const ShopFile &file)
+{
+    const auto records = file.records();
+    if (!records)
+        return tl::unexpected(records.error());
+    const auto ledger = file.ledger();
+    if (!ledger)
+        return tl::unexpected(ledger.error());
+    return BuyingBook::of(*records, *ledger);
+}
+
+Result<WrittenOrder> openOrder(const Order &draft, ShopFile &file, const By &by)
+{
+    Order order = signedBy(draft, by);
+    const auto before = stepOf(order.id, file);
+    if (!before)
+        return tl::unexpected(before.error());
+    if (*before) {
+        if ((*before)->before || !ordersTheSame(**before, order))
+            return otherUnder(order.id);
+        return asItStands((*before)->number, file, {order.id, true});
+    }
+    for (int draw = 1;; ++draw) {
+        const auto book = buyingOf(file);
+        if (!book)
+            return tl::unexpected(book.error());
+        order.number = book->nextNumber(order.day.substr(0, 4));
+        if (const auto fault = order.fault(); !fault.empty())
+            return problem("the order", fault, "Correct what was typed.");
+        const auto done = file.append(Action{{order.asRecord()}, {}});
+        if (done)
+            return asItStands(order.number, file, done->front());
+        const auto now = buyingOf(file);
+        if (draw == Draws || !now || !now->order(order.number))
+            return tl::unexpected(done.error());
+    }
+}
+
+Result<std::optional<WrittenOrder>> repeatedStep(const std::string &number,
+                                                 std::optional<OrderState> state,
+                                                 const ShopFile &file, const By &by)
+{
+    if (!by.action)
+        return std::optional<WrittenOrder>();
+    const auto before = stepOf(*by.action, file);
+    if (!before)
+        return tl::unexpected(before.error());
+    if (!*before)
+        return std::optional<WrittenOrder>();
+    if ((*before)->number != number || !(*before)->before ||
+        (*before)->state != state.value_or((*before)->state))
+        return otherUnder(*by.action);
+    auto stands = asItStands(number, file, {*by.action, true});
+    if (!stands)
+        return tl::unexpected(stands.error());
+    return std::optional(std::move(*stands));
+}
+
+Result<WrittenOrder> writeStep(const Order &next, ShopFile &file, const By &by)
+{
+    Order order = signedBy(next, by);
+    if (const auto fault = order.fault(); !fault.empty())
+        return problem("order " + order.number, fault, "Correct what was typed.");
+    const auto done = file.append(Action{{order.asRecord()}, {}});
+    if (!done)
+        return tl::unexpected(done.error());
+    return asItStands(order.number, file, done->front());
+}
+
+} // namespace flarestock

@@ -1,0 +1,184 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/command/buying/order_answers.h"
+
+#include "app/buyer/ordering.h"
+#include "app/command/buying/order_document.h"
+
+#include <QJsonArray>
+
+#include <functional>
+
+namespace flarestock {
+
+namespace {
+
+/// The order is written; only its paper is not.
+Problem afterwards(Problem problem, const WrittenOrder &written)
+{
+    problem.remedy += " Order " + written.order.now().number + " is written: ask for its papers " +
+                      "by flarestock order show.";
+    return problem;
+}
+
+void say(const OrderAsked &asked, OpenShop &shop, const WrittenOrder &written,
+         const std::string &done)
+{
+    if (const auto made = writePapers(asked, written.order.now(), shop); !made)
+        return shop.outcome.refuse(afterwards(made.error(), written));
+    const Catalogue &catalogue = shop.workshop->catalogue;
+    if (shop.asked.json) {
+        QJsonObject document = orderDocument(written.order, catalogue);
+        document.insert(QStringLiteral("record"), jsonText(written.record.text()));
+        document.insert(QStringLiteral("already"), written.already);
+        return shop.outcome.print(document);
+    }
+    shop.outcome.print((written.already ? "was done already: " : "") + done + ", record " +
+                       written.record.text());
+    shop.outcome.print(orderSheet(written.order, catalogue));
+}
+
+/// What a step makes of an order, which names the step that it goes on from already.
+using Step = std::function<Result<Order>(const Order &now)>;
+struct StepWords {
+    std::optional<OrderState> becomes; ///< Nothing: it stays what it is.
+    const char *done;
+};
+
+void answerStep(const OrderAsked &asked, OpenShop &shop, const StepWords &words, const Step &step)
+{
+    const auto order = orderAsked(asked.number, shop.workshop->buying);
+    if (!order)
+        return shop.outcome.refuse(order.error());
+    const std::string &number = (*order)->now().number;
+    const std::string done = std::string(words.done) + ": order " + number;
+    const auto repeated = repeatedStep(number, words.becomes, shop.file, shop.by);
+    if (!repeated)
+        return shop.outcome.refuse(repeated.error());
+    if (*repeated)
+        return say(asked, shop, **repeated, done);
+    Order now = (*order)->now();
+    now.before = now.id;
+    auto next = step(now);
+    if (!next)
+        return shop.outcome.refuse(next.error());
+    next->state = words.becomes.value_or(next->state);
+    const auto written = writeStep(*next, shop.file, shop.by);
+    if (!written)
+        return shop.outcome.refuse(written.error());
+    say(asked, shop, *written, done);
+}
+
+tl::unexpected<Problem> stands(const Order &now, const char *remedy)
+{
+    const std::string state =
+        now.state == OrderState::Draft ? "a draft" : std::string(text(now.state));
+    return problem("order " + now.number, "is " + state, remedy);
+}
+
+Result<Order> placed(const OrderAsked &asked, const Order &now, const OpenShop &shop)
+{
+    if (now.state != OrderState::Draft)
+        return stands(now, "Only a draft is placed.");
+    const auto day = dayAsked(asked.day, shop.by.at);
+    const auto due = dayAsked(asked.due, shop.by.at);
+    if (!day || !due)
+        return tl::unexpected(day ? due.error() : day.error());
+    Order next = now;
+    next.day = *day;
+    if (!asked.due.empty())
+        next.due = *due;
+    else if (next.due.empty())
+        next.due = dueOf(next, *day, shop.workshop->catalogue);
+    return next;
+}
+
+Result<Order> changedAsked(const OrderAsked &asked, const Order &now, const OpenShop &shop)
+{
+    const bool buysElse = !asked.lines.empty() || !asked.without.empty() ||
+                          !asked.freight.empty() || !asked.discount.empty();
+    if (now.state != OrderState::Draft && (buysElse || now.state != OrderState::Placed))
+        return stands(now, now.state == OrderState::Placed
+                               ? "Only its days and its note can change; or take the placing back."
+                               : "Make a new one.");
+    return changed(now, asked, *shop.workshop);
+}
+
+Result<Order> ended(const Order &now, OrderState state)
+{
+    const bool can = state == OrderState::Closed
+                         ? now.state == OrderState::Placed
+                         : now.state == OrderState::Placed || now.state == OrderState::Draft;
+    if (!can)
+        return stands(now, state == OrderState::Closed ? "Only a placed order is closed."
+                                                       : "It stays as it is.");
+    return now;
+}
+
+} // namespace
+
+void answerNewOrder(const OrderAsked &asked, OpenShop &shop)
+{
+    const auto draft = newOrder(asked.supplier, asked, *shop.workshop, shop.by.at);
+    if (!draft)
+        return shop.outcome.refuse(draft.error());
+    const auto written = openOrder(*draft, shop.file, shop.by);
+    if (!written)
+        return shop.outcome.refuse(written.error());
+    say(asked, shop, *written, "drafted: order " + written->order.now().number);
+}
+
+void answerOrderList(const OrderAsked &asked, OpenShop &shop)
+{
+    std::vector<const BookedOrder *> orders;
+    for (const auto &[number, order] : shop.workshop->buying.orders) {
+        const auto state = text(order.standing());
+        const bool isOpen = order.standing() < Standing::Closed;
+        if (asked.state.empty() || asked.state == state || (asked.state == "open" && isOpen))
+            orders.push_back(&order);
+    }
+    if (!asked.json)
+        return shop.outcome.print(orderList(orders, shop.workshop->catalogue));
+    QJsonArray entries;
+    for (const BookedOrder *order : orders)
+        entries.append(orderEntry(*order, shop.workshop->catalogue));
+    shop.outcome.print(QJsonObject{{QStringLiteral("orders"), entries}});
+}
+
+void answerShowOrder(const OrderAsked &asked, OpenShop &shop)
+{
+    const auto order = orderAsked(asked.number, shop.workshop->buying);
+    if (!order)
+        return shop.outcome.refuse(order.error());
+    if (const auto made = writePapers(asked, (*order)->now(), shop); !made)
+        return shop.outcome.refuse(made.error());
+    if (asked.json)
+        return shop.outcome.print(orderDocument(**order, shop.workshop->catalogue));
+    shop.outcome.print(orderSheet(**order, shop.workshop->catalogue));
+}
+
+void answerPlaceOrder(const OrderAsked &asked, OpenShop &shop)
+{
+    answerStep(asked, shop, {OrderState::Placed, "placed"},
+               [&](const Order &now) { return placed(asked, now, shop); });
+}
+
+void answerChangeOrder(const OrderAsked &asked, OpenShop &shop)
+{
+    answerStep(asked, shop, {std::nullopt, "changed"},
+               [&](const Order &now) { return changedAsked(asked, now, shop); });
+}
+
+void answerCloseOrder(const OrderAsked &asked, OpenShop &shop)
+{
+    answerStep(asked, shop, {OrderState::Closed, "closed"},
+               [](const Order &now) { return ended(now, OrderState::Closed); });
+}
+
+void answerCancelOrder(const OrderAsked &asked, OpenShop &shop)
+{
+    answerStep(asked, shop, {OrderState::Cancelled, "cancelled"},
+               [](const Order &now) { return ended(now, OrderState::Cancelled); });
+}
+
+} // namespace flarestock
