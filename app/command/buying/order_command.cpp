@@ -59,7 +59,37 @@ void addLines(CLI::App &command, OrderAsked &asked)
 
 void addPapers(CLI::App &command, OrderAsked &asked)
 {
+    command.add_option("--pdf", asked.pdf, "writes the order's paper to this file");
+    command.add_option("--paper", asked.paper, "A4 (without it), or Letter");
     command.add_option("--csv", asked.csv, "writes its lines as CSV");
+}
+
+void addChanges(CLI::App &order, CommandOutcome &outcome)
+{
+    const auto [change, changeAsked] =
+        addWord(order,
+                {"change", "Changes a draft, or the days and the note of a placed order.",
+                 OpenMode::ReadWrite, answerChangeOrder},
+                outcome);
+    addNumber(*change, *changeAsked);
+    addLines(*change, *changeAsked);
+    change->add_option("--without", changeAsked->without, "a part that is ordered no more")
+        ->allow_extra_args(false);
+    addDays(*change, *changeAsked);
+    addPapers(*change, *changeAsked);
+
+    const auto [close, closeAsked] =
+        addWord(order,
+                {"close", "Closes an order: nobody waits for the rest.", OpenMode::ReadWrite,
+                 answerCloseOrder},
+                outcome);
+    addNumber(*close, *closeAsked);
+    const auto [cancel, cancelAsked] =
+        addWord(order,
+                {"cancel", "Cancels an order of which nothing has come.", OpenMode::ReadWrite,
+                 answerCancelOrder},
+                outcome);
+    addNumber(*cancel, *cancelAsked);
 }
 
 } // namespace
@@ -94,30 +124,7 @@ void addOrderCommand(CLI::App &app, CommandOutcome &outcome)
     addDays(*place, *placeAsked);
     addPapers(*place, *placeAsked);
 
-    const auto [change, changeAsked] =
-        addWord(*order,
-                {"change", "Changes a draft, or the days and the note of a placed order.",
-                 OpenMode::ReadWrite, answerChangeOrder},
-                outcome);
-    addNumber(*change, *changeAsked);
-    addLines(*change, *changeAsked);
-    change->add_option("--without", changeAsked->without, "a part that is ordered no more")
-        ->allow_extra_args(false);
-    addDays(*change, *changeAsked);
-    addPapers(*change, *changeAsked);
-
-    const auto [close, closeAsked] =
-        addWord(*order,
-                {"close", "Closes an order: nobody waits for the rest.", OpenMode::ReadWrite,
-                 answerCloseOrder},
-                outcome);
-    addNumber(*close, *closeAsked);
-    const auto [cancel, cancelAsked] =
-        addWord(*order,
-                {"cancel", "Cancels an order of which nothing has come.", OpenMode::ReadWrite,
-                 answerCancelOrder},
-                outcome);
-    addNumber(*cancel, *cancelAsked);
+    addChanges(*order, outcome);
 }
 
 } // namespace flarestock

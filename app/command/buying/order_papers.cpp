@@ -2,13 +2,35 @@
 
 #include "app/command/buying/order_papers.h"
 
+#include "app/buyer/order_paper.h"
 #include "app/buyer/whole_file.h"
 #include "model/exchange/papers/order_csv.h"
 
 namespace flarestock {
 
-Result<void> writePapers(const PaperAsked &asked, const Order &order, const OpenShop &)
+namespace {
+
+Result<void> writePdf(const PaperAsked &asked, const Order &order, const OpenShop &shop)
 {
+    const auto from = letterheadOf(shop.file);
+    if (!from)
+        return tl::unexpected(from.error());
+    const auto pdf = printed(orderPaper(order, shop.workshop->catalogue, *from, asked.paper));
+    if (!pdf)
+        return tl::unexpected(pdf.error());
+    return writeWhole(asked.pdf, {pdf->constData(), static_cast<std::size_t>(pdf->size())});
+}
+
+} // namespace
+
+Result<void> writePapers(const PaperAsked &asked, const Order &order, const OpenShop &shop)
+{
+    if (asked.paper != "A4" && asked.paper != "Letter")
+        return problem("the paper " + asked.paper, "is no size", "Say A4 or Letter.");
+    if (!asked.pdf.empty()) {
+        if (auto written = writePdf(asked, order, shop); !written)
+            return written;
+    }
     if (!asked.csv.empty()) {
         if (auto written = writeWhole(asked.csv, orderCsv(order)); !written)
             return written;
