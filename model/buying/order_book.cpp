@@ -37,7 +37,7 @@ Result<void> book(BuyingBook &book, const Record &record)
 
 } // namespace
 
-std::string_view text(Standing standing) noexcept
+std::string_view text(OrderStanding standing) noexcept
 {
     return StandingTexts[static_cast<std::size_t>(standing)];
 }
@@ -58,21 +58,21 @@ Decimal BookedOrder::awaited(const OrderLine &line) const
     return now().state == OrderState::Placed && rest.sign() > 0 ? rest : Decimal();
 }
 
-Standing BookedOrder::standing() const
+OrderStanding BookedOrder::standing() const
 {
     switch (now().state) {
     case OrderState::Draft:
-        return Standing::Draft;
+        return OrderStanding::Draft;
     case OrderState::Closed:
-        return Standing::Closed;
+        return OrderStanding::Closed;
     case OrderState::Cancelled:
-        return Standing::Cancelled;
+        return OrderStanding::Cancelled;
     case OrderState::Placed:
         break;
     }
     if (!isOnItsWay())
-        return Standing::Closed;
-    return hasCome() ? Standing::PartlyReceived : Standing::Placed;
+        return OrderStanding::Closed;
+    return hasCome() ? OrderStanding::PartlyReceived : OrderStanding::Placed;
 }
 
 bool BookedOrder::isOnItsWay() const

@@ -4,7 +4,7 @@
 // it took and what has come of it.
 //
 //   const auto book = BuyingBook::of(records, ledger);
-//   book->order("2026-0007")->standing();      // Standing::PartlyReceived
+//   book->order("2026-0007")->standing();      // OrderStanding::PartlyReceived
 
 #pragma once
 
@@ -17,8 +17,8 @@
 namespace flarestock {
 
 /// How an order stands by its steps and by what has come.
-enum class Standing : std::uint8_t { Draft, Placed, PartlyReceived, Closed, Cancelled };
-[[nodiscard]] std::string_view text(Standing standing) noexcept; ///< "partly received" …
+enum class OrderStanding : std::uint8_t { Draft, Placed, PartlyReceived, Closed, Cancelled };
+[[nodiscard]] std::string_view text(OrderStanding standing) noexcept; ///< "partly received" …
 
 struct BookedOrder {
     std::vector<Order> steps;      ///< Oldest first; at least one. Each is the order as it stood.
@@ -32,7 +32,7 @@ struct BookedOrder {
     [[nodiscard]] Decimal awaited(const OrderLine &line) const;
     [[nodiscard]] bool hasCome() const noexcept { return !receipts.empty(); }
     /// A placed order of which all has come is closed without anybody's word.
-    [[nodiscard]] Standing standing() const;
+    [[nodiscard]] OrderStanding standing() const;
     /// Whether something of it is still to come.
     [[nodiscard]] bool isOnItsWay() const;
     /// The order as it stood before its last step; nullptr where that opened it.

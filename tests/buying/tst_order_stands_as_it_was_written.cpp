@@ -153,18 +153,18 @@ void OrderStands::whatHasComeSaysHowItStands()
 {
     const Order draft = threeOrdered();
     const Order placed = stepOf(draft, 2, OrderState::Placed);
-    QCOMPARE(booked({draft.asRecord()}).standing(), Standing::Draft);
+    QCOMPARE(booked({draft.asRecord()}).standing(), OrderStanding::Draft);
     QCOMPARE(booked({draft.asRecord()}).awaited(draft.lines[0]), Decimal(0));
     std::vector<Record> records{draft.asRecord(), placed.asRecord()};
-    QCOMPARE(booked(records).standing(), Standing::Placed);
+    QCOMPARE(booked(records).standing(), OrderStanding::Placed);
     QCOMPARE(booked(records).awaited(draft.lines[0]), Decimal(3));
     records.push_back(cameOf(placed, 5, true).asRecord()); // A wrong part is not what was awaited.
     QCOMPARE(booked(records).awaited(draft.lines[0]), Decimal(3));
     records.push_back(cameOf(placed, 1).asRecord());
-    QCOMPARE(booked(records).standing(), Standing::PartlyReceived);
+    QCOMPARE(booked(records).standing(), OrderStanding::PartlyReceived);
     QCOMPARE(booked(records).awaited(draft.lines[0]), Decimal(2));
     records.push_back(cameOf(placed, 3).asRecord());
-    QCOMPARE(booked(records).standing(), Standing::Closed);
+    QCOMPARE(booked(records).standing(), OrderStanding::Closed);
     QCOMPARE(booked(records).awaited(draft.lines[0]), Decimal(0));
 }
 
@@ -175,7 +175,7 @@ void OrderStands::whatWasTakenBackDoesNotCount()
     const auto book =
         BuyingBook::of({draft.asRecord(), placed.asRecord(), cameOf(placed, 3).asRecord()},
                        [](const MovementId &id) { return id == idNumber(91); });
-    QCOMPARE(book->order("2026-0001")->standing(), Standing::Placed);
+    QCOMPARE(book->order("2026-0001")->standing(), OrderStanding::Placed);
 }
 
 void OrderStands::oneNumberIsGivenOnce()

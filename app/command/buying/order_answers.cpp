@@ -133,7 +133,7 @@ void answerOrderList(const OrderAsked &asked, OpenShop &shop)
     std::vector<const BookedOrder *> orders;
     for (const auto &[number, order] : shop.workshop->buying.orders) {
         const auto state = text(order.standing());
-        const bool isOpen = order.standing() < Standing::Closed;
+        const bool isOpen = order.standing() < OrderStanding::Closed;
         if (asked.state.empty() || asked.state == state || (asked.state == "open" && isOpen))
             orders.push_back(&order);
     }
