@@ -104,9 +104,8 @@ tl::expected<void, Problem> resolveReferences(Part &part, const std::vector<Part
 
 Decimal leastOf(const Offer &offer)
 {
-    const Decimal packs =
-        divide(std::max(offer.minimum, offer.pack), offer.pack, 0, Rounding::Ceiling);
-    return packs * offer.pack;
+    const Decimal lot = offer.pack * offer.multiple;
+    return divide(std::max(offer.minimum, lot), lot, 0, Rounding::Ceiling) * lot;
 }
 
 /// What is wrong with the figures of an offer; empty where nothing is.
@@ -114,6 +113,8 @@ std::string_view wrongFigures(const Offer &offer)
 {
     if (offer.pack.sign() <= 0)
         return "the pack of an offer is not more than zero";
+    if (offer.multiple.sign() <= 0)
+        return "the multiple of an offer is not more than zero";
     if (offer.minimum.sign() < 0)
         return "the minimum of an offer is below zero";
     if (offer.breaks.empty())

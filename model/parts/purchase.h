@@ -2,9 +2,9 @@
 //
 // Purchase: what must be bought of one offer to have at least so much, at the least money.
 //
-// Whole packs, not less than the minimum; and where a price break makes more cost less, the larger
-// quantity. The cost rises between two breaks, so the only candidates are the need rounded up to
-// packs and every break above it, rounded up to packs.
+// Whole packs and multiples of them, not less than the minimum; and where a price break makes more
+// cost less, the larger quantity. The cost rises between two breaks, so the only candidates are the
+// need rounded up to packs and every break above it, rounded up to packs.
 //
 //   "1: 4.20; 10: 3.85; 50: 3.30; 100: 3.10", need 43  →  50 at 3.30 = 165.00 (43 × 3.85 = 165.55)
 

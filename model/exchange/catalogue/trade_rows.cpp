@@ -13,10 +13,7 @@ namespace flarestock {
 
 namespace {
 
-constexpr int LeadDaysMax = 3650;
-
-enum SupplierColumn : ColumnId { SupplierId, SupplierName, SupplierLead };
-constexpr std::array<std::string_view, 3> SupplierHeadings = {"supplier", "name", "lead days"};
+constexpr int MultipleMax = 10'000;
 
 enum OfferColumn : ColumnId {
     OfferPart,
@@ -26,10 +23,12 @@ enum OfferColumn : ColumnId {
     OfferPack,
     OfferMinimum,
     OfferPrices,
-    OfferLead
+    OfferLead,
+    OfferMultiple
 };
-constexpr std::array<std::string_view, 8> OfferHeadings = {
-    "part", "supplier", "supplier part", "currency", "pack", "minimum", "prices", "lead days"};
+constexpr std::array<std::string_view, 9> OfferHeadings = {"part",     "supplier",  "supplier part",
+                                                           "currency", "pack",      "minimum",
+                                                           "prices",   "lead days", "multiple"};
 
 /// "1: 12.50; 10: 11.00", rising; empty with a problem where it is wrong.
 std::vector<Offer::Break> readBreaks(const SheetRow &row)
@@ -99,9 +98,8 @@ const Supplier *OfferRows::supplierOf(const SheetRow &row) const
 
 void OfferRows::checkLeast(const SheetRow &row, const Offer &offer)
 {
-    const Decimal packs =
-        divide(std::max(offer.minimum, offer.pack), offer.pack, 0, Rounding::Ceiling);
-    const Decimal least = packs * offer.pack;
+    const Decimal lot = offer.pack * offer.multiple;
+    const Decimal least = divide(std::max(offer.minimum, lot), lot, 0, Rounding::Ceiling) * lot;
     if (offer.breaks.front().from > least)
         row.wrong(OfferPrices, {"there is no price for " + least.text() +
                                     ", the least quantity that can be bought",
@@ -121,6 +119,7 @@ std::optional<Offer> OfferRows::readOffer(const SheetRow &row) const
         row.refused(OfferCurrency, currency.error(), row.cell(OfferCurrency).within);
     const auto pack = row.numberAbove(OfferPack, 0);
     const auto minimum = row.numberAbove(OfferMinimum, 0);
+    const auto multiple = row.whole(OfferMultiple, 1, MultipleMax);
     auto breaks = readBreaks(row);
     const auto lead = row.whole(OfferLead, 0, LeadDaysMax);
     if (!currency || breaks.empty())
@@ -130,6 +129,7 @@ std::optional<Offer> OfferRows::readOffer(const SheetRow &row) const
                 .supplierNumber = std::string(row.text(OfferNumber)),
                 .pack = pack.value_or(1),
                 .minimum = minimum.value_or(1),
+                .multiple = multiple.value_or(1),
                 .currency = *currency,
                 .breaks = std::move(breaks),
                 .leadDays = lead.value_or(supplier ? supplier->leadDays : 0)};
@@ -159,31 +159,6 @@ std::vector<Offer> OfferRows::all()
 }
 
 } // namespace
-
-std::vector<Supplier> readSuppliers(const CsvTable &table, Problems &problems)
-{
-    const Sheet sheet(table, SupplierHeadings, problems);
-    std::vector<Supplier> suppliers;
-    if (!sheet.require({SupplierId, SupplierName}, problems))
-        return suppliers;
-    for (std::size_t i = 0; i < sheet.rowCount() && !problems.isFull(); ++i) {
-        const SheetRow row(sheet, i, problems);
-        Supplier supplier;
-        supplier.id = row.required(SupplierId);
-        supplier.name = row.required(SupplierName);
-        supplier.leadDays = row.whole(SupplierLead, 0, LeadDaysMax).value_or(0);
-        const bool isThere =
-            std::any_of(suppliers.begin(), suppliers.end(), [&supplier](const Supplier &other) {
-                return sameFolded(other.id, supplier.id);
-            });
-        if (isThere)
-            row.wrong(SupplierId, {"the supplier \"" + supplier.id + "\" stands twice",
-                                   "Give one of them another id."});
-        else
-            suppliers.push_back(std::move(supplier));
-    }
-    return suppliers;
-}
 
 std::vector<Offer> readOffers(const CsvTable &table, const KnownNames &known, Problems &problems)
 {

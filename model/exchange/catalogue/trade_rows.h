@@ -10,6 +10,9 @@
 
 namespace flarestock {
 
+/// Whoever takes ten years has mistyped.
+inline constexpr int LeadDaysMax = 3650;
+
 /// The suppliers of a table; adds a problem for each row that is wrong.
 [[nodiscard]] std::vector<Supplier> readSuppliers(const CsvTable &table, Problems &problems);
 
