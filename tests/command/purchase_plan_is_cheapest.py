@@ -86,6 +86,8 @@ def cheapest(shop, needs, most):
         offers = [o for o in shop["offers"] if o["part"] == part]
         first = min(o["lead"] for o in offers)
         dues = sorted((days if days is not None else 99, n) for p, n, days in needs if p == part)
+        last = max(dues[-1][0], first)  # What comes after that is not taken.
+        offers = [o for o in offers if o["lead"] <= last]
         mine = []
         ranges = []
         for offer in offers:

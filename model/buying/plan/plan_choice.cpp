@@ -38,9 +38,8 @@ void PlanChoice::addChoices()
         auto &first = m_first.emplace_back();
         for (const OfferChoices &from : wish.offers) {
             first.push_back(m_programme.size());
-            for (const LineChoice &choice : from.choices) {
+            for (const LineChoice &choice : from.choices)
                 m_money.push_back({m_programme.number(0, 1), choice.worth});
-            }
         }
         if (mayLack)
             m_missing.push_back(m_programme.number(0, 1));
