@@ -3,7 +3,7 @@
 // `flarestock plan`: what is short becomes orders: from whom, how much, for how much, by when.
 
 #include "app/buyer/needs.h"
-#include "app/command/buying/plan_document.h"
+#include "app/command/purchase/plan_document.h"
 #include "app/stockroom/asked.h"
 #include "app/workshop/clock.h"
 #include "model/exchange/needs_csv.h"

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 
-#include "app/command/buying/plan_document.h"
+#include "app/command/purchase/plan_document.h"
 
 #include <QJsonArray>
 
