@@ -15,7 +15,7 @@ PlanTask taskOf(const Workshop &workshop, const Rates &rates, const PlanWanted &
     return {workshop.catalogue, rates, wanted.today, wanted.shortages, wanted.first};
 }
 
-Order draftFrom(const PlannedOrder &planned, const std::string &day)
+Order draftFrom(const ProposedOrder &planned, const std::string &day)
 {
     return {{},
             {},
@@ -71,7 +71,7 @@ std::vector<Order> draftsOf(const PurchasePlan &plan, const Catalogue &catalogue
                             const std::string &day)
 {
     std::vector<Order> drafts;
-    for (const PlannedOrder &planned : plan.orders) {
+    for (const ProposedOrder &planned : plan.orders) {
         const std::size_t first = drafts.size();
         for (const PlannedLine &line : planned.lines) {
             std::size_t at = first;

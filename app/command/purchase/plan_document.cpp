@@ -30,7 +30,7 @@ QJsonObject lineDocument(const PlannedLine &line)
             {QStringLiteral("why"), jsonText(whyMore(line))}};
 }
 
-QJsonObject orderDocument(const PlannedOrder &order)
+QJsonObject orderDocument(const ProposedOrder &order)
 {
     QJsonArray lines;
     for (const PlannedLine &line : order.lines)
@@ -98,7 +98,7 @@ QJsonObject planDocument(const Planned &planned, const Workshop &workshop)
     const PurchasePlan &plan = planned.plan;
     QJsonObject document = figuresDocument(plan);
     QJsonArray orders;
-    for (const PlannedOrder &order : plan.orders)
+    for (const ProposedOrder &order : plan.orders)
         orders.append(orderDocument(order));
     QJsonArray parts;
     for (const PlannedPart &part : plan.parts)

@@ -14,7 +14,7 @@ std::string plain(const Decimal &number)
     return number.stripped().text();
 }
 
-std::string orderSheet(const PlannedOrder &order)
+std::string orderSheet(const ProposedOrder &order)
 {
     const std::string code(order.currency.code());
     std::string sheet = order.supplier->id + ", " + order.supplier->name + ": " +
@@ -78,7 +78,7 @@ std::string planSheet(const Planned &planned, const Workshop &workshop)
     if (plan.orders.empty() && plan.unplaced.empty())
         return "nothing is short\n";
     std::string sheet = figuresText(plan, code);
-    for (const PlannedOrder &order : plan.orders)
+    for (const ProposedOrder &order : plan.orders)
         sheet += orderSheet(order);
     sheet += partsText(plan);
     if (planned.later)
@@ -86,7 +86,7 @@ std::string planSheet(const Planned &planned, const Workshop &workshop)
                  " less\n";
     for (const PurchasePlan &other : planned.others)
         sheet += figuresText(other, code);
-    if (std::any_of(plan.orders.begin(), plan.orders.end(), [&](const PlannedOrder &order) {
+    if (std::any_of(plan.orders.begin(), plan.orders.end(), [&](const ProposedOrder &order) {
             return order.currency != workshop.settings.currency;
         }))
         sheet += "what is in another currency was turned into " + code +

@@ -39,17 +39,17 @@ private:
     void addOrders(PurchasePlan &plan) const
     {
         for (std::size_t parcel = 0; parcel < m_wishes.parcels.size(); ++parcel) {
-            PlannedOrder order{m_wishes.parcels[parcel].supplier,
-                               m_wishes.parcels[parcel].currency,
-                               m_wishes.parcels[parcel].rate,
-                               {},
-                               {},
-                               {},
-                               {},
-                               {},
-                               {},
-                               {},
-                               {}};
+            ProposedOrder order{m_wishes.parcels[parcel].supplier,
+                                m_wishes.parcels[parcel].currency,
+                                m_wishes.parcels[parcel].rate,
+                                {},
+                                {},
+                                {},
+                                {},
+                                {},
+                                {},
+                                {},
+                                {}};
             for (const Chosen::Line &line : m_chosen.lines)
                 if (offerOf(line).parcel == parcel)
                     order.lines.push_back(lineOf(line));
@@ -61,7 +61,7 @@ private:
             plan.orders.push_back(std::move(order));
         }
         std::sort(plan.orders.begin(), plan.orders.end(),
-                  [](const PlannedOrder &a, const PlannedOrder &b) {
+                  [](const ProposedOrder &a, const ProposedOrder &b) {
                       return std::pair(a.supplier->id, a.currency.code()) <
                              std::pair(b.supplier->id, b.currency.code());
                   });
@@ -106,7 +106,7 @@ private:
     }
 
     /// As it will stand on paper.
-    void addMoney(PlannedOrder &order, const Parcel &parcel) const
+    void addMoney(ProposedOrder &order, const Parcel &parcel) const
     {
         Order paper{{},
                     {},
@@ -198,7 +198,7 @@ private:
             return;
         const OfferChoices &from = offerOf(line);
         const std::string by = dayAfter(shortage.day, -from.days);
-        for (PlannedOrder &order : plan.orders)
+        for (ProposedOrder &order : plan.orders)
             if (order.supplier->id == from.offer->supplier &&
                 order.currency == from.offer->currency &&
                 (order.orderBy.empty() || by < order.orderBy))
@@ -209,7 +209,7 @@ private:
     {
         const auto digits = m_wishes.task().rates.shops().minorDigits();
         Decimal worth = Decimal::scaled(0, digits);
-        for (const PlannedOrder &order : plan.orders) {
+        for (const ProposedOrder &order : plan.orders) {
             worth = worth + order.worth;
             plan.figures.hereBy = std::max(plan.figures.hereBy, order.hereBy);
         }

@@ -49,7 +49,7 @@ struct PlannedLine {
     Decimal leastCost;  ///< … where more costs less, or the value of the goods counts.
 };
 
-struct PlannedOrder {
+struct ProposedOrder {
     const Supplier *supplier = nullptr;
     Currency currency;
     Decimal rate = 1;
@@ -94,8 +94,8 @@ struct PlanFigures {
 
 struct PurchasePlan {
     PlanAim first = PlanAim::Cheapest;
-    std::vector<PlannedOrder> orders; ///< By supplier, then currency.
-    std::vector<PlannedPart> parts;   ///< By part.
+    std::vector<ProposedOrder> orders; ///< By supplier, then currency.
+    std::vector<PlannedPart> parts;    ///< By part.
     std::vector<Unplaced> unplaced;
     PlanFigures figures;
 };
