@@ -80,8 +80,8 @@ const Offer *offerOf(const Supplier &supplier, const Part &part, const Catalogue
     return found == offers.end() ? nullptr : &*found;
 }
 
-Result<LineAsked> lineAsked(const std::string &typed, const Supplier &supplier,
-                            const Catalogue &catalogue)
+Result<OrderLineAsked> lineAsked(const std::string &typed, const Supplier &supplier,
+                                 const Catalogue &catalogue)
 {
     const auto words = lineWords(typed, catalogue);
     if (!words)
@@ -92,7 +92,7 @@ Result<LineAsked> lineAsked(const std::string &typed, const Supplier &supplier,
         return tl::unexpected(quantity.error());
     if (*quantity <= 0)
         return problem("the line \"" + typed + '"', "orders nothing", "Say more than zero.");
-    LineAsked asked;
+    OrderLineAsked asked;
     asked.line.part = part.number;
     asked.line.description = part.description;
     asked.line.unit = part.unit;

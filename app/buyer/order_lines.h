@@ -10,15 +10,15 @@
 namespace flarestock {
 
 /// A line, and the currency of its price where the supplier's offer says it.
-struct LineAsked {
+struct OrderLineAsked {
     OrderLine line;
     std::optional<Currency> currency;
 };
 
 /// "AD-8-10 12 at 4.15". Problem: no such part; no quantity; no price; less than the supplier
 /// sends, or no whole packs, where it is his price.
-[[nodiscard]] Result<LineAsked> lineAsked(const std::string &typed, const Supplier &supplier,
-                                          const Catalogue &catalogue);
+[[nodiscard]] Result<OrderLineAsked> lineAsked(const std::string &typed, const Supplier &supplier,
+                                               const Catalogue &catalogue);
 /// The supplier's offer for a part; nullptr where he has none.
 [[nodiscard]] const Offer *offerOf(const Supplier &supplier, const Part &part,
                                    const Catalogue &catalogue);

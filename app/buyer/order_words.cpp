@@ -54,9 +54,9 @@ const Supplier *supplierOf(const Order &order, const Catalogue &catalogue)
     return found == all.end() ? nullptr : &*found;
 }
 
-Result<void> putLines(Order &order, const std::vector<LineAsked> &asked)
+Result<void> putLines(Order &order, const std::vector<OrderLineAsked> &asked)
 {
-    for (const LineAsked &one : asked) {
+    for (const OrderLineAsked &one : asked) {
         const OrderLine &line = one.line;
         const auto &currency = one.currency;
         if (currency && !(*currency == order.currency))
@@ -119,17 +119,18 @@ Result<void> putDays(Order &order, const OrderWords &words)
     return {};
 }
 
-Result<std::vector<LineAsked>> linesAsked(const std::vector<std::string> &typed,
-                                          const Supplier &supplier, const Catalogue &catalogue)
+Result<std::vector<OrderLineAsked>> linesAsked(const std::vector<std::string> &typed,
+                                               const Supplier &supplier, const Catalogue &catalogue)
 {
-    std::vector<LineAsked> lines;
+    std::vector<OrderLineAsked> lines;
     for (const std::string &one : typed) {
         auto line = lineAsked(one, supplier, catalogue);
         if (!line)
             return tl::unexpected(line.error());
-        const bool twice = std::any_of(lines.begin(), lines.end(), [&](const LineAsked &before) {
-            return before.line.part == line->line.part;
-        });
+        const bool twice =
+            std::any_of(lines.begin(), lines.end(), [&](const OrderLineAsked &before) {
+                return before.line.part == line->line.part;
+            });
         if (twice)
             return problem(line->line.part, "stands in two lines", "Say it once, all of it.");
         lines.push_back(std::move(*line));

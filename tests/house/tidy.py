@@ -224,7 +224,28 @@ def words(tree):
                     yield file, number, f"{wrong}: {found.group(0).strip()}"
 
 
-RULES = [topLevel, licence, includes, lengths, functionSizes, scripts, ideas, words]
+TYPE = re.compile(r"^(?:template[^\n]*\n)?(struct|class|enum class) (\w+)(?: final)?(?: :[^;{]*)?\s*\{", re.MULTILINE)
+
+
+def typeNames(tree):
+    """Two types of one name make programs that crash where the linker takes the other's functions."""
+    first = {}
+    for file in tree.files:
+        if file.suffix != ".h" or file.parts[0] not in ("model", "app"):
+            continue
+        text = tree.text(file)
+        space = re.search(r"^namespace ([\w:]+)", text, re.MULTILINE)
+        for found in TYPE.finditer(text):
+            if found.group(0).startswith("template"):
+                continue
+            name = (space.group(1) if space else "", found.group(2))
+            if name in first:
+                yield (file, text.count("\n", 0, found.start()) + 1,
+                       f"{name[1]} is the name of a type in {first[name]} already")
+            first.setdefault(name, file)
+
+
+RULES = [topLevel, licence, includes, lengths, functionSizes, scripts, ideas, words, typeNames]
 
 
 def allowances(root):
@@ -290,14 +311,17 @@ def selfTest():
     for rule, name, text in plants:
         if not caught(rule, [(name, text)]):
             failures.append(f"{rule} does not see the violation planted in {name}")
+    twice = [(f"model/{folder}/a.h", "namespace flarestock {\nstruct Same {\n};\n}\n") for folder in ("exact", "parts")]
+    if not caught("typeNames", twice):
+        failures.append("typeNames does not see two types of one name")
     many = [(f"model/exact/f{n}.h", "// SPDX-License-Identifier: MIT\n") for n in range(13)]
     if not caught("ideas", many):
         failures.append("ideas does not see thirteen ideas in a folder")
-    if set(PLANTS) | {"ideas"} != set(byName):
+    if set(PLANTS) | {"ideas", "typeNames"} != set(byName):
         failures.append("a rule has no planted violation")
     for failure in failures:
         print(failure)
-    print(f"{len(plants) + 1} violations planted, {len(failures)} missed")
+    print(f"{len(plants) + 2} violations planted, {len(failures)} missed")
     return 1 if failures else 0
 
 

@@ -90,7 +90,7 @@ QJsonObject needsDocument(const ShopNeeds &needs)
 QJsonObject movedDocument(const ShopNeeds &before, const ShopNeeds &after)
 {
     QJsonArray changes;
-    for (const Moved &moved : changesBetween(before, after)) {
+    for (const ChangedNeed &moved : changesBetween(before, after)) {
         const NeedLine &line = moved.after ? *moved.after : *moved.before;
         changes.append(
             QJsonObject{{QStringLiteral("part"), jsonText(line.part->number)},

@@ -98,7 +98,7 @@ Decimal fromStockIn(const NeedLine *line)
 
 } // namespace
 
-std::string changeText(const Moved &moved)
+std::string changeText(const ChangedNeed &moved)
 {
     if (!moved.after)
         return "not wanted any more";
@@ -116,9 +116,9 @@ std::string changeText(const Moved &moved)
     return after > before ? "lacks more" : after < before ? "lacks less" : "changes hands";
 }
 
-std::vector<Moved> changesBetween(const ShopNeeds &before, const ShopNeeds &after)
+std::vector<ChangedNeed> changesBetween(const ShopNeeds &before, const ShopNeeds &after)
 {
-    std::vector<Moved> changes;
+    std::vector<ChangedNeed> changes;
     for (const NeedLine &line : before.lines) {
         const NeedLine *then = sameWantIn(after, line);
         const bool isSame = then && then->shortBy == line.shortBy && then->need == line.need &&
@@ -196,7 +196,7 @@ std::string movedTable(const ShopNeeds &before, const ShopNeeds &after)
                      {"from stock then", Side::Right},
                      {"order by", Side::Left}});
     const auto changes = changesBetween(before, after);
-    for (const Moved &moved : changes) {
+    for (const ChangedNeed &moved : changes) {
         const NeedLine &line = moved.after ? *moved.after : *moved.before;
         const auto spoken = [&line](const Decimal &amount) {
             return Quantity{amount, line.part->unit}.spoken();

@@ -11,14 +11,15 @@
 namespace flarestock {
 
 /// What a part of one build or place has before its build moved, and after.
-struct Moved {
+struct ChangedNeed {
     const NeedLine *before = nullptr; ///< nullptr: it was not wanted then.
     const NeedLine *after = nullptr;  ///< nullptr: it is not wanted any more.
 };
 /// What happens to it, in a few words: "becomes short", "changes hands" …
-[[nodiscard]] std::string changeText(const Moved &moved);
+[[nodiscard]] std::string changeText(const ChangedNeed &moved);
 /// Of what both say those lines in which it changes what is short, or what is got of which order.
-[[nodiscard]] std::vector<Moved> changesBetween(const ShopNeeds &before, const ShopNeeds &after);
+[[nodiscard]] std::vector<ChangedNeed> changesBetween(const ShopNeeds &before,
+                                                      const ShopNeeds &after);
 
 [[nodiscard]] QJsonObject needsDocument(const ShopNeeds &needs);
 [[nodiscard]] QJsonObject movedDocument(const ShopNeeds &before, const ShopNeeds &after);

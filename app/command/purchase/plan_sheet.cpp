@@ -9,12 +9,14 @@ namespace flarestock {
 
 namespace {
 
-std::string plain(const Decimal &number)
+/// In the part's unit: "2", "9 ft".
+std::string spoken(const Decimal &quantity, std::string_view number, const Workshop &workshop)
 {
-    return number.stripped().text();
+    const Part *const part = workshop.part(number);
+    return Quantity{quantity, part ? part->unit : Unit::Each}.spoken();
 }
 
-std::string orderSheet(const ProposedOrder &order)
+std::string orderSheet(const ProposedOrder &order, const Workshop &workshop)
 {
     const std::string code(order.currency.code());
     std::string sheet = order.supplier->id + ", " + order.supplier->name + ": " +
@@ -30,8 +32,9 @@ std::string orderSheet(const ProposedOrder &order)
                      {"cost", Side::Right},
                      {"", Side::Left, TextTable::Shown::WhereFilled}});
     for (const PlannedLine &line : order.lines)
-        table.add({line.offer->part, line.offer->supplierNumber, plain(line.quantity),
-                   line.priceEach.text(), line.cost.text(), whyMore(line)});
+        table.add({line.offer->part, line.offer->supplierNumber,
+                   spoken(line.quantity, line.offer->part, workshop), line.priceEach.text(),
+                   line.cost.text(), whyMore(line)});
     return sheet + table.text() + "  goods " + order.goods.text() + ", freight " +
            order.freight.text() + ", tax " + order.tax.text() +
            (order.supplier->tax.recovered && order.tax.sign() > 0 ? " (got back)" : "") + "\n";
@@ -52,20 +55,20 @@ std::string figuresText(const PurchasePlan &plan, const std::string &code)
     return said + "\n";
 }
 
-std::string partsText(const PurchasePlan &plan)
+std::string partsText(const PurchasePlan &plan, const Workshop &workshop)
 {
     std::string said;
     for (const PlannedPart &part : plan.parts) {
         if (part.leftOver.sign() > 0)
-            said += "left over: " + plain(part.leftOver) + " of " + part.part + " (need " +
-                    plain(part.shortBy) + ")\n";
+            said += "left over: " + spoken(part.leftOver, part.part, workshop) + " of " +
+                    part.part + " (need " + spoken(part.shortBy, part.part, workshop) + ")\n";
         for (const auto &late : part.late)
-            said += "late: " + plain(late.quantity) + " of " + part.part + " for " + late.day +
-                    ", here by " + late.hereBy + "\n";
+            said += "late: " + spoken(late.quantity, part.part, workshop) + " of " + part.part +
+                    " for " + late.day + ", here by " + late.hereBy + "\n";
     }
     for (const Unplaced &one : plan.unplaced)
-        said += "unplaced: " + plain(one.shortage.quantity) + " of " + one.shortage.part + ", " +
-                one.why + "\n";
+        said += "unplaced: " + spoken(one.shortage.quantity, one.shortage.part, workshop) + " of " +
+                one.shortage.part + ", " + one.why + "\n";
     return said;
 }
 
@@ -79,8 +82,8 @@ std::string planSheet(const Planned &planned, const Workshop &workshop)
         return "nothing is short\n";
     std::string sheet = figuresText(plan, code);
     for (const ProposedOrder &order : plan.orders)
-        sheet += orderSheet(order);
-    sheet += partsText(plan);
+        sheet += orderSheet(order, workshop);
+    sheet += partsText(plan, workshop);
     if (planned.later)
         sheet += "from " + planned.later->day + " on it would cost " + planned.later->saves.text() +
                  " less\n";

@@ -84,7 +84,7 @@ std::optional<TextFault> wordFault(std::string_view answer, std::span<const std:
 
 } // namespace
 
-std::optional<TextFault> literalFault(std::string_view text, Wanted wanted)
+std::optional<TextFault> literalFault(std::string_view text, LiteralForm wanted)
 {
     const auto unless = [text](bool isGood, std::string_view what,
                                std::string_view remedy) -> std::optional<TextFault> {
@@ -95,29 +95,29 @@ std::optional<TextFault> literalFault(std::string_view text, Wanted wanted)
     if (trimmed(text).empty())
         return std::nullopt;
     switch (wanted) {
-    case Wanted::Anything:
-    case Wanted::PartNumber:
+    case LiteralForm::Anything:
+    case LiteralForm::PartNumber:
         return std::nullopt;
-    case Wanted::Microns:
+    case LiteralForm::Microns:
         return unless(isMicrons(trimmed(text)), "range of microns", "Write for example 75 to 150.");
-    case Wanted::Flow:
+    case LiteralForm::Flow:
         return measureFault(text, Dimension::VolumeFlow);
-    case Wanted::Pressure:
+    case LiteralForm::Pressure:
         return measureFault(text, Dimension::Pressure);
-    case Wanted::Length:
+    case LiteralForm::Length:
         return unless(isLengthText(text), "length", "Write for example 5 ft 6 in.");
-    case Wanted::Rise:
+    case LiteralForm::Rise:
         return unless(Measure::parse(text, Dimension::Length).has_value(), "rise",
                       "Write for example 12 in, or -12 in where the line falls.");
-    case Wanted::Dash:
+    case LiteralForm::Dash:
         return unless(isDash(trimmed(text)), "dash size", "Write for example -8.");
-    case Wanted::Construction:
+    case LiteralForm::Construction:
         return unless(Port::parse("HOSE " + std::string(text) + " -8").has_value(), "hose series",
                       "Write it as the hose's construction column does.");
-    case Wanted::TubeSize:
+    case LiteralForm::TubeSize:
         return unless(Port::parse("TUBE " + std::string(text)).has_value(), "tube size",
                       "Write for example 3/16 or 6 mm.");
-    case Wanted::Degrees:
+    case LiteralForm::Degrees:
         return unless(isAngle(trimmed(text)), "angle of a hose end",
                       "Write 0, 30, 45, 60, 90, 120, 150 or 180.");
     }

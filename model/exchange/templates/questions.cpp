@@ -92,7 +92,8 @@ void readDashes(const TomlFields &fields, Question &question)
     readChoices(fields, question);
     int last = 0;
     for (const std::string &choice : question.choices) {
-        if (auto fault = literalFault(choice, Wanted::Dash); fault || !choice.starts_with('-')) {
+        if (auto fault = literalFault(choice, LiteralForm::Dash);
+            fault || !choice.starts_with('-')) {
             fields.wrong("choices", {'"' + choice + "\" is no dash size", "Write for example -8."});
             return;
         }

@@ -93,11 +93,11 @@ void PartsReading::readStation(const TomlFields &fields)
     else if (!kindWord.empty())
         fields.wrong("kind", {kind.error().wrong, kind.error().remedy});
     station.demand.words = fields.texts("words");
-    station.demand.part = m_values.varying(fields, "part", Wanted::PartNumber);
-    station.demand.micron = m_values.varying(fields, "micron", Wanted::Microns);
-    station.demand.flow = m_values.varying(fields, "flow", Wanted::Flow);
-    station.demand.pressure = m_values.varying(fields, "pressure", Wanted::Pressure);
-    station.demand.rated = m_values.varying(fields, "rated", Wanted::Pressure);
+    station.demand.part = m_values.varying(fields, "part", LiteralForm::PartNumber);
+    station.demand.micron = m_values.varying(fields, "micron", LiteralForm::Microns);
+    station.demand.flow = m_values.varying(fields, "flow", LiteralForm::Flow);
+    station.demand.pressure = m_values.varying(fields, "pressure", LiteralForm::Pressure);
+    station.demand.rated = m_values.varying(fields, "rated", LiteralForm::Pressure);
     station.when = m_values.condition(fields, "when");
     station.bracketed = fields.yesNo("bracketed", true);
     station.plugged = fields.texts("plugged");
@@ -147,15 +147,15 @@ void PartsReading::readRun(const TomlFields &fields)
     if (!run.from.station.empty() && run.from.station == run.to.station &&
         run.from.port == run.to.port)
         fields.wrong("to", {"the run ends where it begins", "Name two ports."});
-    run.length = m_values.varying(fields, "length", Wanted::Length);
-    run.dash = m_values.varying(fields, "dash", Wanted::Dash);
-    run.construction = m_values.varying(fields, "construction", Wanted::Construction);
-    run.tubing = m_values.varying(fields, "tubing", Wanted::TubeSize);
-    run.rise = m_values.varying(fields, "rise", Wanted::Rise);
-    run.forward = m_values.varying(fields, "forward", Wanted::Rise);
-    run.startAngle = m_values.varying(fields, "start-angle", Wanted::Degrees);
-    run.endAngle = m_values.varying(fields, "end-angle", Wanted::Degrees);
-    run.bend = m_values.varying(fields, "bend", Wanted::Length);
+    run.length = m_values.varying(fields, "length", LiteralForm::Length);
+    run.dash = m_values.varying(fields, "dash", LiteralForm::Dash);
+    run.construction = m_values.varying(fields, "construction", LiteralForm::Construction);
+    run.tubing = m_values.varying(fields, "tubing", LiteralForm::TubeSize);
+    run.rise = m_values.varying(fields, "rise", LiteralForm::Rise);
+    run.forward = m_values.varying(fields, "forward", LiteralForm::Rise);
+    run.startAngle = m_values.varying(fields, "start-angle", LiteralForm::Degrees);
+    run.endAngle = m_values.varying(fields, "end-angle", LiteralForm::Degrees);
+    run.bend = m_values.varying(fields, "bend", LiteralForm::Length);
     run.when = m_values.condition(fields, "when");
     run.clampsEach = fields.whole("clamps-each", ClampSpacingMax, 0);
     m_form.runs.push_back(std::move(run));
@@ -169,7 +169,8 @@ void PartsReading::readModule(const TomlFields &fields)
     inner.templateId = fields.id("template");
     if (const TomlValue *const answers = fields.find("answers", TomlValue::Form::Table)) {
         for (const TomlEntry &entry : answers->entries)
-            inner.answers[entry.key] = m_values.varying(entry.value, entry.key, Wanted::Anything);
+            inner.answers[entry.key] =
+                m_values.varying(entry.value, entry.key, LiteralForm::Anything);
     }
     inner.when = m_values.condition(fields, "when");
     m_form.modules.push_back(std::move(inner));
@@ -197,7 +198,7 @@ void PartsReading::readExtra(const TomlFields &fields)
     Extra extra;
     if (!fields.find("part"))
         fields.wrong("part", {"this extra has no \"part\"", "Add it."});
-    extra.part = m_values.varying(fields, "part", Wanted::PartNumber);
+    extra.part = m_values.varying(fields, "part", LiteralForm::PartNumber);
     extra.count = readCount(fields);
     extra.why = fields.required("why");
     extra.when = m_values.condition(fields, "when");

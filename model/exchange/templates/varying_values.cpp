@@ -27,19 +27,19 @@ std::size_t charactersBefore(std::string_view text, std::size_t byte)
 }
 
 /// The dimension that an answer must have to be put in such a place.
-std::optional<Dimension> dimensionOf(Wanted wanted)
+std::optional<Dimension> dimensionOf(LiteralForm wanted)
 {
     switch (wanted) {
-    case Wanted::Flow:
+    case LiteralForm::Flow:
         return Dimension::VolumeFlow;
-    case Wanted::Pressure:
+    case LiteralForm::Pressure:
         return Dimension::Pressure;
-    case Wanted::Length:
-    case Wanted::Rise:
+    case LiteralForm::Length:
+    case LiteralForm::Rise:
         return Dimension::Length;
-    case Wanted::Microns:
-    case Wanted::Dash:
-    case Wanted::Degrees:
+    case LiteralForm::Microns:
+    case LiteralForm::Dash:
+    case LiteralForm::Degrees:
         return Dimension::Count;
     default:
         return std::nullopt;
@@ -110,13 +110,15 @@ Condition VaryingReader::condition(const TomlFields &fields, std::string_view ke
     return std::move(*read);
 }
 
-Varying VaryingReader::varying(const TomlFields &fields, std::string_view key, Wanted wanted) const
+Varying VaryingReader::varying(const TomlFields &fields, std::string_view key,
+                               LiteralForm wanted) const
 {
     const TomlValue *const value = fields.find(key);
     return value ? varying(*value, std::string(key), wanted) : Varying();
 }
 
-Varying VaryingReader::varying(const TomlValue &value, const std::string &name, Wanted wanted) const
+Varying VaryingReader::varying(const TomlValue &value, const std::string &name,
+                               LiteralForm wanted) const
 {
     Varying read;
     if (value.form == TomlValue::Form::Text) {
@@ -163,7 +165,7 @@ void VaryingReader::checkAnswers(const Text &text, const Question &asked) const
                                         inQuotes(asked.id) + ": " + fault.wrong,
                                     fault.remedy});
     };
-    if (text.wanted == Wanted::Anything)
+    if (text.wanted == LiteralForm::Anything)
         return;
     if (asked.form == Question::Form::Choice) {
         for (const std::string &choice : asked.choices) {

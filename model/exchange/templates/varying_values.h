@@ -12,7 +12,7 @@
 namespace flarestock {
 
 /// What a text of a template must be.
-enum class Wanted : std::uint8_t {
+enum class LiteralForm : std::uint8_t {
     Anything,
     PartNumber,
     Microns, ///< "75 to 150"
@@ -27,7 +27,7 @@ enum class Wanted : std::uint8_t {
 };
 
 /// What is wrong with a text without braces; nothing where it is as wanted, or empty (not said).
-[[nodiscard]] std::optional<TextFault> literalFault(std::string_view text, Wanted wanted);
+[[nodiscard]] std::optional<TextFault> literalFault(std::string_view text, LiteralForm wanted);
 
 /// What is wrong with an answer to a question; nothing where it is one.
 [[nodiscard]] std::optional<TextFault> answerFault(const Question &question,
@@ -45,15 +45,15 @@ public:
     [[nodiscard]] Condition condition(const TomlFields &fields, std::string_view key) const;
     /// Not said where the key is not there or wrong.
     [[nodiscard]] Varying varying(const TomlFields &fields, std::string_view key,
-                                  Wanted wanted) const;
+                                  LiteralForm wanted) const;
     /// The same of a value that stands by itself.
     [[nodiscard]] Varying varying(const TomlValue &value, const std::string &name,
-                                  Wanted wanted) const;
+                                  LiteralForm wanted) const;
 
 private:
     struct Text {
         const TomlValue &value;
-        Wanted wanted;
+        LiteralForm wanted;
     };
     [[nodiscard]] const Question *question(std::string_view id) const noexcept;
     void checkMention(const TomlValue &value, const Condition::Mention &mention) const;

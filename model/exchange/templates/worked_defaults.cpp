@@ -113,7 +113,7 @@ private:
         m_made.delivery = static_cast<FuelSystem>(m_fields.word("delivery", DeliveryWords, 1));
         if (wanted && !m_fields.find("set-pressure"))
             (void)m_fields.required("set-pressure");
-        m_made.setPressure = m_values.varying(m_fields, "set-pressure", Wanted::Pressure);
+        m_made.setPressure = m_values.varying(m_fields, "set-pressure", LiteralForm::Pressure);
     }
 
     void readLine(const Question &question)
@@ -128,7 +128,7 @@ private:
         readSet(isSet && m_fields.find("line") != nullptr);
         if (!m_fields.find("flow"))
             (void)m_fields.required("flow");
-        m_made.flow = m_values.varying(m_fields, "flow", Wanted::Flow);
+        m_made.flow = m_values.varying(m_fields, "flow", LiteralForm::Flow);
         m_made.pumps = m_fields.texts("pumps");
         m_made.pumpsApart = m_fields.yesNo("pumps-apart", false);
         const TomlValue *const lengths = m_fields.find("lengths", TomlValue::Form::List);
@@ -138,11 +138,11 @@ private:
             if (lengths->items.empty())
                 m_fields.wrong("lengths", {"\"lengths\" is empty", "Name one length at least."});
             for (const TomlValue &item : lengths->items)
-                m_made.lengths.push_back(m_values.varying(item, "lengths", Wanted::Length));
+                m_made.lengths.push_back(m_values.varying(item, "lengths", LiteralForm::Length));
         }
-        m_made.construction = m_values.varying(m_fields, "construction", Wanted::Construction);
-        m_made.rise = m_values.varying(m_fields, "rise", Wanted::Rise);
-        m_made.otherLoss = m_values.varying(m_fields, "other-loss", Wanted::Pressure);
+        m_made.construction = m_values.varying(m_fields, "construction", LiteralForm::Construction);
+        m_made.rise = m_values.varying(m_fields, "rise", LiteralForm::Rise);
+        m_made.otherLoss = m_values.varying(m_fields, "other-loss", LiteralForm::Pressure);
     }
 
     const TomlFields &m_fields;
