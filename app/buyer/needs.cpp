@@ -4,6 +4,7 @@
 
 #include "app/buyer/coming_in_time.h"
 #include "app/buyer/might_cover.h"
+#include "app/buyer/on_its_way.h"
 #include "app/stockroom/asked.h"
 #include "app/stockroom/filling_up.h"
 #include "app/workshop/worked_build.h"
@@ -185,18 +186,6 @@ private:
 
 } // namespace
 
-std::vector<OnOrder> openOrders(const BuyingBook &book)
-{
-    std::vector<OnOrder> open;
-    for (const auto &[number, order] : book.orders)
-        for (const OrderLine &line : order.now().lines) {
-            const Decimal awaited = order.awaited(line);
-            if (awaited.sign() > 0)
-                open.push_back({line.part, awaited, order.now().due, number});
-        }
-    return open;
-}
-
 Result<ShopNeeds> needsOf(const Workshop &workshop, const NeedsAsked &asked)
 {
     for (const std::string &build : asked.builds)
@@ -212,8 +201,8 @@ Result<ShopNeeds> needsOf(const Workshop &workshop, const NeedsAsked &asked)
         if (auto checked = checkedDay(asked.by, "--by"); !checked)
             return tl::unexpected(checked.error());
     NeedsAsked all = asked;
-    for (OnOrder &order : openOrders(workshop.buying))
-        all.onOrder.push_back(std::move(order));
+    for (OnOrder &coming : onItsWay(workshop))
+        all.onOrder.push_back(std::move(coming));
     return Gathering(workshop, all).done();
 }
 

@@ -21,7 +21,7 @@ struct OnOrder {
     Decimal quantity; ///< In the part's unit, still to come.
     std::string
         day; ///< When it is to be here; empty: nobody has said, and so it is not counted on.
-    std::string order; ///< Its number.
+    std::string order; ///< Its number; of what a supplier has promised to make good, the claim's.
 };
 
 struct NeedsAsked {
@@ -64,9 +64,6 @@ struct ShopNeeds {
     std::vector<LevelSeen> levels;  ///< Low or out, of what nobody counts.
     std::vector<std::string> notes; ///< What may cover something of it and is not counted on.
 };
-
-/// What is still to come of the shop's open orders, by number.
-[[nodiscard]] std::vector<OnOrder> openOrders(const BuyingBook &book);
 
 /// Problem: a build that the shop does not have, or is done; a day that is none; a plan that cannot
 /// be worked out.

@@ -150,19 +150,20 @@ Result<std::shared_ptr<const Workshop>> Workshop::read(const ShopFile &file)
     auto notes = ShopNotes::of(*records, *ledger);
     if (!notes)
         return tl::unexpected(notes.error());
-    auto buying = BuyingBook::of(*records, *ledger);
-    if (!buying)
-        return tl::unexpected(buying.error());
+    auto bought = Bought::of(*records, *ledger);
+    if (!bought)
+        return tl::unexpected(bought.error());
     const auto barred = barredLots(notes->lots, {}, {});
     auto bars = barsOfBuilds(notes->lots, *builds);
     auto shelf = withLevels(withLooks(ledger->shelf(*catalogue, {{}, &barred, &bars}),
                                       {*looks, notes->opened}, *ledger),
                             *notes, *catalogue);
     auto madeUp = madeUpParts(*notes, *catalogue);
-    auto made = std::make_shared<Workshop>(Workshop{
-        file.settings(), file.path(), std::move(*catalogue), std::move(*templates),
-        std::move(*builds), std::move(*ledger), std::move(shelf), nullptr, std::move(*notes),
-        *looks, std::move(bars), std::move(madeUp), std::move(*buying)});
+    auto made = std::make_shared<Workshop>(
+        Workshop{file.settings(), file.path(), std::move(*catalogue), std::move(*templates),
+                 std::move(*builds), std::move(*ledger), std::move(shelf), nullptr,
+                 std::move(*notes), *looks, std::move(bars), std::move(madeUp),
+                 std::move(bought->orders), std::move(bought->claims)});
     made->closer = std::make_unique<const JointCloser>(made->catalogue);
     return std::shared_ptr<const Workshop>(std::move(made));
 }

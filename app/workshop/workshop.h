@@ -8,7 +8,7 @@
 
 #pragma once
 
-#include "model/buying/order_book.h"
+#include "model/buying/bought.h"
 #include "model/exchange/template_toml.h"
 #include "model/joints/closing.h"
 #include "model/journal/notes/shop_notes.h"
@@ -33,6 +33,7 @@ struct Workshop {
     Bars bars;                                       ///< The lots that a build may not use.
     std::map<std::string, Part, std::less<>> madeUp; ///< Made-up hoses, by their folded tags.
     BuyingBook buying;                               ///< What is ordered, and what came of it.
+    ClaimBook supplierClaims;                        ///< What suppliers owe.
 
     /// Problem: a document of the shop that does not read (with its place), a damaged file.
     [[nodiscard]] static Result<std::shared_ptr<const Workshop>> read(const ShopFile &file);

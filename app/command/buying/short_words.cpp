@@ -23,12 +23,14 @@ std::string commas(const std::vector<std::string> &words)
     return all;
 }
 
-/// "2 of order 2026-0003 on 2026-12-01"
+/// "2 of order 2026-0003 on 2026-12-01", "1 of claim C-4 on 2026-12-05"
 std::string comingText(const std::vector<NeedLine::Coming> &coming)
 {
     std::vector<std::string> all;
     for (const NeedLine::Coming &one : coming)
-        all.push_back(said(one.quantity) + " of order " + one.order + " on " + one.day);
+        all.push_back(said(one.quantity) +
+                      (one.order.starts_with('C') ? " of claim " : " of order ") + one.order +
+                      " on " + one.day);
     return commas(all);
 }
 

@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/buyer/on_its_way.h"
+
+namespace flarestock {
+
+namespace {
+
+/// Of a line of an order what claims speak of already: what was short, or came as another part.
+/// What lacked in a box, or came and is damaged, the order does not await any more.
+Decimal claimedOf(const OrderLine &line, std::string_view order, const ClaimBook &book)
+{
+    Decimal sum;
+    for (const ClaimStanding &claim : book.claims) {
+        const bool isAwaited = claim.now.fault == ClaimFault::ShortDelivery ||
+                               claim.now.fault == ClaimFault::WrongPart;
+        if (isAwaited && claim.now.order == order && claim.now.part == line.part)
+            sum += Quantity::ofSmallest(claim.owed(), line.unit).amount;
+    }
+    return sum;
+}
+
+} // namespace
+
+std::vector<OnOrder> onItsWay(const Workshop &workshop)
+{
+    std::vector<OnOrder> coming;
+    for (const auto &[number, order] : workshop.buying.orders)
+        for (const OrderLine &line : order.now().lines) {
+            const Decimal awaited =
+                order.awaited(line) - claimedOf(line, number, workshop.supplierClaims);
+            if (awaited.sign() > 0)
+                coming.push_back({line.part, awaited, order.now().due, number});
+        }
+    for (const ClaimStanding &claim : workshop.supplierClaims.claims) {
+        const auto day = claim.coversFrom();
+        const Part *const part = day ? workshop.part(claim.now.part) : nullptr;
+        if (part != nullptr)
+            coming.push_back({part->number, Quantity::ofSmallest(claim.owed(), part->unit).amount,
+                              *day, claim.now.number});
+    }
+    return coming;
+}
+
+} // namespace flarestock
