@@ -7,6 +7,8 @@
 #include "model/buying/order_steps.h"
 #include "model/journal/notes/build_log.h"
 
+#include <algorithm>
+
 namespace flarestock {
 
 namespace {
@@ -83,6 +85,72 @@ Result<std::vector<Record>> recordsBehind(const MovementId &first, std::size_t n
     }
 }
 
+/// What the reversals of an action would take along, as its part's whole history has it.
+Result<std::int64_t> givenBack(const std::string &part, const std::vector<Movement> &reversals,
+                               const ShopFile &file, const Ledger &shop)
+{
+    const auto ofPart = file.movements(part);
+    if (!ofPart)
+        return tl::unexpected(ofPart.error());
+    Ledger history({shop.places().begin(), shop.places().end()}, shop.costing());
+    for (const Movement &one : *ofPart)
+        static_cast<void>(history.apply(one)); // The file holds none that would be refused.
+    std::int64_t sum = 0;
+    for (Movement reversal : reversals) {
+        if (reversal.part != part)
+            continue;
+        reversal.value = history.valueOf(reversal);
+        sum += reversal.value;
+        static_cast<void>(history.apply(reversal)); // The writer says what is wrong with it.
+    }
+    return sum;
+}
+
+/// A supplier gets back what he brought, to the last millionth. Where the pieces go with another
+/// value, because others left before or something was charged late, the rest is a difference.
+Result<void> evenOut(Action &action, const std::vector<Movement> &past, const ShopFile &file,
+                     const Ledger &shop)
+{
+    const auto difference = placeOfKind(PlaceKind::Difference, shop);
+    std::map<std::pair<std::string, std::string>, std::int64_t> brought; // By part and supplier.
+    std::map<std::pair<std::string, std::string>, std::vector<Movement>> back;
+    for (const Movement &reversal : action.movements) {
+        const Place *to = shop.place(reversal.to);
+        const Place *from = shop.place(reversal.from);
+        const auto one = std::find_if(past.begin(), past.end(), [&](const Movement &was) {
+            return was.id == reversal.reverses;
+        });
+        if (reversal.quantity <= 0 || one == past.end() || !to || !from ||
+            to->kind != PlaceKind::Supplier || !isStock(from->kind))
+            continue;
+        brought[{reversal.part, to->id}] += one->value;
+        back[{reversal.part, to->id}].push_back(reversal);
+    }
+    const Movement first = action.movements.front();
+    for (const auto &[key, value] : brought) {
+        const auto &[part, supplier] = key;
+        const auto given = givenBack(part, back[key], file, shop);
+        if (!given)
+            return tl::unexpected(given.error());
+        if (*given == value)
+            continue;
+        if (!difference)
+            return tl::unexpected(difference.error());
+        const bool tooMuch = *given > value;
+        Movement rest = movementOf({part, tooMuch ? supplier : (*difference)->id, {}, {}}, 0,
+                                   tooMuch ? (*difference)->id : supplier, Deed::Receive);
+        rest.value = tooMuch ? *given - value : value - *given;
+        rest.document = back[key].front().document;
+        rest.id = idWithin(first.id, action.movements.size());
+        rest.action = first.id;
+        rest.who = first.who;
+        rest.why = first.why;
+        rest.at = first.at;
+        action.movements.push_back(std::move(rest));
+    }
+    return {};
+}
+
 Result<Action> recordsTakenBack(const std::vector<Record> &records, const Workshop &workshop,
                                 const By &by)
 {
@@ -123,6 +191,8 @@ Result<Action> movementTakenBack(const MovementId &id, const ShopFile &file,
     auto action = takenBack(*past, reversed, signedBy);
     if (!action)
         return action;
+    if (const auto even = evenOut(*action, *past, file, workshop.ledger); !even)
+        return tl::unexpected(even.error());
     action->promised = Promised::MayGo; // What was a mistake was never there to be promised.
     if (reversed.empty()) {
         const auto records =
