@@ -225,9 +225,6 @@ private:
     {
         const auto digits = m_wishes.task().rates.shops().minorDigits();
         const std::int64_t is = minorUnits(figures.worth, m_wishes.task().rates.shops());
-        std::int64_t chosen = 0;
-        for (const Chosen::Line &line : m_chosen.lines)
-            chosen += offerOf(line).choices[line.choice].worth;
         std::int64_t least = m_chosen.least.value_or(m_chosen.isProven ? is : 0);
         if (m_chosen.isProven && isRoundedOtherwise())
             least -= static_cast<std::int64_t>(m_chosen.lines.size()) + 1;
