@@ -15,7 +15,7 @@ using namespace flarestock::tests;
 class PromisedClaims : public QObject {
     Q_OBJECT
 
-private slots:
+private Q_SLOTS:
     void whatLacksInABox();
     void whatWasShortOfAnOrder();
 
