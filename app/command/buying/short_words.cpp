@@ -27,6 +27,7 @@ std::string commas(const std::vector<std::string> &words)
 std::string comingText(const std::vector<NeedLine::Coming> &coming)
 {
     std::vector<std::string> all;
+    all.reserve(coming.size());
     for (const NeedLine::Coming &one : coming)
         all.push_back(said(one.quantity) +
                       (one.order.starts_with('C') ? " of claim " : " of order ") + one.order +

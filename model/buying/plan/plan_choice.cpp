@@ -167,7 +167,7 @@ LinearSum PlanChoice::addRounded(Rounded rounded)
     LinearSum row{{rounded.half, 4 * d}, {rounded.odd, 2 * d - (isHalfEven ? 1 : 0)}};
     append(row, rounded.sum, -2 * rounded.numerator);
     m_programme.keep(std::move(row), -d + (isHalfEven ? 0 : 1), NoLimit::Above);
-    const LinearSum value{{rounded.half, 2}, {rounded.odd, 1}};
+    LinearSum value{{rounded.half, 2}, {rounded.odd, 1}};
     m_rounded.push_back(std::move(rounded));
     return value;
 }
