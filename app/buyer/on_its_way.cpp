@@ -25,14 +25,14 @@ Decimal claimedOf(const OrderLine &line, std::string_view order, const ClaimBook
 std::vector<OnOrder> onItsWay(const Workshop &workshop)
 {
     std::vector<OnOrder> coming;
-    for (const auto &[number, order] : workshop.buying.orders)
+    for (const auto &[number, order] : workshop.bought.orders.orders)
         for (const OrderLine &line : order.now().lines) {
             const Decimal awaited =
-                order.awaited(line) - claimedOf(line, number, workshop.supplierClaims);
+                order.awaited(line) - claimedOf(line, number, workshop.bought.claims);
             if (awaited.sign() > 0)
                 coming.push_back({line.part, awaited, order.now().due, number});
         }
-    for (const ClaimStanding &claim : workshop.supplierClaims.claims) {
+    for (const ClaimStanding &claim : workshop.bought.claims.claims) {
         const auto day = claim.coversFrom();
         const Part *const part = day ? workshop.part(claim.now.part) : nullptr;
         if (part != nullptr)

@@ -47,11 +47,6 @@ Result<Rates> ratesOf(const ShopFile &file)
     return readRates(found->second, found->first, file.settings().currency);
 }
 
-PurchasePlan plannedFor(const Workshop &workshop, const Rates &rates, const PlanWanted &wanted)
-{
-    return planPurchases(taskOf(workshop, rates, wanted));
-}
-
 Planned plannedAndCompared(const Workshop &workshop, const Rates &rates, const PlanWanted &wanted)
 {
     PlanTask task = taskOf(workshop, rates, wanted);
@@ -82,7 +77,8 @@ std::vector<Order> draftsOf(const PurchasePlan &plan, const Catalogue &catalogue
             const Part *part = catalogue.find(line.offer->part);
             drafts[at].lines.push_back({line.offer->part, line.offer->supplierNumber,
                                         part ? part->description : std::string(), line.quantity,
-                                        line.offer->pack, line.priceEach});
+                                        line.offer->pack, line.priceEach,
+                                        part ? part->unit : Unit::Each});
         }
         drafts[first].freight = planned.freight;
     }

@@ -29,18 +29,23 @@ Result<void> readInto(std::map<std::string, std::string, std::less<>> &into,
 
 } // namespace
 
-void addPlanOptions(CLI::App &command, PlanAsked &asked)
+void addAnswerOptions(CLI::App &command, PlanAsked &asked)
 {
-    asked.command = "flarestock " + command.get_name();
-    command.add_option("TEMPLATE", asked.form, "a template of the shop");
-    command.add_option("--shop", asked.shop, ShopHelp)->required();
-    command.add_option("--build", asked.build, "a planned build of the shop, by its id");
     command.add_option("--set", asked.answers, "an answer: --set power=\"450 hp\"")
         ->allow_extra_args(false);
     command
         .add_option("--pick", asked.picks,
                     "a part, line or way that is decided: --pick prefilter=PF-100-10")
         ->allow_extra_args(false);
+}
+
+void addPlanOptions(CLI::App &command, PlanAsked &asked)
+{
+    asked.command = "flarestock " + command.get_name();
+    command.add_option("TEMPLATE", asked.form, "a template of the shop");
+    command.add_option("--shop", asked.shop, ShopHelp)->required();
+    command.add_option("--build", asked.build, "a planned build of the shop, by its id");
+    addAnswerOptions(command, asked);
     command.add_option("--prefer", asked.prefer, "shelf, joints or money");
     command.add_flag("--json", asked.json, JsonHelp);
 }

@@ -23,6 +23,9 @@ struct PlanAsked {
     bool json = false;
 };
 
+/// --set, --pick.
+void addAnswerOptions(CLI::App &command, PlanAsked &asked);
+
 /// TEMPLATE, --shop, --build, --set, --pick, --prefer, --json.
 void addPlanOptions(CLI::App &command, PlanAsked &asked);
 

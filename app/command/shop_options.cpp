@@ -60,7 +60,7 @@ void sayDone(const OpenShop &shop, bool sameAction, const QString &key)
     shop.outcome.print(QJsonObject{{key, jsonText(id)}, {QStringLiteral("already"), true}});
 }
 
-bool wasDone(const OpenShop &shop, Deed deed, const std::string &part)
+bool wasDone(const OpenShop &shop, const std::function<bool(const Movement &)> &isSame)
 {
     if (shop.asked.id.empty())
         return false;
@@ -71,10 +71,36 @@ bool wasDone(const OpenShop &shop, Deed deed, const std::string &part)
     }
     if (!*before)
         return false;
-    const Part *named = part.empty() ? nullptr : shop.workshop->part(part);
-    const bool samePart = !named || named->number == (*before)->part;
-    sayDone(shop, (*before)->deed == deed && samePart, QStringLiteral("movement"));
+    sayDone(shop, isSame(**before), QStringLiteral("movement"));
     return true;
+}
+
+bool wasDone(const OpenShop &shop, Deed deed, const std::string &part)
+{
+    const Part *const named = part.empty() ? nullptr : shop.workshop->part(part);
+    return wasDone(shop, [&](const Movement &before) {
+        return before.deed == deed && (!named || named->number == before.part);
+    });
+}
+
+bool wasWritten(const OpenShop &shop, const std::function<bool(const Record &)> &isSame)
+{
+    if (shop.asked.id.empty())
+        return false;
+    const auto before = shop.file.recordOf(*shop.by.action);
+    if (!before) {
+        shop.outcome.refuse(before.error());
+        return true;
+    }
+    if (!*before)
+        return false;
+    sayDone(shop, isSame(**before), QStringLiteral("record"));
+    return true;
+}
+
+std::string valueText(std::int64_t micros)
+{
+    return Decimal::scaled(micros, 6).text();
 }
 
 void appendAction(OpenShop &shop, const Action &action, const std::string &said, QJsonObject more)

@@ -48,6 +48,12 @@ void withShop(const ShopAsked &asked, OpenMode mode, CommandOutcome &outcome,
 /// Whether the journal has an action of this id already, which is then said to have been done; or
 /// refused, where it was another deed or another part (empty: any). Only where an id was given.
 [[nodiscard]] bool wasDone(const OpenShop &shop, Deed deed, const std::string &part);
+/// The same by whatever tells that its first movement is of the same action.
+[[nodiscard]] bool wasDone(const OpenShop &shop,
+                           const std::function<bool(const Movement &)> &isSame);
+/// The same of an action that begins with a record.
+[[nodiscard]] bool wasWritten(const OpenShop &shop,
+                              const std::function<bool(const Record &)> &isSame);
 
 /// Of an id that stands in the journal: that it was done before, or that it was another action.
 /// `key`: "movement", "record".
@@ -58,6 +64,9 @@ void sayDone(const OpenShop &shop, bool sameAction, const QString &key);
 /// `more` goes into the JSON document.
 void appendAction(OpenShop &shop, const Action &action, const std::string &said,
                   QJsonObject more = {});
+
+/// 10^-6 of the currency, with all six decimals: "12.345678".
+[[nodiscard]] std::string valueText(std::int64_t micros);
 
 /// Movements as a document: part, quantity, unit, from, to, lot, value, deed …
 [[nodiscard]] QJsonObject movementDocument(const Movement &movement, const Workshop &workshop);

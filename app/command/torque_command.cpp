@@ -259,12 +259,7 @@ void addCardOptions(CLI::App &command, PlanAsked &asked)
     asked.command = "flarestock torque";
     command.add_option("--build", asked.build, "every joint of a planned build, as a card");
     command.add_option("--template", asked.form, "every joint of a template, as a card");
-    command.add_option("--set", asked.answers, "an answer: --set power=\"450 hp\"")
-        ->allow_extra_args(false);
-    command
-        .add_option("--pick", asked.picks,
-                    "a part, line or way that is decided: --pick return=NB-6")
-        ->allow_extra_args(false);
+    addAnswerOptions(command, asked);
     command.add_option("--shop", asked.shop, ShopHelp);
     command.add_flag("--json", asked.json, JsonHelp);
 }

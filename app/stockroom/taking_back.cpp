@@ -156,7 +156,7 @@ Result<Action> recordsTakenBack(const std::vector<Record> &records, const Worksh
 {
     By signedBy = by;
     signedBy.action = by.action.value_or(freshId());
-    auto back = recordsBack(records, workshop.buying, signedBy, 0);
+    auto back = recordsBack(records, workshop.bought.orders, signedBy, 0);
     if (!back)
         return tl::unexpected(back.error());
     if (back->empty())
@@ -200,7 +200,8 @@ Result<Action> movementTakenBack(const MovementId &id, const ShopFile &file,
         if (!records)
             return tl::unexpected(records.error());
         // Of a promise only when its piece is back: then it asks for nothing that is not there.
-        auto back = recordsBack(*records, workshop.buying, signedBy, action->movements.size());
+        auto back =
+            recordsBack(*records, workshop.bought.orders, signedBy, action->movements.size());
         if (!back)
             return tl::unexpected(back.error());
         action->afterwards = std::move(*back);

@@ -32,8 +32,7 @@ struct Workshop {
     std::vector<BoxCheck> looks;                     ///< Into boxes, oldest first.
     Bars bars;                                       ///< The lots that a build may not use.
     std::map<std::string, Part, std::less<>> madeUp; ///< Made-up hoses, by their folded tags.
-    BuyingBook buying;                               ///< What is ordered, and what came of it.
-    ClaimBook supplierClaims;                        ///< What suppliers owe.
+    Bought bought; ///< What is ordered, what came of it, what suppliers owe.
 
     /// Problem: a document of the shop that does not read (with its place), a damaged file.
     [[nodiscard]] static Result<std::shared_ptr<const Workshop>> read(const ShopFile &file);

@@ -39,6 +39,11 @@ std::int64_t countOf(std::string_view number)
 
 } // namespace
 
+bool isClaimNumber(std::string_view number) noexcept
+{
+    return countOf(number) > 0;
+}
+
 std::string_view text(ClaimFault fault) noexcept
 {
     return FaultTexts[static_cast<std::size_t>(fault)];

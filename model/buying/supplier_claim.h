@@ -48,6 +48,9 @@ struct SupplierClaim {
     friend bool operator==(const SupplierClaim &, const SupplierClaim &) = default;
 };
 
+/// Whether it has the form of a claim's number, "C-12", which no order's has.
+[[nodiscard]] bool isClaimNumber(std::string_view number) noexcept;
+
 /// A claim as it stands.
 struct ClaimStanding {
     SupplierClaim now;

@@ -63,29 +63,35 @@ public:
         }
         return {};
     }
+    /// A part of the order, named as on a line, and more than nothing of it.
+    [[nodiscard]] Result<Lacking> soMuchOfTheOrder(const std::string &typed,
+                                                   const std::string &quantity) const
+    {
+        const auto part = ofTheOrder(typed, m_order.now(), m_workshop);
+        if (!part)
+            return tl::unexpected(part.error());
+        const auto count = moreThanNothing(quantity, **part);
+        if (!count)
+            return tl::unexpected(count.error());
+        return Lacking{*part, *count};
+    }
     Result<void> lackingOnes()
     {
         for (const auto &[typed, quantity] : m_asked.lacking) {
-            const auto part = ofTheOrder(typed, m_order.now(), m_workshop);
-            if (!part)
-                return tl::unexpected(part.error());
-            const auto count = moreThanNothing(quantity, **part);
-            if (!count)
-                return tl::unexpected(count.error());
-            lacking.push_back({*part, *count});
+            const auto one = soMuchOfTheOrder(typed, quantity);
+            if (!one)
+                return tl::unexpected(one.error());
+            lacking.push_back(*one);
         }
         return {};
     }
     Result<void> namedOnes()
     {
         for (const auto &[typed, quantity] : m_asked.lines) {
-            const auto part = ofTheOrder(typed, m_order.now(), m_workshop);
-            if (!part)
-                return tl::unexpected(part.error());
-            const auto count = moreThanNothing(quantity, **part);
-            if (!count)
-                return tl::unexpected(count.error());
-            add(**part, *count);
+            const auto one = soMuchOfTheOrder(typed, quantity);
+            if (!one)
+                return tl::unexpected(one.error());
+            add(*one->part, one->quantity);
         }
         for (const std::string &code : m_asked.scanned) {
             const auto part = ofTheOrder(code, m_order.now(), m_workshop);

@@ -17,11 +17,6 @@ namespace {
 
 struct OpenAsked : ShopAsked, OpeningWords {};
 
-std::string moneyText(std::int64_t micros)
-{
-    return Decimal::scaled(micros, 6).text();
-}
-
 std::string tableOf(const OpenedAction &opened)
 {
     using Side = TextTable::Side;
@@ -33,7 +28,7 @@ std::string tableOf(const OpenedAction &opened)
                      {"lot", Side::Left}});
     for (const CameOff &piece : opened.pieces)
         table.add({piece.part->number, spoken(piece.quantity, *piece.part), piece.to,
-                   moneyText(piece.value), piece.by, piece.lot});
+                   valueText(piece.value), piece.by, piece.lot});
     std::string said = table.text();
     for (const std::string &missing : opened.missing)
         said += "  was found missing before: " + missing + "\n";
@@ -50,7 +45,7 @@ QJsonArray piecesOf(const OpenedAction &opened)
             {QStringLiteral("unit"), jsonText(text(piece.part->unit))},
             {QStringLiteral("to"), jsonText(piece.to)},
             {QStringLiteral("lot"), piece.lot.empty() ? QJsonValue() : jsonText(piece.lot)},
-            {QStringLiteral("value"), jsonText(moneyText(piece.value))},
+            {QStringLiteral("value"), jsonText(valueText(piece.value))},
             {QStringLiteral("sharedBy"), jsonText(piece.by)}});
     return pieces;
 }

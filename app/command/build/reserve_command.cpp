@@ -70,29 +70,15 @@ std::string nothingToDo(const ReserveAsked &asked, const std::string &build)
     return "nothing to promise to " + build + ": what it lacks" + what + " is not free";
 }
 
-/// The same id again: said to have been done, or refused where it was for another build.
-bool wasPromised(const OpenShop &shop, const std::string &build)
-{
-    if (shop.asked.id.empty())
-        return false;
-    const auto before = shop.file.recordOf(*shop.by.action);
-    if (!before) {
-        shop.outcome.refuse(before.error());
-        return true;
-    }
-    if (!*before)
-        return false;
-    sayDone(shop, (*before)->kind == RecordKind::Promise && (*before)->subject == build,
-            QStringLiteral("record"));
-    return true;
-}
-
 void answerReserve(const ReserveAsked &asked, OpenShop &shop, CommandOutcome &outcome)
 {
     const auto plan = buildAsked(asked.build, *shop.workshop);
     if (!plan)
         return outcome.refuse(plan.error());
-    if (wasPromised(shop, (*plan)->id))
+    const std::string &build = (*plan)->id;
+    if (wasWritten(shop, [&build](const Record &one) {
+            return one.kind == RecordKind::Promise && one.subject == build;
+        }))
         return;
     const auto promises = promisesAsked(asked, **plan, *shop.workshop);
     if (!promises)

@@ -21,20 +21,12 @@ struct ClaimAsked : ShopAsked, RaiseWords, SettleWords {
     bool strict = false;
 };
 
-std::string moneyText(std::int64_t micros)
-{
-    return Decimal::scaled(micros, 6).text();
-}
-
 void answerList(const ClaimAsked &asked, OpenShop &shop)
 {
-    const auto bought = boughtOf(shop);
-    if (!bought)
-        return;
     QJsonArray all;
     std::string said;
     std::size_t open = 0;
-    for (const ClaimStanding &claim : bought->claims.claims) {
+    for (const ClaimStanding &claim : shop.workshop->bought.claims.claims) {
         open += claim.now.isSettled() ? 0 : 1;
         if (asked.open && claim.now.isSettled())
             continue;
@@ -50,9 +42,9 @@ void answerList(const ClaimAsked &asked, OpenShop &shop)
 }
 
 /// The claim that was named, to be looked at; said and nothing where there is none.
-std::optional<ClaimStanding> named(const ClaimAsked &asked, const Bought &bought, OpenShop &shop)
+std::optional<ClaimStanding> named(const ClaimAsked &asked, OpenShop &shop)
 {
-    const auto claim = bought.claims.find(asked.named);
+    const auto claim = shop.workshop->bought.claims.find(asked.named);
     if (claim)
         return **claim;
     shop.outcome.refuse(claim.error());
@@ -61,8 +53,7 @@ std::optional<ClaimStanding> named(const ClaimAsked &asked, const Bought &bought
 
 void answerShow(const ClaimAsked &asked, OpenShop &shop)
 {
-    const auto bought = boughtOf(shop);
-    const auto claim = bought ? named(asked, *bought, shop) : std::nullopt;
+    const auto claim = named(asked, shop);
     if (!claim)
         return;
     QJsonArray steps;
@@ -91,21 +82,11 @@ void answerShow(const ClaimAsked &asked, OpenShop &shop)
 /// Whether an action of that id was done before, which is then said.
 bool wasStepped(const OpenShop &shop)
 {
-    if (shop.asked.id.empty())
-        return false;
-    const auto record = shop.file.recordOf(*shop.by.action);
-    const auto movement = shop.file.movement(*shop.by.action);
-    if (!record || !movement) {
-        shop.outcome.refuse(!record ? record.error() : movement.error());
-        return true;
-    }
-    if (!*record && !*movement)
-        return false;
-    const bool same = *record
-                          ? (*record)->kind == RecordKind::SupplierClaim
-                          : (*movement)->deed == Deed::Receive || (*movement)->deed == Deed::Move;
-    sayDone(shop, same, *record ? QStringLiteral("record") : QStringLiteral("movement"));
-    return true;
+    return wasWritten(shop,
+                      [](const Record &one) { return one.kind == RecordKind::SupplierClaim; }) ||
+           wasDone(shop, [](const Movement &one) {
+               return one.deed == Deed::Receive || one.deed == Deed::Move;
+           });
 }
 
 void write(OpenShop &shop, const SupplierClaim &step)
@@ -119,10 +100,9 @@ void write(OpenShop &shop, const SupplierClaim &step)
 
 void answerRaise(const ClaimAsked &asked, OpenShop &shop)
 {
-    const auto bought = wasStepped(shop) ? std::nullopt : boughtOf(shop);
-    if (!bought)
+    if (wasStepped(shop))
         return;
-    const auto claim = raised(asked, *bought, *shop.workshop, shop.by);
+    const auto claim = raised(asked, shop.workshop->bought, *shop.workshop, shop.by);
     if (!claim)
         return shop.outcome.refuse(claim.error());
     write(shop, *claim);
@@ -130,8 +110,7 @@ void answerRaise(const ClaimAsked &asked, OpenShop &shop)
 
 void answerPromise(const ClaimAsked &asked, OpenShop &shop)
 {
-    const auto bought = wasStepped(shop) ? std::nullopt : boughtOf(shop);
-    const auto claim = bought ? named(asked, *bought, shop) : std::nullopt;
+    const auto claim = wasStepped(shop) ? std::nullopt : named(asked, shop);
     if (!claim)
         return;
     const auto step = promisedBy(*claim, asked.day, shop.by);
@@ -142,11 +121,11 @@ void answerPromise(const ClaimAsked &asked, OpenShop &shop)
 
 void answerSettle(const ClaimAsked &asked, OpenShop &shop)
 {
-    const auto bought = wasStepped(shop) ? std::nullopt : boughtOf(shop);
-    const auto claim = bought ? named(asked, *bought, shop) : std::nullopt;
+    const auto claim = wasStepped(shop) ? std::nullopt : named(asked, shop);
     if (!claim)
         return;
-    const auto made = settled(*claim, asked, {*bought, shop.file, *shop.workshop}, shop.by);
+    const auto made =
+        settled(*claim, asked, {shop.workshop->bought, shop.file, *shop.workshop}, shop.by);
     if (!made)
         return shop.outcome.refuse(made.error());
     if (made->look) {
@@ -157,10 +136,10 @@ void answerSettle(const ClaimAsked &asked, OpenShop &shop)
     std::string said = "claim " + claimSentence(now, *shop.workshop);
     QJsonObject document = claimDocument(now, *shop.workshop);
     if (!asked.came.empty())
-        said += ", " + asked.came + " came with a value of " + moneyText(made->value);
-    document.insert(QStringLiteral("value"), jsonText(moneyText(made->value)));
+        said += ", " + asked.came + " came with a value of " + valueText(made->value);
+    document.insert(QStringLiteral("value"), jsonText(valueText(made->value)));
     document.insert(QStringLiteral("costChange"),
-                    jsonText(moneyText(made->late ? made->late->amount : 0)));
+                    jsonText(valueText(made->late ? made->late->amount : 0)));
     appendAction(shop, made->action, said, document);
 }
 

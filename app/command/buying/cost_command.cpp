@@ -73,33 +73,16 @@ Result<LateWords> lateAsked(const CostAsked &asked, const Workshop &workshop)
     return words;
 }
 
-/// Whether an action of that id was done before, which is then said.
-bool wasCharged(const CostAsked &asked, const OpenShop &shop)
-{
-    if (asked.id.empty())
-        return false;
-    const auto before = shop.file.movement(*shop.by.action);
-    if (!before) {
-        shop.outcome.refuse(before.error());
-        return true;
-    }
-    if (!*before)
-        return false;
-    sayDone(shop, (*before)->document.starts_with(asked.named), QStringLiteral("movement"));
-    return true;
-}
-
 void answerLate(const CostAsked &asked, OpenShop &shop)
 {
-    if (wasCharged(asked, shop))
-        return;
-    const auto bought = boughtOf(shop);
-    if (!bought)
+    if (wasDone(shop,
+                [&asked](const Movement &one) { return one.document.starts_with(asked.named); }))
         return;
     const auto words = lateAsked(asked, *shop.workshop);
     if (!words)
         return shop.outcome.refuse(words.error());
-    const auto made = chargedLate(*words, {*bought, shop.file, *shop.workshop}, shop.by);
+    const auto made =
+        chargedLate(*words, {shop.workshop->bought, shop.file, *shop.workshop}, shop.by);
     if (!made)
         return shop.outcome.refuse(made.error());
     appendAction(shop, made->action, lateSheet(made->cost, *shop.workshop),
@@ -114,10 +97,7 @@ void answerHistory(const CostAsked &asked, OpenShop &shop)
     const auto ofPart = shop.file.movements((*part)->number);
     if (!ofPart)
         return shop.outcome.refuse(ofPart.error());
-    const auto bought = boughtOf(shop);
-    if (!bought)
-        return;
-    const auto steps = costHistory(**part, *ofPart, *bought, *shop.workshop);
+    const auto steps = costHistory(**part, *ofPart, shop.workshop->bought, *shop.workshop);
     if (shop.asked.json)
         return shop.outcome.print(historyDocument(steps, **part, *shop.workshop));
     shop.outcome.out += historySheet(steps, **part, *shop.workshop);

@@ -2,6 +2,7 @@
 
 #include "app/command/buying/cost_sheet.h"
 
+#include "app/command/shop_options.h"
 #include "app/command/text_table.h"
 #include "app/stockroom/asked.h"
 
@@ -12,11 +13,6 @@ namespace flarestock {
 namespace {
 
 using Side = TextTable::Side;
-
-std::string moneyText(std::int64_t micros)
-{
-    return Decimal::scaled(micros, 6).text();
-}
 
 std::string amountOf(std::int64_t quantity, const std::string &part, const Workshop &workshop)
 {
@@ -67,12 +63,12 @@ std::string lateSheet(const LateCost &cost, const Workshop &workshop)
     for (const LateShare &share : cost.shares) {
         inStock += share.inStock;
         table.add({share.part, share.lot, amountOf(share.quantity, share.part, workshop),
-                   amountOf(share.here, share.part, workshop), moneyText(share.value),
-                   moneyText(share.inStock), moneyText(share.value - share.inStock)});
+                   amountOf(share.here, share.part, workshop), valueText(share.value),
+                   valueText(share.inStock), valueText(share.value - share.inStock)});
     }
     return table.text() + std::string(text(cost.kind)) + " of order " + cost.order + ": " +
-           moneyText(cost.amount) + ", into stock " + moneyText(inStock) + ", to the differences " +
-           moneyText(cost.amount - inStock) + " of what has left the stock";
+           valueText(cost.amount) + ", into stock " + valueText(inStock) + ", to the differences " +
+           valueText(cost.amount - inStock) + " of what has left the stock";
 }
 
 QJsonObject lateDocument(const LateCost &cost, const Workshop &workshop)
@@ -86,17 +82,17 @@ QJsonObject lateDocument(const LateCost &cost, const Workshop &workshop)
             {QStringLiteral("lot"), orNull(share.lot)},
             {QStringLiteral("came"), jsonText(amountOf(share.quantity, share.part, workshop))},
             {QStringLiteral("here"), jsonText(amountOf(share.here, share.part, workshop))},
-            {QStringLiteral("share"), jsonText(moneyText(share.value))},
-            {QStringLiteral("intoStock"), jsonText(moneyText(share.inStock))},
-            {QStringLiteral("difference"), jsonText(moneyText(share.value - share.inStock))}});
+            {QStringLiteral("share"), jsonText(valueText(share.value))},
+            {QStringLiteral("intoStock"), jsonText(valueText(share.inStock))},
+            {QStringLiteral("difference"), jsonText(valueText(share.value - share.inStock))}});
     }
     return {{QStringLiteral("order"), jsonText(cost.order)},
             {QStringLiteral("kind"), jsonText(text(cost.kind))},
-            {QStringLiteral("amount"), jsonText(moneyText(cost.amount))},
+            {QStringLiteral("amount"), jsonText(valueText(cost.amount))},
             {QStringLiteral("sharedBy"), jsonText(cost.sharedBy)},
             {QStringLiteral("shares"), shares},
-            {QStringLiteral("intoStock"), jsonText(moneyText(inStock))},
-            {QStringLiteral("difference"), jsonText(moneyText(cost.amount - inStock))},
+            {QStringLiteral("intoStock"), jsonText(valueText(inStock))},
+            {QStringLiteral("difference"), jsonText(valueText(cost.amount - inStock))},
             {QStringLiteral("currency"), jsonText(workshop.settings.currency.code())}};
 }
 
@@ -114,7 +110,7 @@ std::string historySheet(const std::vector<CostStep> &steps, const Part &part,
     for (const CostStep &step : steps)
         table.add({step.day, step.order, step.supplier, spoken(step.quantity, part),
                    step.priceEach ? step.priceEach->text() : "", step.landedEach(part).text(),
-                   moneyText(step.late), step.lot});
+                   valueText(step.late), step.lot});
     if (steps.empty())
         return part.number + " has never been bought by this shop\n";
     return table.text() + "Landed each in " + std::string(workshop.settings.currency.code()) +
@@ -137,8 +133,8 @@ QJsonObject historyDocument(const std::vector<CostStep> &steps, const Part &part
                         {QStringLiteral("currency"),
                          step.priceEach ? jsonText(step.priceEach->currency.code()) : QJsonValue()},
                         {QStringLiteral("rate"), jsonText(step.rate.text())},
-                        {QStringLiteral("value"), jsonText(moneyText(step.value))},
-                        {QStringLiteral("late"), jsonText(moneyText(step.late))},
+                        {QStringLiteral("value"), jsonText(valueText(step.value))},
+                        {QStringLiteral("late"), jsonText(valueText(step.late))},
                         {QStringLiteral("landedEach"), jsonText(step.landedEach(part).text())},
                         {QStringLiteral("lot"), orNull(step.lot)}});
     return {{QStringLiteral("part"), jsonText(part.number)},

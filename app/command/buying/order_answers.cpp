@@ -47,7 +47,7 @@ struct StepWords {
 
 void answerStep(const OrderAsked &asked, OpenShop &shop, const StepWords &words, const Step &step)
 {
-    const auto order = orderAsked(asked.number, shop.workshop->buying);
+    const auto order = orderAsked(asked.number, shop.workshop->bought.orders);
     if (!order)
         return shop.outcome.refuse(order.error());
     const std::string &number = (*order)->now().number;
@@ -131,7 +131,7 @@ void answerNewOrder(const OrderAsked &asked, OpenShop &shop)
 void answerOrderList(const OrderAsked &asked, OpenShop &shop)
 {
     std::vector<const BookedOrder *> orders;
-    for (const auto &[number, order] : shop.workshop->buying.orders) {
+    for (const auto &[number, order] : shop.workshop->bought.orders.orders) {
         const auto state = text(order.standing());
         const bool isOpen = order.standing() < OrderStanding::Closed;
         if (asked.state.empty() || asked.state == state || (asked.state == "open" && isOpen))
@@ -147,7 +147,7 @@ void answerOrderList(const OrderAsked &asked, OpenShop &shop)
 
 void answerShowOrder(const OrderAsked &asked, OpenShop &shop)
 {
-    const auto order = orderAsked(asked.number, shop.workshop->buying);
+    const auto order = orderAsked(asked.number, shop.workshop->bought.orders);
     if (!order)
         return shop.outcome.refuse(order.error());
     if (const auto made = writePapers(asked, (*order)->now(), shop); !made)

@@ -12,11 +12,6 @@ namespace flarestock {
 
 namespace {
 
-std::string moneyText(std::int64_t micros)
-{
-    return Decimal::scaled(micros, 6).text();
-}
-
 std::string tableOf(const ReceivedAction &made)
 {
     using Side = TextTable::Side;
@@ -32,7 +27,7 @@ std::string tableOf(const ReceivedAction &made)
         if (piece.condition == PieceCondition::NotToBeUsed)
             note += note.empty() ? "damaged" : ", damaged";
         table.add({piece.part->number, spoken(piece.quantity, *piece.part), piece.to,
-                   moneyText(made.receipts[i].value), piece.lot, note});
+                   valueText(made.receipts[i].value), piece.lot, note});
     }
     return table.text();
 }
@@ -52,7 +47,7 @@ QJsonArray piecesOf(const ReceivedAction &made)
             {QStringLiteral("to"), jsonText(piece.to)},
             {QStringLiteral("lot"), piece.lot.empty() ? QJsonValue() : jsonText(piece.lot)},
             {QStringLiteral("condition"), jsonText(text(piece.condition))},
-            {QStringLiteral("value"), jsonText(moneyText(made.receipts[i].value))},
+            {QStringLiteral("value"), jsonText(valueText(made.receipts[i].value))},
             {QStringLiteral("insteadOf"),
              piece.insteadOf.empty() ? QJsonValue() : jsonText(piece.insteadOf)},
             {QStringLiteral("missing"), missing},
@@ -103,22 +98,6 @@ Result<void> writeLooks(const ReceivedAction &made, ShopFile &file)
     return {};
 }
 
-/// The same id may have been of an action that only wrote something down.
-bool wasWrittenDown(const OpenShop &shop)
-{
-    if (shop.asked.id.empty())
-        return false;
-    const auto before = shop.file.recordOf(*shop.by.action);
-    if (!before) {
-        shop.outcome.refuse(before.error());
-        return true;
-    }
-    if (!*before)
-        return false;
-    sayDone(shop, (*before)->kind == RecordKind::SupplierClaim, QStringLiteral("record"));
-    return true;
-}
-
 } // namespace
 
 QJsonObject claimDocument(const ClaimStanding &claim, const Workshop &workshop)
@@ -148,7 +127,7 @@ QJsonObject claimDocument(const ClaimStanding &claim, const Workshop &workshop)
             {QStringLiteral("day"), orNull(now.day)},
             {QStringLiteral("coversFrom"), from ? jsonText(*from) : QJsonValue()},
             {QStringLiteral("credit"),
-             now.state == ClaimState::Credited ? jsonText(moneyText(now.credit)) : QJsonValue()},
+             now.state == ClaimState::Credited ? jsonText(valueText(now.credit)) : QJsonValue()},
             {QStringLiteral("note"), jsonText(now.note)}};
 }
 
@@ -165,23 +144,8 @@ std::string claimSentence(const ClaimStanding &claim, const Workshop &workshop)
     if (now.state == ClaimState::Promised)
         said += " by " + now.day;
     if (now.state == ClaimState::Credited)
-        said += " with " + moneyText(now.credit);
+        said += " with " + valueText(now.credit);
     return now.note.empty() ? said : said + "; " + now.note;
-}
-
-std::optional<Bought> boughtOf(const OpenShop &shop)
-{
-    const auto records = shop.file.records();
-    if (!records) {
-        shop.outcome.refuse(records.error());
-        return std::nullopt;
-    }
-    auto bought = Bought::of(*records, shop.workshop->ledger);
-    if (!bought) {
-        shop.outcome.refuse(bought.error());
-        return std::nullopt;
-    }
-    return std::move(*bought);
 }
 
 void addReceivingOptions(CLI::App &command, ReceivingWords &asked)
@@ -226,15 +190,15 @@ void receiveOrder(const ReceivingWords &asked, const std::string &without, OpenS
     if (!without.empty())
         return shop.outcome.refuse({"--order", "says what comes, from whom and for how much",
                                     "Leave out PART, QUANTITY, --from and --cost; say --line."});
-    if (wasDone(shop, Deed::Receive, {}) || wasWrittenDown(shop))
+    if (wasDone(shop, Deed::Receive, {}) ||
+        wasWritten(shop, // An action that only wrote a claim down.
+                   [](const Record &one) { return one.kind == RecordKind::SupplierClaim; }))
         return;
-    const auto bought = boughtOf(shop);
-    if (!bought)
-        return;
-    const auto coming = comingAsked(asked, *bought, *shop.workshop);
+    const Bought &bought = shop.workshop->bought;
+    const auto coming = comingAsked(asked, bought, *shop.workshop);
     if (!coming)
         return shop.outcome.refuse(coming.error());
-    const auto made = received(*coming, *bought, *shop.workshop, shop.by);
+    const auto made = received(*coming, bought, *shop.workshop, shop.by);
     if (!made)
         return shop.outcome.refuse(made.error());
     if (const auto looked = writeLooks(*made, shop.file); !looked)

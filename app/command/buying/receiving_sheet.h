@@ -22,7 +22,4 @@ void receiveOrder(const ReceivingWords &asked, const std::string &without, OpenS
 /// "C-12: 1 BK-460 missing (box of EP-460, SN32), raised"
 [[nodiscard]] std::string claimSentence(const ClaimStanding &claim, const Workshop &workshop);
 
-/// All that was written down of buying; said and nothing where it does not read.
-[[nodiscard]] std::optional<Bought> boughtOf(const OpenShop &shop);
-
 } // namespace flarestock

@@ -30,7 +30,7 @@ std::string comingText(const std::vector<NeedLine::Coming> &coming)
     all.reserve(coming.size());
     for (const NeedLine::Coming &one : coming)
         all.push_back(said(one.quantity) +
-                      (one.order.starts_with('C') ? " of claim " : " of order ") + one.order +
+                      (isClaimNumber(one.order) ? " of claim " : " of order ") + one.order +
                       " on " + one.day);
     return commas(all);
 }
