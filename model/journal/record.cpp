@@ -10,9 +10,10 @@ namespace flarestock {
 
 namespace {
 
-constexpr std::array<std::string_view, 14> KindTexts = {
-    "promise", "count",   "lot",     "leak test", "done",    "opened box",     "made-up hose",
-    "level",   "keeping", "instead", "order",     "receipt", "supplier claim", "late cost"};
+constexpr std::array<std::string_view, 18> KindTexts = {
+    "promise",        "count",     "lot",     "leak test", "done",  "opened box",
+    "made-up hose",   "level",     "keeping", "instead",   "order", "receipt",
+    "supplier claim", "late cost", "outing",  "servicing", "trip",  "decision"};
 
 } // namespace
 

@@ -29,7 +29,11 @@ enum class RecordKind : std::uint8_t {
     Order,         ///< An order to a supplier as it stands from then on; its subject is the number.
     Receipt,       ///< What came in of an order; its subject is the order's number.
     SupplierClaim, ///< What a supplier owes for what did not come, or came wrong; as it stands.
-    LateCost, ///< Freight, duty or a credit that came after the pieces; its subject is the order.
+    LateCost,  ///< Freight, duty or a credit that came after the pieces; its subject is the order.
+    Outing,    ///< How far a car has run at an event; its subject is the car.
+    Servicing, ///< What was done to a piece in a car; its subject is the car.
+    Trip,      ///< A copy of the shop went along, or was brought back; its subject is the copy.
+    Decision,  ///< What was decided where two copies disagreed; its subject says on what.
 };
 [[nodiscard]] std::string_view text(RecordKind kind) noexcept;
 [[nodiscard]] Result<RecordKind> parseRecordKind(std::string_view text);

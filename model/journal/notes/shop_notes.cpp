@@ -41,6 +41,10 @@ Result<void> note(ShopNotes &notes, const Record &record)
     case RecordKind::Receipt:
     case RecordKind::SupplierClaim:
     case RecordKind::LateCost:
+    case RecordKind::Outing: // What was done to the cars has its own fold.
+    case RecordKind::Servicing:
+    case RecordKind::Trip: // What is with a copy, too.
+    case RecordKind::Decision:
         return {};
     case RecordKind::Lot:
         return readAs<LotFacts>(record, [&](LotFacts one) {
