@@ -2,6 +2,7 @@
 
 #include "app/workshop/documents.h"
 
+#include "model/exchange/season/season_csv.h"
 #include "model/exchange/template_toml.h"
 
 #include <QCryptographicHash>
@@ -138,6 +139,12 @@ Result<void> AsExported::taken(const TextFiles &documents)
     return writeSeals(m_folder, m_seals);
 }
 
+Result<Season> readSeasonOf(const TextFiles &documents)
+{
+    const auto season = documents.find("season.csv");
+    return season == documents.end() ? Season() : readSeason(season->second, season->first);
+}
+
 Result<Catalogue> readCatalogueAndPlans(const TextFiles &documents)
 {
     auto catalogue = readCatalogue(documents);
@@ -145,6 +152,8 @@ Result<Catalogue> readCatalogueAndPlans(const TextFiles &documents)
         return catalogue;
     if (const auto templates = readTemplates(documents); !templates)
         return tl::unexpected(templates.error());
+    if (const auto season = readSeasonOf(documents); !season)
+        return tl::unexpected(season.error());
     const auto builds = documents.find("builds.toml");
     if (builds == documents.end())
         return catalogue;

@@ -6,6 +6,7 @@
 #pragma once
 
 #include "model/exchange/catalogue_csv.h"
+#include "model/spares/season.h"
 
 #include <filesystem>
 
@@ -37,8 +38,11 @@ private:
     std::map<std::string, std::string> m_seals; ///< sha256 in hex, by name.
 };
 
-/// The catalogue of documents of which catalogue, templates and builds can be read. Problem: the
-/// first that cannot, with file, line and column.
+/// The events that the shop goes to; none where it has no season.csv. Problem: it does not read.
+[[nodiscard]] Result<Season> readSeasonOf(const TextFiles &documents);
+
+/// The catalogue of documents of which catalogue, templates, season and builds can be read.
+/// Problem: the first that cannot, with file, line and column.
 [[nodiscard]] Result<Catalogue> readCatalogueAndPlans(const TextFiles &documents);
 
 } // namespace flarestock

@@ -2,6 +2,7 @@
 
 #include "app/workshop/workshop.h"
 
+#include "app/workshop/documents.h"
 #include "app/workshop/made_up.h"
 #include "model/exact/case_fold.h"
 
@@ -138,6 +139,9 @@ Result<std::shared_ptr<const Workshop>> Workshop::read(const ShopFile &file)
     auto builds = readBuilds(documentNamed(*documents, "builds.toml"), "builds.toml");
     if (!builds)
         return tl::unexpected(builds.error());
+    auto season = readSeasonOf(*documents);
+    if (!season)
+        return tl::unexpected(season.error());
     auto ledger = file.ledger();
     if (!ledger)
         return tl::unexpected(ledger.error());
@@ -162,7 +166,7 @@ Result<std::shared_ptr<const Workshop>> Workshop::read(const ShopFile &file)
     auto made = std::make_shared<Workshop>(Workshop{
         file.settings(), file.path(), std::move(*catalogue), std::move(*templates),
         std::move(*builds), std::move(*ledger), std::move(shelf), nullptr, std::move(*notes),
-        *looks, std::move(bars), std::move(madeUp), std::move(*bought)});
+        *looks, std::move(bars), std::move(madeUp), std::move(*bought), std::move(*season)});
     made->closer = std::make_unique<const JointCloser>(made->catalogue);
     return std::shared_ptr<const Workshop>(std::move(made));
 }

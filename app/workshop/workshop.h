@@ -12,6 +12,7 @@
 #include "model/exchange/template_toml.h"
 #include "model/joints/closing.h"
 #include "model/journal/notes/shop_notes.h"
+#include "model/spares/season.h"
 #include "model/storage/shop_file.h"
 #include "model/systems/template.h"
 
@@ -33,6 +34,7 @@ struct Workshop {
     Bars bars;                                       ///< The lots that a build may not use.
     std::map<std::string, Part, std::less<>> madeUp; ///< Made-up hoses, by their folded tags.
     Bought bought; ///< What is ordered, what came of it, what suppliers owe.
+    Season season; ///< The events that the shop goes to; none where it has no season.csv.
 
     /// Problem: a document of the shop that does not read (with its place), a damaged file.
     [[nodiscard]] static Result<std::shared_ptr<const Workshop>> read(const ShopFile &file);

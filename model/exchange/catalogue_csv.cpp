@@ -18,7 +18,8 @@ enum class SheetKind : std::uint8_t { Parts, Suppliers, Offers, Other };
 SheetKind sheetKind(std::string_view name)
 {
     const std::string_view base = name.substr(name.rfind('/') + 1);
-    if (!base.ends_with(".csv") || base == "stock.csv" || base == "rates.csv")
+    if (!base.ends_with(".csv") || base == "stock.csv" || base == "rates.csv" ||
+        base == "season.csv")
         return SheetKind::Other;
     return base == "suppliers.csv" ? SheetKind::Suppliers
            : base == "offers.csv"  ? SheetKind::Offers
