@@ -37,3 +37,11 @@ const std::string_view ${constant} = R\"__csv__(@text@)__csv__\";
 ")
   target_sources(${target} PRIVATE ${out})
 endfunction()
+
+# flarestock_precompiled(command <CLI/CLI.hpp> ...): headers that most files of a module include, read
+# once. Not with ccache, which does the same better for whoever builds often.
+function(flarestock_precompiled name)
+  if(NOT CMAKE_CXX_COMPILER_LAUNCHER)
+    target_precompile_headers(flarestock_${name} PRIVATE ${ARGN})
+  endif()
+endfunction()
