@@ -100,6 +100,16 @@ QString jsonText(std::string_view text)
     return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
 }
 
+QString jsonAmount(const Decimal &number)
+{
+    return jsonText(number.stripped().text());
+}
+
+QJsonValue textOrNull(std::string_view text)
+{
+    return text.empty() ? QJsonValue() : QJsonValue(jsonText(text));
+}
+
 CommandOutcome runCommand(const std::vector<std::string> &arguments)
 {
     assert(!arguments.empty());

@@ -30,6 +30,7 @@
 
 #pragma once
 
+#include "model/exact/decimal.h"
 #include "model/exact/problem.h"
 
 #include <QJsonObject>
@@ -70,7 +71,11 @@ inline constexpr const char *ShopHelp = "the shop: a file, or postgresql://role@
 
 /// "1 line", "2 lines", "0 lines".
 [[nodiscard]] std::string counted(std::size_t count, std::string_view noun);
-[[nodiscard]] QString jsonText(std::string_view text); ///< UTF-8 to a JSON string.
+[[nodiscard]] QString jsonText(std::string_view text);      ///< UTF-8 to a JSON string.
+[[nodiscard]] QJsonValue textOrNull(std::string_view text); ///< The same; null where it is empty.
+
+/// "2.5": without zeros at its end.
+[[nodiscard]] QString jsonAmount(const Decimal &number);
 
 /// Parses the arguments (without the program's name; at least one, asserted) and does what they
 /// say. Never throws for what was typed: an unknown command or option is refused in a sentence.

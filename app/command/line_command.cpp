@@ -22,7 +22,7 @@ namespace flarestock {
 namespace {
 
 /// As typed; empty where it was not.
-struct LineAsked {
+struct OneLineAsked {
     std::string fluid = "gasoline";
     std::string temperature = "20 C";
     std::string flow;
@@ -69,7 +69,7 @@ Result<Measure> eitherMeasure(const char *option, const std::string &typed, Dime
     return about(option, wrong.error());
 }
 
-Result<Liquid> fluidAsked(const LineAsked &asked)
+Result<Liquid> fluidAsked(const OneLineAsked &asked)
 {
     const auto fluid = parseFluid(asked.fluid);
     if (!fluid)
@@ -84,7 +84,7 @@ Result<Liquid> fluidAsked(const LineAsked &asked)
 }
 
 /// Density and viscosity, of the fluid unless given.
-Result<LineFlow> liquidOf(const LineAsked &asked)
+Result<LineFlow> liquidOf(const OneLineAsked &asked)
 {
     LineFlow line;
     const bool given = !asked.density.empty() && !asked.viscosity.empty();
@@ -111,7 +111,7 @@ Result<LineFlow> liquidOf(const LineAsked &asked)
 }
 
 /// In m³/s, by volume, by mass, or by the velocity in the line's bore.
-Result<double> flowOf(const LineAsked &asked, const LineFlow &line)
+Result<double> flowOf(const OneLineAsked &asked, const LineFlow &line)
 {
     if (!asked.velocity.empty()) {
         const auto velocity = siValue("--velocity", asked.velocity, Dimension::Velocity);
@@ -126,7 +126,7 @@ Result<double> flowOf(const LineAsked &asked, const LineFlow &line)
     return flow->dimension == Dimension::MassFlow ? flow->si / line.densityKgM3 : flow->si;
 }
 
-Result<LineFlow> lineOf(const LineAsked &asked)
+Result<LineFlow> lineOf(const OneLineAsked &asked)
 {
     auto line = liquidOf(asked);
     if (!line)
@@ -165,7 +165,7 @@ Result<LineFlow> lineOf(const LineAsked &asked)
     return line;
 }
 
-QJsonObject lineDocument(const LineAsked &asked, const LineFlow &line, const LineLoss &loss)
+QJsonObject lineDocument(const OneLineAsked &asked, const LineFlow &line, const LineLoss &loss)
 {
     QJsonObject document{
         {QStringLiteral("velocityMS"), loss.velocityMS},
@@ -193,7 +193,7 @@ std::string rounded(double number, const char *unit)
 }
 
 /// Where density and viscosity come from, so that an estimate is not taken for a measurement.
-std::string basisSentence(const LineAsked &asked, const LineFlow &line)
+std::string basisSentence(const OneLineAsked &asked, const LineFlow &line)
 {
     const std::string values =
         rounded(line.densityKgM3, " kg/m3, ") + rounded(line.viscosityPaS * 1000, " mPa.s");
@@ -205,7 +205,7 @@ std::string basisSentence(const LineAsked &asked, const LineFlow &line)
            std::string(liquid.source) + ").";
 }
 
-void sayLine(const LineAsked &asked, const LineFlow &line, const LineLoss &loss,
+void sayLine(const OneLineAsked &asked, const LineFlow &line, const LineLoss &loss,
              CommandOutcome &outcome)
 {
     outcome.print("pressure drop    " + rounded(loss.dropPa / 1000, " kPa (") +
@@ -231,7 +231,7 @@ void sayLine(const LineAsked &asked, const LineFlow &line, const LineLoss &loss,
     outcome.print(basisSentence(asked, line));
 }
 
-void answerLine(const LineAsked &asked, CommandOutcome &outcome)
+void answerLine(const OneLineAsked &asked, CommandOutcome &outcome)
 {
     const auto line = lineOf(asked);
     if (!line)
@@ -248,7 +248,7 @@ void answerLine(const LineAsked &asked, CommandOutcome &outcome)
 
 void addLineCommand(CLI::App &app, CommandOutcome &outcome)
 {
-    const auto asked = std::make_shared<LineAsked>();
+    const auto asked = std::make_shared<OneLineAsked>();
     CLI::App *command = app.add_subcommand("line", "Says what pressure a line takes from a flow.");
     command->add_option("--fluid", asked->fluid, "gives density and viscosity")
         ->capture_default_str();

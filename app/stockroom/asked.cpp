@@ -23,6 +23,8 @@ std::string remedyFor(const std::string &typed, const std::vector<std::string_vi
 /// More of them are no help in a sentence.
 constexpr std::size_t MostListed = 20;
 
+} // namespace
+
 std::string listed(const std::vector<std::string_view> &words)
 {
     std::string all;
@@ -30,8 +32,6 @@ std::string listed(const std::vector<std::string_view> &words)
         all += (all.empty() ? "" : ", ") + std::string(word);
     return all;
 }
-
-} // namespace
 
 Result<const Part *> partAsked(const std::string &typed, const Catalogue &catalogue)
 {

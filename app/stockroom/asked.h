@@ -9,6 +9,8 @@
 
 namespace flarestock {
 
+/// "A1, A2, A3"
+[[nodiscard]] std::string listed(const std::vector<std::string_view> &words);
 /// Of the catalogue, or a made-up hose by its tag.
 [[nodiscard]] Result<const Part *> partAsked(const std::string &typed, const Workshop &workshop);
 /// Of the catalogue only: what can be bought.

@@ -2,6 +2,7 @@
 
 #include "app/stockroom/renewing.h"
 
+#include "app/stockroom/asked.h"
 #include "app/stockroom/handing_out.h"
 #include "app/workshop/made_up.h"
 #include "model/exact/case_fold.h"
@@ -12,14 +13,6 @@
 namespace flarestock {
 
 namespace {
-
-std::string listed(const std::vector<std::string_view> &words)
-{
-    std::string all;
-    for (const std::string_view word : words)
-        all += (all.empty() ? "" : ", ") + std::string(word);
-    return all;
-}
 
 Result<const PlacedJoint *> jointAsked(const std::string &typed, const Expansion &expansion)
 {

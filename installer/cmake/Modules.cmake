@@ -38,10 +38,8 @@ const std::string_view ${constant} = R\"__csv__(@text@)__csv__\";
   target_sources(${target} PRIVATE ${out})
 endfunction()
 
-# flarestock_precompiled(command <CLI/CLI.hpp> ...): headers that most files of a module include, read
-# once. Not with ccache, which does the same better for whoever builds often.
-function(flarestock_precompiled name)
-  if(NOT CMAKE_CXX_COMPILER_LAUNCHER)
-    target_precompile_headers(flarestock_${name} PRIVATE ${ARGN})
-  endif()
+# flarestock_at_once(command): eight files of a module are one to the compiler, because what they include takes
+# it far longer than what they say. What two of them define for themselves must not have one name.
+function(flarestock_at_once name)
+  set_target_properties(flarestock_${name} PROPERTIES UNITY_BUILD ON UNITY_BUILD_BATCH_SIZE 8)
 endfunction()

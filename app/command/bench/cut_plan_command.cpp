@@ -22,7 +22,7 @@ namespace flarestock {
 
 namespace {
 
-struct PlanAsked : CutWords {
+struct CutPlanAsked : CutWords {
     std::string shop;
     std::string start;
     std::string far;
@@ -33,7 +33,7 @@ struct PlanAsked : CutWords {
 };
 
 /// What was typed, less what the two ends take up where they are named.
-Result<std::vector<std::int64_t>> cutLengths(const PlanAsked &asked, const Part &part,
+Result<std::vector<std::int64_t>> cutLengths(const CutPlanAsked &asked, const Part &part,
                                              const Workshop &workshop)
 {
     auto lengths = lengthsAsked(asked, part);
@@ -54,7 +54,7 @@ Result<std::vector<std::int64_t>> cutLengths(const PlanAsked &asked, const Part 
     return lengths;
 }
 
-Result<CutWish> wishOf(const PlanAsked &asked, const Part &part, const Workshop &workshop)
+Result<CutWish> wishOf(const CutPlanAsked &asked, const Part &part, const Workshop &workshop)
 {
     if (!isLength(part.unit))
         return problem(part.number, "is not cut from a length", "Name a hose or tubing.");
@@ -203,7 +203,7 @@ QJsonObject documentOf(const Said &said)
             {QStringLiteral("bound"), boundOf(said)}};
 }
 
-void answerPlan(const PlanAsked &asked, CommandOutcome &outcome)
+void answerPlan(const CutPlanAsked &asked, CommandOutcome &outcome)
 {
     const auto workshop = Workshop::open(asked.shop);
     if (!workshop)
@@ -233,7 +233,7 @@ void answerPlan(const PlanAsked &asked, CommandOutcome &outcome)
 
 void addCutPlanCommand(CLI::App &app, CommandOutcome &outcome)
 {
-    const auto asked = std::make_shared<PlanAsked>();
+    const auto asked = std::make_shared<CutPlanAsked>();
     CLI::App *command = app.add_subcommand(
         "cut-plan", "Says which lengths come off which pieces: remnants first, and least waste.");
     command->add_option("PART", asked->part, "the hose or tubing")->required();

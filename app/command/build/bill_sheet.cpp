@@ -61,7 +61,7 @@ std::string costText(std::int64_t micro)
     return Decimal::scaled(micro, 6).rescaled(2, Rounding::HalfEven).text();
 }
 
-std::string portText(const Port &port)
+std::string portWords(const Port &port)
 {
     return port.size.empty() ? "none" : port.text();
 }
@@ -91,8 +91,8 @@ std::string jointsOf(const Expansion &build)
                      {"to", TextTable::Side::Left},
                      {"verdict", TextTable::Side::Left}});
     for (const PlacedJoint &joint : build.joints)
-        table.add({joint.at, portText(joint.from), joint.way ? joint.way->key() : "-",
-                   portText(joint.to),
+        table.add({joint.at, portWords(joint.from), joint.way ? joint.way->key() : "-",
+                   portWords(joint.to),
                    joint.way ? std::string(text(joint.way->verdict())) : "open"});
     return "\nJOINTS\n" + table.text() + togetherOf(build);
 }

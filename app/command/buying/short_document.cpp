@@ -8,23 +8,13 @@ namespace flarestock {
 
 namespace {
 
-QString amount(const Decimal &number)
-{
-    return jsonText(number.stripped().text());
-}
-
-QJsonValue textOrNull(const std::string &text)
-{
-    return text.empty() ? QJsonValue() : jsonText(text);
-}
-
 QJsonArray comingArray(const std::vector<NeedLine::Coming> &coming)
 {
     QJsonArray all;
     for (const NeedLine::Coming &one : coming)
         all.append(QJsonObject{{QStringLiteral("order"), jsonText(one.order)},
                                {QStringLiteral("day"), jsonText(one.day)},
-                               {QStringLiteral("quantity"), amount(one.quantity)}});
+                               {QStringLiteral("quantity"), jsonAmount(one.quantity)}});
     return all;
 }
 
@@ -44,12 +34,12 @@ QJsonObject lineDocument(const NeedLine &line)
             {QStringLiteral("for"), jsonText(line.whom)},
             {QStringLiteral("place"), line.isPlace},
             {QStringLiteral("day"), textOrNull(line.day)},
-            {QStringLiteral("need"), amount(line.need)},
-            {QStringLiteral("own"), amount(line.own)},
-            {QStringLiteral("free"), amount(line.free)},
+            {QStringLiteral("need"), jsonAmount(line.need)},
+            {QStringLiteral("own"), jsonAmount(line.own)},
+            {QStringLiteral("free"), jsonAmount(line.free)},
             {QStringLiteral("coming"), comingArray(line.coming)},
             {QStringLiteral("comingLate"), comingArray(line.late)},
-            {QStringLiteral("short"), amount(line.shortBy)},
+            {QStringLiteral("short"), jsonAmount(line.shortBy)},
             {QStringLiteral("orderBy"), textOrNull(line.orderBy)},
             {QStringLiteral("pastDue"), line.isPastDue},
             {QStringLiteral("quicker"), textOrNull(line.quicker)},
@@ -69,9 +59,9 @@ QJsonObject needsDocument(const ShopNeeds &needs)
         QJsonArray wanted;
         for (const Shortage::For &one : shortage.wanted)
             wanted.append(QJsonObject{{QStringLiteral("for"), jsonText(one.whom)},
-                                      {QStringLiteral("quantity"), amount(one.quantity)}});
+                                      {QStringLiteral("quantity"), jsonAmount(one.quantity)}});
         shortages.append(QJsonObject{{QStringLiteral("part"), jsonText(shortage.part)},
-                                     {QStringLiteral("quantity"), amount(shortage.quantity)},
+                                     {QStringLiteral("quantity"), jsonAmount(shortage.quantity)},
                                      {QStringLiteral("day"), textOrNull(shortage.day)},
                                      {QStringLiteral("wanted"), wanted},
                                      {QStringLiteral("instead"), texts(shortage.instead)}});

@@ -20,11 +20,6 @@ QJsonValue dayValue(const SaidPlan &said, DayNumber number)
     return static_cast<qint64>(number);
 }
 
-QString amount(const Decimal &number)
-{
-    return jsonText(number.stripped().text());
-}
-
 QString key(const SaidPlan &said)
 {
     return said.isCalendar ? QStringLiteral("day") : QStringLiteral("period");
@@ -35,11 +30,11 @@ QJsonArray daysOf(const SaidPlan &said, const NettedPlan::Item &item)
     QJsonArray days;
     for (const NettedDay &day : said.days(item))
         days.append(QJsonObject{{key(said), dayValue(said, day.day)},
-                                {QStringLiteral("gross"), amount(day.gross)},
-                                {QStringLiteral("scheduled"), amount(day.scheduled)},
-                                {QStringLiteral("net"), amount(day.net)},
-                                {QStringLiteral("receipt"), amount(day.planned)},
-                                {QStringLiteral("balance"), amount(day.balance)}});
+                                {QStringLiteral("gross"), jsonAmount(day.gross)},
+                                {QStringLiteral("scheduled"), jsonAmount(day.scheduled)},
+                                {QStringLiteral("net"), jsonAmount(day.net)},
+                                {QStringLiteral("receipt"), jsonAmount(day.planned)},
+                                {QStringLiteral("balance"), jsonAmount(day.balance)}});
     return days;
 }
 
@@ -49,14 +44,14 @@ QJsonArray releasesOf(const SaidPlan &said, const NettedPlan::Item &item)
     for (const PlannedOrder &order : item.orders)
         releases.append(QJsonObject{{QStringLiteral("release"), dayValue(said, order.release)},
                                     {QStringLiteral("receipt"), dayValue(said, order.receipt)},
-                                    {QStringLiteral("quantity"), amount(order.quantity)},
+                                    {QStringLiteral("quantity"), jsonAmount(order.quantity)},
                                     {QStringLiteral("pastDue"), order.isPastDue}});
     return releases;
 }
 
 QJsonObject pegOf(const SaidPlan &said, const Peg &peg)
 {
-    QJsonObject document{{QStringLiteral("quantity"), amount(peg.quantity)}};
+    QJsonObject document{{QStringLiteral("quantity"), jsonAmount(peg.quantity)}};
     switch (peg.from) {
     case Peg::From::OnHand:
         document.insert(QStringLiteral("from"), QStringLiteral("on hand"));
@@ -83,11 +78,11 @@ QJsonObject needOf(const SaidPlan &said, const MetWant &met)
     const auto orderBy = met.orderBy();
     return {{QStringLiteral("item"), jsonText(met.want.item)},
             {key(said), dayValue(said, met.want.day)},
-            {QStringLiteral("quantity"), amount(met.want.quantity)},
+            {QStringLiteral("quantity"), jsonAmount(met.want.quantity)},
             {QStringLiteral("for"), jsonText(met.want.whom)},
             {QStringLiteral("forItem"), met.byItem},
-            {QStringLiteral("covered"), amount(met.covered())},
-            {QStringLiteral("short"), amount(met.shortBy())},
+            {QStringLiteral("covered"), jsonAmount(met.covered())},
+            {QStringLiteral("short"), jsonAmount(met.shortBy())},
             {QStringLiteral("orderBy"), orderBy ? dayValue(said, *orderBy) : QJsonValue()},
             {QStringLiteral("pastDue"), orderBy && *orderBy < said.first},
             {QStringLiteral("metBy"), pegs}};
@@ -157,11 +152,11 @@ QJsonObject planDocument(const SaidPlan &said)
     for (const NettedPlan::Item &item : said.plan.items) {
         QJsonArray balances;
         for (const NettedDay &day : said.days(item))
-            balances.append(amount(day.balance));
+            balances.append(jsonAmount(day.balance));
         items.append(
             QJsonObject{{QStringLiteral("item"), jsonText(item.id)},
                         {QStringLiteral("level"), item.lowLevel},
-                        {QStringLiteral("onHand"), amount(item.onHand)},
+                        {QStringLiteral("onHand"), jsonAmount(item.onHand)},
                         {said.isCalendar ? QStringLiteral("days") : QStringLiteral("periods"),
                          daysOf(said, item)},
                         {QStringLiteral("balances"), balances},

@@ -8,11 +8,6 @@ namespace flarestock {
 
 namespace {
 
-QString amount(const Decimal &number)
-{
-    return jsonText(number.stripped().text());
-}
-
 QJsonValue dayOrNull(const std::string &day)
 {
     return day.empty() ? QJsonValue() : QJsonValue(jsonText(day));
@@ -22,8 +17,8 @@ QJsonObject lineDocument(const PlannedLine &line)
 {
     return {{QStringLiteral("part"), jsonText(line.offer->part)},
             {QStringLiteral("supplierPart"), jsonText(line.offer->supplierNumber)},
-            {QStringLiteral("quantity"), amount(line.quantity)},
-            {QStringLiteral("pack"), amount(line.offer->pack)},
+            {QStringLiteral("quantity"), jsonAmount(line.quantity)},
+            {QStringLiteral("pack"), jsonAmount(line.offer->pack)},
             {QStringLiteral("unitPrice"), jsonText(line.priceEach.text())},
             {QStringLiteral("cost"), jsonText(line.cost.text())},
             {QStringLiteral("hereBy"), jsonText(line.hereBy)},
@@ -54,12 +49,12 @@ QJsonObject partDocument(const PlannedPart &part)
     QJsonArray late;
     for (const auto &one : part.late)
         late.append(QJsonObject{{QStringLiteral("day"), jsonText(one.day)},
-                                {QStringLiteral("quantity"), amount(one.quantity)},
+                                {QStringLiteral("quantity"), jsonAmount(one.quantity)},
                                 {QStringLiteral("hereBy"), jsonText(one.hereBy)}});
     return {{QStringLiteral("part"), jsonText(part.part)},
-            {QStringLiteral("short"), amount(part.shortBy)},
-            {QStringLiteral("bought"), amount(part.bought)},
-            {QStringLiteral("leftOver"), amount(part.leftOver)},
+            {QStringLiteral("short"), jsonAmount(part.shortBy)},
+            {QStringLiteral("bought"), jsonAmount(part.bought)},
+            {QStringLiteral("leftOver"), jsonAmount(part.leftOver)},
             {QStringLiteral("late"), late}};
 }
 
@@ -106,7 +101,7 @@ QJsonObject planDocument(const Planned &planned, const Workshop &workshop)
     QJsonArray unplaced;
     for (const Unplaced &one : plan.unplaced)
         unplaced.append(QJsonObject{{QStringLiteral("part"), jsonText(one.shortage.part)},
-                                    {QStringLiteral("quantity"), amount(one.shortage.quantity)},
+                                    {QStringLiteral("quantity"), jsonAmount(one.shortage.quantity)},
                                     {QStringLiteral("day"), dayOrNull(one.shortage.day)},
                                     {QStringLiteral("why"), jsonText(one.why)}});
     QJsonArray others;

@@ -24,11 +24,6 @@ struct ListAsked {
     bool json = false;
 };
 
-QJsonValue textOrNull(const std::string &said)
-{
-    return said.empty() ? QJsonValue() : jsonText(said);
-}
-
 QJsonObject stockDocument(const std::vector<StockLine> &lines, const std::vector<LevelSeen> &levels)
 {
     QJsonArray stock;

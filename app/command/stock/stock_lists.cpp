@@ -12,11 +12,6 @@ namespace {
 
 using Side = TextTable::Side;
 
-QJsonValue textOrNull(const std::string &said)
-{
-    return said.empty() ? QJsonValue() : jsonText(said);
-}
-
 std::string fromText(const FillLine &line)
 {
     std::string said;
