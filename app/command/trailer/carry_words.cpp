@@ -17,11 +17,6 @@ namespace {
 constexpr std::int64_t RowsBehind = 2;
 constexpr std::int64_t RowsMost = 400;
 
-std::string pieces(std::int64_t count)
-{
-    return counted(static_cast<std::size_t>(count), "piece");
-}
-
 std::string moneyText(std::int64_t micros)
 {
     const Decimal exact = Decimal::scaled(micros, 6).stripped();
