@@ -10,8 +10,6 @@ namespace flarestock {
 
 namespace {
 
-constexpr std::array<std::string_view, 3> Measures = {"event", "run", "hour"};
-
 std::string fixedText(double number, int decimals)
 {
     std::array<char, 400> digits{};
@@ -55,25 +53,6 @@ void choose(CarryLine &line, const SpareDemand &demand)
 }
 
 } // namespace
-
-std::string_view text(Spending spending) noexcept
-{
-    constexpr std::array<std::string_view, 3> words = {"chance", "wear", "crash"};
-    return words[static_cast<std::size_t>(spending)];
-}
-
-std::string_view text(RunningIn measure) noexcept
-{
-    return Measures[static_cast<std::size_t>(measure)];
-}
-
-std::optional<RunningIn> parseRunningIn(std::string_view text) noexcept
-{
-    for (std::size_t i = 0; i < Measures.size(); ++i)
-        if (text == Measures[i] || text == std::string(Measures[i]) + "s")
-            return static_cast<RunningIn>(i);
-    return std::nullopt;
-}
 
 Result<CarryLine> carryByRate(const Rational &rate, RunningIn per, const ComingRunning &coming,
                               double certainty)

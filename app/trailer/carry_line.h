@@ -8,6 +8,7 @@
 
 #include "model/exact/rational.h"
 #include "model/spares/carry/spare_demand.h"
+#include "model/spares/carry/spending.h"
 #include "model/spares/carry/wearing_out.h"
 
 #include <optional>
@@ -15,15 +16,6 @@
 #include <vector>
 
 namespace flarestock {
-
-/// How a part is spent: by chance, one at a time; by an interval; several at once by a crash.
-enum class Spending : std::uint8_t { Chance, Wear, Crash };
-[[nodiscard]] std::string_view text(Spending spending) noexcept; ///< "chance", "wear", "crash"
-
-/// What running is counted in.
-enum class RunningIn : std::uint8_t { Events, Runs, Hours };
-[[nodiscard]] std::string_view text(RunningIn measure) noexcept; ///< "event", "run", "hour"
-[[nodiscard]] std::optional<RunningIn> parseRunningIn(std::string_view text) noexcept;
 
 /// Running that is to come, of every piece that is fitted, and how it was reckoned.
 struct ComingRunning {

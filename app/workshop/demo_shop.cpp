@@ -4,6 +4,7 @@
 
 #include "app/workshop/clock.h"
 #include "model/exchange/shop_toml.h"
+#include "model/exchange/spares/kept_csv.h"
 
 #include <QDirIterator>
 #include <QFile>
@@ -53,6 +54,26 @@ Result<Movement> openingOf(const OpeningStock &row, const Catalogue &catalogue,
     return movement;
 }
 
+/// What places are to hold from the first day on; nothing where there is no kept.csv.
+Result<std::vector<Record>> keptOf(const TextFiles &documents, const Catalogue &catalogue,
+                                   const std::vector<Place> &places, std::int64_t now)
+{
+    std::vector<Record> records;
+    const auto text = documents.find("kept.csv");
+    if (text == documents.end())
+        return records;
+    auto kept = readKept(text->second, text->first, catalogue, places);
+    if (!kept)
+        return tl::unexpected(kept.error());
+    for (Keeping &keeping : *kept) {
+        keeping.id = freshId();
+        keeping.who = "opening count";
+        keeping.at = now;
+        records.push_back(keeping.asRecord());
+    }
+    return records;
+}
+
 } // namespace
 
 TextFiles demoDocuments()
@@ -90,13 +111,17 @@ Result<NewShop> newShopOf(const TextFiles &documents, std::int64_t now)
                                  *catalogue, plan->places);
     if (!rows)
         return tl::unexpected(rows.error());
+    auto kept = keptOf(documents, *catalogue, plan->places, now);
+    if (!kept)
+        return tl::unexpected(kept.error());
     NewShop shop{{plan->title, plan->currency, plan->costing},
                  plan->places,
                  documents,
                  {},
                  {},
                  "opening count",
-                 now};
+                 now,
+                 std::move(*kept)};
     for (const auto &row : *rows) {
         auto movement = openingOf(row, *catalogue, {opening->id, now});
         if (!movement)

@@ -3,6 +3,7 @@
 #include "app/workshop/documents.h"
 
 #include "model/exchange/season/season_csv.h"
+#include "model/exchange/spares/spares_csv.h"
 #include "model/exchange/template_toml.h"
 
 #include <QCryptographicHash>
@@ -145,6 +146,22 @@ Result<Season> readSeasonOf(const TextFiles &documents)
     return season == documents.end() ? Season() : readSeason(season->second, season->first);
 }
 
+namespace {
+
+/// Whether what the shop says of its spares reads.
+Result<void> readSparesOf(const TextFiles &documents)
+{
+    if (const auto spares = documents.find("spares.csv"); spares != documents.end())
+        if (const auto read = readSpendings(spares->second, spares->first); !read)
+            return tl::unexpected(read.error());
+    if (const auto used = documents.find("used.csv"); used != documents.end())
+        if (const auto read = readPastUses(used->second, used->first); !read)
+            return tl::unexpected(read.error());
+    return {};
+}
+
+} // namespace
+
 Result<Catalogue> readCatalogueAndPlans(const TextFiles &documents)
 {
     auto catalogue = readCatalogue(documents);
@@ -154,6 +171,8 @@ Result<Catalogue> readCatalogueAndPlans(const TextFiles &documents)
         return tl::unexpected(templates.error());
     if (const auto season = readSeasonOf(documents); !season)
         return tl::unexpected(season.error());
+    if (const auto spares = readSparesOf(documents); !spares)
+        return tl::unexpected(spares.error());
     const auto builds = documents.find("builds.toml");
     if (builds == documents.end())
         return catalogue;

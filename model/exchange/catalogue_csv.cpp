@@ -5,6 +5,8 @@
 #include "model/exchange/catalogue/part_columns.h"
 #include "model/exchange/catalogue/trade_rows.h"
 
+#include <algorithm>
+#include <array>
 #include <deque>
 
 namespace flarestock {
@@ -18,8 +20,9 @@ enum class SheetKind : std::uint8_t { Parts, Suppliers, Offers, Other };
 SheetKind sheetKind(std::string_view name)
 {
     const std::string_view base = name.substr(name.rfind('/') + 1);
-    if (!base.ends_with(".csv") || base == "stock.csv" || base == "rates.csv" ||
-        base == "season.csv")
+    constexpr std::array<std::string_view, 6> others = {"stock.csv",  "kept.csv",   "rates.csv",
+                                                        "season.csv", "spares.csv", "used.csv"};
+    if (!base.ends_with(".csv") || std::find(others.begin(), others.end(), base) != others.end())
         return SheetKind::Other;
     return base == "suppliers.csv" ? SheetKind::Suppliers
            : base == "offers.csv"  ? SheetKind::Offers

@@ -22,7 +22,7 @@ struct ImportAsked : ShopAsked {
 /// What the shop began with; it is not read again.
 bool isOfTheBeginning(const std::string &name)
 {
-    return name == "shop.toml" || name == "stock.csv";
+    return name == "shop.toml" || name == "stock.csv" || name == "kept.csv";
 }
 
 /// Of what lies somewhere the catalogue has to know what it is. Where the shop's own does not read,

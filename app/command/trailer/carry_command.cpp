@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
 //
 // `flarestock carry`: how many spares to carry for so many events at so much certainty, with the
-// sum behind it; of numbers, or of a kit at least money.
+// sum behind it; of a shop's parts by their own history, of numbers, or of a kit at least money.
 
 #include "app/command/command.h"
-#include "app/command/trailer/carry_asked.h"
+#include "app/command/trailer/carry_shop.h"
 #include "app/command/trailer/carry_words.h"
 #include "model/exchange/spares/kit_csv.h"
 
@@ -20,8 +20,8 @@ namespace {
 
 struct CarryAsked {
     CarryNumbers numbers;
+    CarryShopAsked shop;
     std::string kit;
-    bool json = false;
 };
 
 Result<std::vector<KitRow>> kitAsked(const std::string &path)
@@ -70,19 +70,24 @@ void answerKit(const CarryAsked &asked, CommandOutcome &outcome)
                          (kit->at(i).price * Decimal(1'000'000)).toInt64().value_or(0)});
     const KitPlan plan = planKit(parts, *certainty);
     const SaidKit said{plan, parts, *lines, {}, *certainty, 0};
-    if (asked.json)
+    if (asked.shop.json)
         return outcome.print(kitDocument(said));
     outcome.out += kitSentences(said);
 }
 
 void answer(const CarryAsked &asked, CommandOutcome &outcome)
 {
+    if (!asked.shop.shop.empty())
+        return answerCarryOfShop(asked.shop, asked.numbers, outcome);
+    if (!asked.shop.parts.empty())
+        return outcome.refuse(
+            {asked.shop.parts.front(), "is a part of no shop that was named", "Add --shop FILE."});
     if (!asked.kit.empty())
         return answerKit(asked, outcome);
     const auto line = lineOfNumbers(asked.numbers);
     if (!line)
         return outcome.refuse(line.error());
-    if (asked.json)
+    if (asked.shop.json)
         return outcome.print(carryDocument(*line));
     outcome.out += carrySentences(*line);
 }
@@ -99,7 +104,7 @@ void addNumbers(CLI::App &command, CarryNumbers &numbers)
     command.add_option("--per", numbers.per, "what the rate counts: event, run or hour");
     command.add_option("--events", numbers.events, "so many events are to come");
     command.add_option("--delivery", numbers.delivery,
-                       "after so many events what was used has come again");
+                       "what was used has come again after so many events (of a shop: days)");
     command.add_option("--runs", numbers.runs, "of a car at an event");
     command.add_option("--hours", numbers.hours, "of a car at an event");
     command.add_option("--cars", numbers.cars, "so many cars share the spares; 1 where not said");
@@ -113,6 +118,27 @@ void addNumbers(CLI::App &command, CarryNumbers &numbers)
                        "that nothing lacks: 95% (which it is where not said), 0.95");
 }
 
+void addShop(CLI::App &command, CarryShopAsked &shop)
+{
+    command.add_option("PART", shop.parts,
+                       "parts of a shop; where none is named those of its spares.csv");
+    addShopOptions(command, shop);
+    auto *file = command.get_option("--shop")->required(false);
+    command.add_option("--until", shop.until, "the events that begin by this day")->needs(file);
+    command.add_option("--event", shop.event, "this event alone")->needs(file);
+    command.add_option("--on", shop.on, "as of this day; today where not said")->needs(file);
+    auto *keep = command.add_option("--keep", shop.keep,
+                                    "this drawer is to hold so much from now on: trailer-1");
+    keep->needs(file);
+    auto *together = command.add_flag("--together", shop.together,
+                                      "that nothing of all of them lacks, at least money");
+    together->needs(file)->excludes(keep);
+    command.add_flag("--csv", shop.csv, "print the parts as CSV")
+        ->needs(file)
+        ->excludes(keep)
+        ->excludes(together);
+}
+
 } // namespace
 
 void addCarryCommand(CLI::App &app, CommandOutcome &outcome)
@@ -124,7 +150,7 @@ void addCarryCommand(CLI::App &app, CommandOutcome &outcome)
     command->add_option("--kit", asked->kit,
                         "a table of parts (part, rate, price, each): all of them together, at "
                         "least money");
-    command->add_flag("--json", asked->json, JsonHelp);
+    addShop(*command, asked->shop);
     command->callback([asked, &outcome] { answer(*asked, outcome); });
 }
 
