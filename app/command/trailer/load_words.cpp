@@ -15,11 +15,6 @@ namespace {
 using Side = TextTable::Side;
 using Shown = TextTable::Shown;
 
-QJsonValue textOrNull(const std::string &said)
-{
-    return said.empty() ? QJsonValue() : jsonText(said);
-}
-
 std::string titleOf(const Workshop &workshop, const std::string &place)
 {
     const Place *found = workshop.ledger.place(place);
