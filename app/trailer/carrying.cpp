@@ -86,9 +86,10 @@ private:
         }
         carry.events = std::move(lasting);
         most.amount = most.amount.stripped();
-        most.sum = most.amount.text() + " " + std::string(text(m_running.per())) +
-                   "s of a fitted piece at " + std::to_string(carry.events.size()) +
-                   (carry.events.size() == 1 ? " event" : " events");
+        most.sum =
+            most.amount.text() + " " + std::string(text(m_running.per())) +
+            (most.amount == Decimal(1) ? " of a fitted piece at " : "s of a fitted piece at ") +
+            std::to_string(carry.events.size()) + (carry.events.size() == 1 ? " event" : " events");
         return most;
     }
 
