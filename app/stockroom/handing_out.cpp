@@ -33,11 +33,11 @@ BuildDone doneOf(const BuildPlan &plan, const By &by)
 void openOne(Action &action, const Workshop &workshop, const BuildPlan &plan, const By &by)
 {
     const BuildStanding &standing = workshop.notes.build(plan.id);
-    if (action.movements.empty() || (standing.testsNow().empty() && !standing.isDone()))
+    if (standing.testsNow().empty() && !standing.isDone())
         return;
     BuildDone opened = doneOf(plan, by);
     opened.id =
-        idWithin(action.movements.front().id,
+        idWithin(action.movements.empty() ? by.action.value() : action.movements.front().id,
                  action.movements.size() + action.records.size() + action.afterwards.size());
     opened.open = opened.changed = true;
     opened.why = "its pieces have changed since its leak test";
@@ -113,6 +113,11 @@ void openAgain(Action &action, const Workshop &workshop, const By &by)
     }
 }
 
+void openAgain(Action &action, const Workshop &workshop, const BuildPlan &plan, const By &by)
+{
+    openOne(action, workshop, plan, by);
+}
+
 Action changed(std::vector<Movement> movements, const Workshop &workshop, const By &by)
 {
     Action action = numbered(std::move(movements), by);
@@ -124,7 +129,8 @@ Action changed(std::vector<Movement> movements, const Workshop &workshop, const 
                const By &by)
 {
     Action action = numbered(std::move(movements), by);
-    openOne(action, workshop, plan, by);
+    if (!action.movements.empty())
+        openOne(action, workshop, plan, by);
     return action;
 }
 

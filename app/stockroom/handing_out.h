@@ -32,6 +32,8 @@ struct GiveBackWords {
 /// Every build that the movements of the action name is open again with it, where a leak test of it
 /// stands or it is done: a test says nothing of pieces that came or went after it.
 void openAgain(Action &action, const Workshop &workshop, const By &by);
+/// The same of a build that was opened; where nothing moves `by` has the action's id.
+void openAgain(Action &action, const Workshop &workshop, const BuildPlan &plan, const By &by);
 /// Movements of pieces to or from a build as one action, with openAgain().
 [[nodiscard]] Action changed(std::vector<Movement> movements, const Workshop &workshop,
                              const By &by);

@@ -6,6 +6,7 @@
 #include "app/workshop/clock.h"
 #include "model/buying/order_steps.h"
 #include "model/journal/notes/build_log.h"
+#include "model/servicing/outing.h"
 
 #include <algorithm>
 
@@ -38,6 +39,8 @@ Result<std::optional<Record>> opposite(const Record &past, const BuyingBook &buy
         promise->quantity = -promise->quantity;
         return std::optional(promise->asRecord());
     }
+    if (past.kind == RecordKind::Outing || past.kind == RecordKind::Servicing)
+        return std::optional(takingBack(past));
     if (past.kind == RecordKind::Done) {
         auto done = BuildDone::read(past);
         if (!done)

@@ -4,6 +4,7 @@
 
 #include "model/exchange/season/season_csv.h"
 #include "model/exchange/spares/spares_csv.h"
+#include "model/exchange/servicing/intervals_csv.h"
 #include "model/exchange/template_toml.h"
 
 #include <QCryptographicHash>
@@ -173,6 +174,10 @@ Result<Catalogue> readCatalogueAndPlans(const TextFiles &documents)
         return tl::unexpected(season.error());
     if (const auto spares = readSparesOf(documents); !spares)
         return tl::unexpected(spares.error());
+    if (const auto own = documents.find("intervals.csv"); own != documents.end()) {
+        if (const auto intervals = readIntervals(own->second, own->first); !intervals)
+            return tl::unexpected(intervals.error());
+    }
     const auto builds = documents.find("builds.toml");
     if (builds == documents.end())
         return catalogue;

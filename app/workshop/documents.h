@@ -41,8 +41,8 @@ private:
 /// The events that the shop goes to; none where it has no season.csv. Problem: it does not read.
 [[nodiscard]] Result<Season> readSeasonOf(const TextFiles &documents);
 
-/// The catalogue of documents of which catalogue, templates, season and builds can be read.
-/// Problem: the first that cannot, with file, line and column.
+/// The catalogue of documents of which catalogue, templates, season, intervals and builds can be
+/// read. Problem: the first that cannot, with file, line and column.
 [[nodiscard]] Result<Catalogue> readCatalogueAndPlans(const TextFiles &documents);
 
 } // namespace flarestock

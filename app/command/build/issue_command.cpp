@@ -4,6 +4,7 @@
 
 #include "app/command/shop_options.h"
 #include "app/command/text_table.h"
+#include "app/garage/cautions.h"
 #include "app/stockroom/bench/hoses_for_runs.h"
 #include "app/stockroom/handing_out.h"
 
@@ -139,8 +140,11 @@ void answerIssue(const IssueAsked &asked, OpenShop &shop, CommandOutcome &outcom
     const MadeUpSaid madeUp = madeUpFor(*worked, *shop.workshop, **plan);
     QJsonObject document = documentOf(list, **plan);
     document.insert(QStringLiteral("madeUp"), madeUp.document);
-    const std::string table =
-        (list.picks.empty() && list.lacking.empty() ? std::string() : tableOf(list)) + madeUp.lines;
+    document.insert(QStringLiteral("caution"), jsonText(OpeningCaution));
+    const std::string table = (list.picks.empty() && list.lacking.empty()
+                                   ? std::string()
+                                   : tableOf(list) + "  " + std::string(OpeningCaution) + "\n") +
+                              madeUp.lines;
     const auto movements = issueMovements(list, *shop.workshop, **plan);
     if (!movements)
         return outcome.refuse(movements.error());

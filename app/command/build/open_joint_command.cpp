@@ -4,6 +4,7 @@
 
 #include "app/command/shop_options.h"
 #include "app/command/text_table.h"
+#include "app/garage/cautions.h"
 #include "app/stockroom/renewing.h"
 
 #include <CLI/CLI.hpp>
@@ -20,10 +21,6 @@ struct OpenJointAsked : ShopAsked {
     std::string joint;
     bool strict = false;
 };
-
-constexpr const char *Caution =
-    "before it is opened: relieve the pressure, catch the fluid, no ignition source, eyes and skin "
-    "protected, extinguisher at hand; afterwards leak-test it";
 
 std::string tableOf(const RenewedAction &made)
 {
@@ -59,7 +56,7 @@ QJsonObject documentOf(const RenewedAction &made)
     return {{QStringLiteral("joint"), jsonText(made.joint)},
             {QStringLiteral("at"), jsonText(made.at)},
             {QStringLiteral("pieces"), pieces},
-            {QStringLiteral("caution"), jsonText(Caution)}};
+            {QStringLiteral("caution"), jsonText(OpeningCaution)}};
 }
 
 void answerOpenJoint(const OpenJointAsked &asked, OpenShop &shop, CommandOutcome &outcome)
@@ -69,7 +66,7 @@ void answerOpenJoint(const OpenJointAsked &asked, OpenShop &shop, CommandOutcome
     const auto made = openedJoint(asked.build, asked.joint, *shop.workshop, shop.by);
     if (!made)
         return outcome.refuse(made.error());
-    const std::string table = tableOf(*made) + "  " + Caution + "\n";
+    const std::string table = tableOf(*made) + "  " + std::string(OpeningCaution) + "\n";
     if (made->action.movements.empty())
         asked.json ? outcome.print(documentOf(*made)) : outcome.print(table + "nothing to take");
     else

@@ -1,0 +1,137 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/command/servicing/due_words.h"
+
+#include "app/command/text_table.h"
+#include "app/stockroom/asked.h"
+#include "model/exchange/papers/order_csv.h"
+
+#include <QJsonArray>
+
+namespace flarestock {
+
+namespace {
+
+template <class T>
+QJsonValue orNull(const std::optional<T> &number)
+{
+    return number ? QJsonValue(static_cast<qint64>(*number)) : QJsonValue();
+}
+
+QJsonValue orNull(const std::string &text)
+{
+    return text.empty() ? QJsonValue() : jsonText(text);
+}
+
+std::string joined(const std::vector<std::string> &all, const char *between)
+{
+    std::string text;
+    for (const std::string &one : all)
+        text += (text.empty() ? "" : between) + one;
+    return text;
+}
+
+} // namespace
+
+std::string_view doText(Work work) noexcept
+{
+    return work == Work::Washed ? "wash" : work == Work::Inspected ? "inspect" : "replace";
+}
+
+std::string partsText(const DueLine &line)
+{
+    std::string text;
+    for (const DuePart &one : line.parts)
+        text += (text.empty() ? "" : "; ") + one.part->number + " " + spoken(one.need, *one.part) +
+                (one.shortBy() > 0 ? ", " + spoken(one.shortBy(), *one.part) + " short" : "");
+    return text;
+}
+
+std::string whyText(const DueWork &work)
+{
+    std::string text = joined(work.why, "; ");
+    if (!work.stops.empty())
+        text += (text.empty() ? "" : "; ") + ("stops " + joined(work.stops, ", "));
+    return text;
+}
+
+std::string dueSheet(const std::vector<DueLine> &lines, const Garage &garage)
+{
+    using Side = TextTable::Side;
+    using Shown = TextTable::Shown;
+    if (lines.empty())
+        return "nothing is due\n";
+    TextTable table({{"when", Side::Left},
+                     {"car", Side::Left},
+                     {"do", Side::Left},
+                     {"position", Side::Left},
+                     {"piece", Side::Left},
+                     {"by", Side::Left, Shown::WhereFilled},
+                     {"before", Side::Left, Shown::WhereFilled},
+                     {"why", Side::Left},
+                     {"takes", Side::Left, Shown::WhereFilled}});
+    for (const DueLine &line : lines) {
+        const LotKey &piece = line.work.piece->piece;
+        table.add({std::string(text(line.work.standing)), line.car,
+                   std::string(doText(line.work.todo)), line.work.piece->position,
+                   piece.lot.empty() ? piece.part : piece.part + " " + piece.lot, line.by,
+                   line.work.before, whyText(line.work), partsText(line)});
+    }
+    return table.text() +
+           (garage.ownIntervals
+                ? ""
+                : "  by the usual intervals: the shop has no intervals.csv of its own\n");
+}
+
+std::string dueNeeds(const std::vector<DueLine> &lines)
+{
+    std::string table = "part,quantity,day,for\n";
+    for (const DueLine &line : lines) {
+        for (const DuePart &one : line.parts) {
+            if (one.shortBy() > 0)
+                table += csvCell(one.part->number) + "," + amountText(one.shortBy(), *one.part) +
+                         "," + line.by + "," + csvCell(line.car) + "\n";
+        }
+    }
+    return table;
+}
+
+QJsonObject dueDocument(const DueLine &line)
+{
+    const DueWork &work = line.work;
+    QJsonArray why;
+    for (const std::string &one : work.why)
+        why.append(jsonText(one));
+    QJsonArray stops;
+    for (const std::string &one : work.stops)
+        stops.append(jsonText(one));
+    QJsonArray parts;
+    for (const DuePart &one : line.parts)
+        parts.append(
+            QJsonObject{{QStringLiteral("part"), jsonText(one.part->number)},
+                        {QStringLiteral("need"), jsonText(amountText(one.need, *one.part))},
+                        {QStringLiteral("free"), jsonText(amountText(one.free, *one.part))},
+                        {QStringLiteral("short"), jsonText(amountText(one.shortBy(), *one.part))},
+                        {QStringLiteral("unit"), jsonText(text(one.part->unit))}});
+    return {
+        {QStringLiteral("car"), jsonText(line.car)},
+        {QStringLiteral("position"), jsonText(work.piece->position)},
+        {QStringLiteral("said"), jsonText(line.said)},
+        {QStringLiteral("part"), jsonText(work.piece->piece.part)},
+        {QStringLiteral("lot"), orNull(work.piece->piece.lot)},
+        {QStringLiteral("do"), jsonText(doText(work.todo))},
+        {QStringLiteral("standing"), jsonText(text(work.standing))},
+        {QStringLiteral("by"), orNull(line.by)},
+        {QStringLiteral("runsLeft"), orNull(work.runsLeft)},
+        {QStringLiteral("hoursLeft"),
+         work.hoursLeft ? jsonText(work.hoursLeft->stripped().text()) : QJsonValue()},
+        {QStringLiteral("eventsLeft"), orNull(work.eventsLeft)},
+        {QStringLiteral("lastDay"), orNull(work.lastDay)},
+        {QStringLiteral("before"), orNull(work.before)},
+        {QStringLiteral("stops"), stops},
+        {QStringLiteral("why"), why},
+        {QStringLiteral("source"), work.interval ? orNull(work.interval->source) : QJsonValue()},
+        {QStringLiteral("parts"), parts}};
+}
+
+} // namespace flarestock

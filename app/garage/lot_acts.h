@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: MIT
+//
+// Lot acts: what to do about a lot that was traced, what is most dangerous first.
+
+#pragma once
+
+#include "app/garage/lot_trace.h"
+
+namespace flarestock {
+
+/// Brakes before fuel before the rest; of a car the one with the nearest event first; then what was
+/// lent or is out, then what lies in stock.
+[[nodiscard]] std::vector<TraceAct> actsFor(const LotTrace &trace, const Garage &garage,
+                                            const std::string &today);
+
+} // namespace flarestock
