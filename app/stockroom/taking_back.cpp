@@ -97,7 +97,7 @@ Result<std::int64_t> givenBack(const std::string &part, const std::vector<Moveme
         return tl::unexpected(ofPart.error());
     Ledger history({shop.places().begin(), shop.places().end()}, shop.costing());
     for (const Movement &one : *ofPart)
-        static_cast<void>(history.apply(one)); // The file holds none that would be refused.
+        static_cast<void>(history.take(one)); // The file holds none that would be refused.
     std::int64_t sum = 0;
     for (Movement reversal : reversals) {
         if (reversal.part != part)

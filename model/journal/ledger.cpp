@@ -109,7 +109,9 @@ void Ledger::know(const Movement &past, bool reversed, const Layers &moved)
     // Ids grow with time, so that most are the last.
     m_past.insert_or_assign(
         m_past.end(), past.id,
-        Past{source(past), past.quantity, past.value, reversed, target(past), moved});
+        // What it took along was worth what its layers say, also where it was taken in.
+        Past{source(past), past.quantity, moved.empty() ? past.value : sumOf(moved).value, reversed,
+             target(past), moved, past.deed == Deed::Settle});
 }
 
 Layers Ledger::movedBy(const MovementId &past) const
@@ -154,6 +156,8 @@ std::optional<Refusal> Ledger::reversalRefusal(const Movement &movement, const E
     if (ends.to != past.source || ends.from != past.target || movement.quantity != past.quantity ||
         (movement.quantity == 0 && movement.value != past.value))
         return Refusal::NotTheReverse;
+    if (past.settled) // What is taken back with it settles it anew.
+        return Refusal::NotTheReverse;
     if (past.reversed)
         return Refusal::AlreadyReversed;
     return std::nullopt;
@@ -175,12 +179,17 @@ std::optional<Refusal> Ledger::stockRefusal(const Movement &movement, const Ends
     const Balance there = balance(ends.to);
     if (movement.quantity == 0 && isStock(place(movement.to)->kind) && there.quantity <= 0)
         return Refusal::WrongValue; // Value without pieces.
-    if (!fitsDifference(held.quantity, movement.quantity) ||
-        !fitsDifference(held.value, movement.value) ||
-        !fitsSum(there.quantity, movement.quantity) || !fitsSum(there.value, movement.value) ||
-        !fitsSum(m_benchValue, movement.value) || !fitsDifference(m_benchValue, movement.value))
-        return Refusal::Overflow;
-    return std::nullopt;
+    return overflows(movement, ends) ? std::optional(Refusal::Overflow) : std::nullopt;
+}
+
+bool Ledger::overflows(const Movement &movement, const Ends &ends) const
+{
+    const Balance held = balance(ends.from);
+    const Balance there = balance(ends.to);
+    return !fitsDifference(held.quantity, movement.quantity) ||
+           !fitsDifference(held.value, movement.value) ||
+           !fitsSum(there.quantity, movement.quantity) || !fitsSum(there.value, movement.value) ||
+           !fitsSum(m_benchValue, movement.value) || !fitsDifference(m_benchValue, movement.value);
 }
 
 std::optional<Refusal> Ledger::refusal(const Movement &movement) const
@@ -189,6 +198,20 @@ std::optional<Refusal> Ledger::refusal(const Movement &movement) const
 }
 
 std::optional<Refusal> Ledger::refusal(const Movement &movement, const Ends &ends) const
+{
+    if (movement.deed == Deed::Settle)
+        return settleRefusal(movement, ends);
+    if (const auto refused = formRefusal(movement, ends))
+        return refused;
+    if (const auto refused = stockRefusal(movement, ends))
+        return refused;
+    const bool ofBuild = movement.deed == Deed::Issue || movement.deed == Deed::Return;
+    if (ofBuild && movement.document.empty())
+        return Refusal::NoBuild;
+    return std::nullopt;
+}
+
+std::optional<Refusal> Ledger::formRefusal(const Movement &movement, const Ends &ends) const
 {
     if (movement.part.empty())
         return Refusal::UnknownPart;
@@ -201,14 +224,7 @@ std::optional<Refusal> Ledger::refusal(const Movement &movement, const Ends &end
                            (bringsValue(from->kind) || movement.reverses);
     if ((movement.quantity <= 0 && !onlyValue) || movement.value < 0)
         return Refusal::NotMoreThanZero;
-    if (const auto refused = reversalRefusal(movement, ends))
-        return refused;
-    if (const auto refused = stockRefusal(movement, ends))
-        return refused;
-    const bool ofBuild = movement.deed == Deed::Issue || movement.deed == Deed::Return;
-    if (ofBuild && movement.document.empty())
-        return Refusal::NoBuild;
-    return std::nullopt;
+    return reversalRefusal(movement, ends);
 }
 
 void Ledger::post(const BalanceKey &key, std::int64_t quantity, std::int64_t value)
@@ -227,7 +243,12 @@ std::optional<Refusal> Ledger::apply(const Movement &movement)
     const Ends ends{source(movement), target(movement)};
     if (const auto refused = refusal(movement, ends))
         return refused;
-    const Layers layers = m_costing == Costing::FirstInFirstOut ? layersOf(movement) : Layers();
+    postAll(movement, ends, m_costing == Costing::FirstInFirstOut ? layersOf(movement) : Layers());
+    return std::nullopt;
+}
+
+void Ledger::postAll(const Movement &movement, const Ends &ends, const Layers &layers)
+{
     postLayers(movement, layers);
     post(ends.from, -movement.quantity, -movement.value);
     post(ends.to, movement.quantity, movement.value);
@@ -236,7 +257,6 @@ std::optional<Refusal> Ledger::apply(const Movement &movement)
         m_past[*movement.reverses].reversed = true;
     if (!m_remembered || m_remembered->contains(movement.id))
         know(movement, false, layers);
-    return std::nullopt;
 }
 
 } // namespace flarestock

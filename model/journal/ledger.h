@@ -64,6 +64,10 @@ public:
     /// place, and not outstanding to any build.
     [[nodiscard]] std::optional<Refusal> apply(const Promise &promise);
     [[nodiscard]] std::optional<Refusal> refusal(const Promise &promise) const;
+    /// The same of what was true with a copy of the shop and is taken in as it was written: as
+    /// apply(), but its value is what it says, whatever lies here; a promise whatever is free.
+    [[nodiscard]] std::optional<Refusal> take(const Movement &movement);
+    [[nodiscard]] std::optional<Refusal> take(const Promise &promise);
     /// Of the movements that are applied from now on only these are kept in mind to be taken back:
     /// who folds a long journal knows which those are.
     void remember(std::set<MovementId> only);
@@ -151,6 +155,7 @@ private:
         bool reversed = false;
         BalanceKey target;
         Layers layers; ///< What it moved, where the shop costs first in, first out.
+        bool settled = false;
     };
     /// Whether the place still has the very value that was moved there.
     [[nodiscard]] bool canGiveBack(const Movement &movement, const Past &past) const;
@@ -159,12 +164,19 @@ private:
         BalanceKey to;
     };
     [[nodiscard]] std::optional<Refusal> refusal(const Movement &movement, const Ends &ends) const;
+    [[nodiscard]] std::optional<Refusal> formRefusal(const Movement &movement,
+                                                     const Ends &ends) const;
+    [[nodiscard]] std::optional<Refusal> settleRefusal(const Movement &movement,
+                                                       const Ends &ends) const;
+    [[nodiscard]] bool overflows(const Movement &movement, const Ends &ends) const;
     [[nodiscard]] std::optional<Refusal> reversalRefusal(const Movement &movement,
                                                          const Ends &ends) const;
     [[nodiscard]] std::optional<Refusal> stockRefusal(const Movement &movement,
                                                       const Ends &ends) const;
 
     [[nodiscard]] Layers layersOf(const Movement &movement) const;
+    [[nodiscard]] Layers layersTaken(const Movement &movement) const;
+    void postAll(const Movement &movement, const Ends &ends, const Layers &layers);
     void post(const BalanceKey &key, std::int64_t quantity, std::int64_t value);
     void postLayers(const Movement &movement, const Layers &layers);
     void claimIssued(const Movement &movement);

@@ -49,6 +49,8 @@ bool Ledger::canGiveBack(const Movement &movement, const Past &past) const
 /// back; out of any other place one that has just come, or again those that it takes back.
 Layers Ledger::layersOf(const Movement &movement) const
 {
+    if (movement.deed == Deed::Settle)
+        return {}; // They say already what lies there is worth.
     if (movement.reverses) {
         const auto past = m_past.find(*movement.reverses);
         if (past != m_past.end() && !past->second.layers.empty() &&

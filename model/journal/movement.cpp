@@ -12,9 +12,9 @@ namespace {
 constexpr std::array<std::string_view, 13> PlaceKindTexts = {
     "shelf",   "bin",     "drawer", "car",        "supplier", "scrap", "in transit",
     "used up", "opening", "bench",  "difference", "borrower", "repair"};
-constexpr std::array<std::string_view, 12> DeedTexts = {"move",  "receive", "count",   "scrap",
-                                                        "cut",   "issue",   "return",  "lend",
-                                                        "judge", "open",    "make up", "renew"};
+constexpr std::array<std::string_view, 13> DeedTexts = {
+    "move", "receive", "count", "scrap",   "cut",   "issue", "return",
+    "lend", "judge",   "open",  "make up", "renew", "settle"};
 constexpr std::array<std::string_view, 4> ConditionTexts = {"new", "used and good", "to be checked",
                                                             "not to be used"};
 constexpr std::string_view HexDigits = "0123456789abcdef";

@@ -92,6 +92,8 @@ enum class Deed : std::uint8_t {
     Open,   ///< A box onto the bench, and what was in it off it.
     MakeUp, ///< Hose and ends onto the bench, a made-up hose off it.
     Renew,  ///< Of a joint that was opened: the old ring out, a fresh one in.
+    Settle, ///< Value alone, to or from the differences, so that what lies there is worth what its
+            ///< layers or average say after a copy was brought. The one that figures depend on.
 };
 [[nodiscard]] std::string_view text(Deed deed) noexcept;
 [[nodiscard]] Result<Deed> parseDeed(std::string_view text);

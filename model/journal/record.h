@@ -32,7 +32,7 @@ enum class RecordKind : std::uint8_t {
     LateCost,  ///< Freight, duty or a credit that came after the pieces; its subject is the order.
     Outing,    ///< How far a car has run at an event; its subject is the car.
     Servicing, ///< What was done to a piece in a car; its subject is the car.
-    Trip,      ///< A copy of the shop went along, or was brought back; its subject is the copy.
+    Trip,      ///< A copy of the shop went along, or was brought back; its subject is "trailer".
     Decision,  ///< What was decided where two copies disagreed; its subject says on what.
 };
 [[nodiscard]] std::string_view text(RecordKind kind) noexcept;

@@ -65,23 +65,23 @@ void readJournal(const ShopConnection &connection, JournalRead way,
 std::vector<Place> placesIn(const ShopConnection &connection)
 {
     std::vector<Place> places;
-    auto query = connection.run(sql::SelectPlaces);
-    while (connection.next(query)) {
+    connection.runAgain(sql::SelectPlaces, {}, [&](const QSqlQuery &query) {
         const auto kind = parsePlaceKind(query.value(3).toString().toStdString());
         if (!kind)
             throw StorageFailure{{connection.name(), "has a place of an unknown kind",
                                   "Do not write to it: restore the newest backup."}};
         places.push_back({query.value(1).toString().toStdString(),
                           query.value(2).toString().toStdString(), *kind});
-    }
+    });
     return places;
 }
 
 Costing costingIn(const ShopConnection &connection)
 {
-    auto query = connection.run(sql::SelectShop);
-    const auto costing =
-        connection.next(query) ? costingOf(query.value(2).toString().toStdString()) : std::nullopt;
+    std::optional<Costing> costing;
+    connection.runAgain(sql::SelectShop, {}, [&costing](const QSqlQuery &query) {
+        costing = costingOf(query.value(2).toString().toStdString());
+    });
     if (!costing)
         throw StorageFailure{{connection.name(), "does not say how it costs its stock",
                               "Do not write to it: restore the newest backup."}};

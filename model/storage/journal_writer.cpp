@@ -98,7 +98,7 @@ Layers JournalWriter::movedBefore(const Movement &past)
         m_connection.runAgain(sql::SelectMovementsOfPart, {text(past.part)},
                               [&history](const QSqlQuery &row) {
                                   const auto movement = journalRow(row).movement;
-                                  if (const auto refusal = history.apply(movement))
+                                  if (const auto refusal = history.take(movement))
                                       refuse(movement, *refusal);
                               });
     return history.movedBy(past.id);
@@ -185,6 +185,18 @@ Balance JournalWriter::balance(const BalanceKey &key)
     return m_ledger.balance(key);
 }
 
+const WhatIsAway &JournalWriter::away()
+{
+    if (!m_away)
+        m_away = WhatIsAway::in(m_connection);
+    return *m_away;
+}
+
+void JournalWriter::touchWhatIsAway()
+{
+    m_away = WhatIsAway();
+}
+
 const Ledger &JournalWriter::knowing(const std::string &part)
 {
     learn(part);
@@ -207,6 +219,7 @@ Appended JournalWriter::append(Movement movement)
     const auto bench = m_ledger.benchValue();
     if (const auto refusal = m_ledger.refusal(movement))
         refuse(movement, *refusal);
+    throwIfAway(movement);
     throwIfPromised(movement);
     for (const BalanceKey &key : {source(movement), target(movement)})
         m_balances.try_emplace(key, m_ledger.layersAt(key));
@@ -235,7 +248,10 @@ void JournalWriter::applyPromise(const Record &record)
     const auto refusal = m_ledger.refusal(*promise);
     if (refusal)
         refuse(std::string(text(*refusal)));
-    if (!m_ledger.canBeKept(*promise, barsIn(m_connection, promise->part)))
+    const Bars bars = barsIn(m_connection, promise->part);
+    if (auto with = away().keepsFrom(*promise, m_ledger, bars); !with.empty())
+        refuse("asks for what is not here: the rest is " + with);
+    if (!m_ledger.canBeKept(*promise, bars))
         refuse("asks for more than it may use: the rest is another car's, or past its day by then");
     static_cast<void>(m_ledger.apply(*promise));
     m_claims.insert(ClaimKey{promise->part, promise->build});
@@ -251,6 +267,7 @@ Appended JournalWriter::append(const Record &record)
             throwOtherUnder("record ", record.id);
         return {record.id, true};
     }
+    throwIfAway(record);
     if (record.kind == RecordKind::Promise)
         applyPromise(record);
     else
@@ -272,8 +289,8 @@ void JournalWriter::finish()
     }
     for (const ClaimKey &key : m_claims)
         write(key);
-    m_connection.run(sql::UpdateReplica, {number(m_end.entries), number(m_end.lamport), m_end.head,
-                                          number(m_end.replica)});
+    m_connection.runAgain(sql::UpdateReplica, {number(m_end.entries), number(m_end.lamport),
+                                               m_end.head, number(m_end.replica)});
 }
 
 } // namespace flarestock

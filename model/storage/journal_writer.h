@@ -8,6 +8,7 @@
 #include "model/journal/ledger.h"
 #include "model/storage/shop_file.h"
 #include "model/storage/shop_rows.h"
+#include "model/storage/trailer/away.h"
 
 namespace flarestock {
 
@@ -24,6 +25,14 @@ public:
     [[nodiscard]] Balance balance(const BalanceKey &key);
     /// The ledger as far as it is known here: of that part all of it.
     [[nodiscard]] const Ledger &knowing(const std::string &part);
+    /// From now on also what is with a copy of the shop.
+    void touchWhatIsAway();
+    /// An entry of another chain, as it was written there (trailer/entries_taken_in.cpp): it keeps
+    /// id, hash and number in its chain, whose number is this shop's for it, and gets its place in
+    /// the order behind all that stands. Throws StorageFailure: it cannot stand here.
+    /// Returns that place.
+    std::int64_t takeIn(JournalRow row);
+    std::int64_t takeIn(RecordRow row);
     /// Writes what the balances and claims have become, each once, and the head of the chain; once,
     /// behind the last append(). Throws StorageFailure where value was left at the bench.
     void finish();
@@ -40,6 +49,9 @@ private:
     void chain(ChainPlace &place, const std::vector<std::uint8_t> &bytes);
     void applyPromise(const Record &record);
     void throwIfPromised(const Movement &movement) const;
+    void throwIfAway(const Movement &movement);
+    void throwIfAway(const Record &record);
+    [[nodiscard]] const WhatIsAway &away();
     [[noreturn]] static void refuse(const Movement &movement, Refusal refusal);
 
     ShopConnection &m_connection;
@@ -52,6 +64,7 @@ private:
     std::set<ClaimKey> m_claims;
     std::int64_t m_benchChange = 0;
     ChainEnd m_end;
+    std::optional<WhatIsAway> m_away; ///< Read when it is asked for.
 };
 
 } // namespace flarestock

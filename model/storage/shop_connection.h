@@ -95,6 +95,9 @@ public:
     [[nodiscard]] virtual ChainEnd chainEnd() = 0;
     /// The count of the next entry, greater than `last` and than that of whatever stands already.
     [[nodiscard]] virtual std::int64_t nextLamport(std::int64_t last) = 0;
+    /// The trip that this very shop is the copy of: the id of the record that says that it was
+    /// taken; empty where it is no copy that travels.
+    [[nodiscard]] virtual std::string trip() const { return {}; }
     /// Whether another connection has written since it was asked last; true at the first time.
     /// Throws StorageFailure.
     [[nodiscard]] virtual bool hasNews() = 0;

@@ -165,6 +165,7 @@ public:
     [[nodiscard]] Result<std::vector<BoxCheck>> boxChecks() const;
 
 private:
+    friend struct Travelling; // trailer/travelling.h: copies that go along and come back.
     ShopFile(std::filesystem::path path, std::unique_ptr<ShopConnection> connection,
              ShopSettings settings);
 

@@ -55,6 +55,10 @@ inline constexpr std::string_view SelectNewestReplica =
 inline constexpr std::string_view InsertReplicaOfCopy =
     "INSERT INTO replica (number, id, entries, lamport, head)"
     " SELECT max(number) + 1, ?, 0, max(lamport), ? FROM replica";
+/// What was written elsewhere has a number below one, so that nobody here writes on with it.
+inline constexpr std::string_view InsertReplicaElsewhere =
+    "INSERT INTO replica (number, id, entries, lamport, head)"
+    " SELECT CASE WHEN min(number) > 0 THEN 0 ELSE min(number) - 1 END, ?, 0, 0, ? FROM replica";
 inline constexpr std::string_view UpdateReplica =
     "UPDATE replica SET entries = ?, lamport = ?, head = ? WHERE number = ?";
 
@@ -127,6 +131,23 @@ inline constexpr std::string_view SelectRecordsAbout =
 inline constexpr std::string_view SelectRecord =
     "SELECT replica, sequence, lamport, hash, id, kind, subject, fields, who, at FROM record"
     " WHERE id = ?";
+
+/// Of one chain, behind an entry of it.
+inline constexpr std::string_view SelectMovementsBehind =
+    "SELECT replica, sequence, lamport, hash, id, part, quantity, value, from_place, to_place,"
+    " lot, condition, who, why, document, reverses, at, deed, new_lot, new_condition, action,"
+    " until FROM movement WHERE replica = ? AND sequence > ? ORDER BY sequence";
+inline constexpr std::string_view SelectRecordsBehind =
+    "SELECT replica, sequence, lamport, hash, id, kind, subject, fields, who, at FROM record"
+    " WHERE replica = ? AND sequence > ? ORDER BY sequence";
+inline constexpr std::string_view SelectEntryHash =
+    "SELECT hash FROM movement WHERE replica = ? AND sequence = ?"
+    " UNION ALL SELECT hash FROM record WHERE replica = ? AND sequence = ?";
+/// With what a copy that travels begins its own chain.
+inline constexpr std::string_view SelectOwnTrip =
+    "SELECT m.replica, m.sequence, m.lamport, m.hash, m.id, m.kind, m.subject, m.fields, m.who,"
+    " m.at FROM replica AS r JOIN record AS m ON m.replica = r.number AND m.sequence = 1"
+    " WHERE r.number > 0 AND m.kind = 'trip' ORDER BY r.number DESC LIMIT 1";
 
 inline constexpr std::string_view SelectClaims = "SELECT part, build, promised, issued FROM claim";
 inline constexpr std::string_view SelectClaimsOfPart =

@@ -9,9 +9,9 @@ from pathlib import Path
 
 FAULTS = {
     "journal_in_memory": (
-        "file/file_connection.cpp",
-        'one("PRAGMA journal_mode = WAL").toString() == QStringLiteral("wal")',
-        'one("PRAGMA journal_mode = MEMORY").toString() == QStringLiteral("memory")'),
+        "file/settings_of_file.cpp",
+        '"PRAGMA journal_mode = WAL", "wal"',
+        '"PRAGMA journal_mode = MEMORY", "memory"'),
     "two_transactions": (
         "shop_file.cpp",
         """            m_connection->wholly([&] {
@@ -91,8 +91,36 @@ FAULTS = {
         "    static_cast<void>(copyName(connection));\n"),
     "chain_not_followed": (
         "upkeep/verification.cpp",
-        "chainHash(row, bytes, replica.reached, replica.id) != row.hash)",
-        "chainHash(row, bytes, replica.reached, replica.id).isEmpty())"),
+        "chainHash(there, bytes, replica.reached, replica.id) != row.hash)",
+        "chainHash(there, bytes, replica.reached, replica.id).isEmpty())"),
+    "brought_anew": (
+        "trailer/bringing.cpp",
+        "if (known == ends.end() || entry.place.sequence > known->second.entries)",
+        "if (known == ends.end() || entry.place.sequence > 0)"),
+    "one_dropped": (
+        "trailer/bringing.cpp",
+        "            const auto number = chainOf(entry).number;\n",
+        "            if (taken == 4 && entry.movement)\n                continue;\n"
+        "            const auto number = chainOf(entry).number;\n"),
+    "brought_by_clock": (
+        "trailer/news.cpp",
+        "return isBefore(a.place, b.place);",
+        "const auto at = [](const NewsEntry &one) {\n"
+        "            return one.movement ? one.movement->at : one.record->at;\n"
+        "        };\n"
+        "        return at(a) < at(b) || (at(a) == at(b) && isBefore(a.place, b.place));"),
+    "not_settled": (
+        "trailer/entries_brought.cpp",
+        "        if (should == is)\n",
+        "        if (should == is || !ledger.places().empty())\n"),
+    "decided_silently": (
+        "trailer/disagreement.cpp",
+        "return one.decided.empty();",
+        "return one.name.empty();"),
+    "half_brought": (
+        "trailer/travelling.cpp",
+        "                    throw onlyLooked; // Nothing of it stays.\n",
+        "                    return; // Nothing of it stays.\n"),
     "damage_not_looked_for": (
         "file/opened_file.cpp",
         "        connection->writeOnlyAfter(checkQuickly);\n",

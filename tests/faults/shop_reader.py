@@ -77,7 +77,17 @@ def record_bytes(row):
         text(row["who"]), number(row["at"])])
 
 
+def taken_in(row):
+    """Written elsewhere, and brought by a copy: its value is what was right there."""
+    return row["replica"] < 1
+
+
 def bytes_of(row):
+    """Of an entry that is only kept with its words: its own bytes."""
+    if "kind" in row and row["kind"] == "decision" and taken_in(row):
+        kept = json.loads(row["fields"]).get("entry")
+        if kept:
+            return bytes.fromhex(kept)
     return record_bytes(row) if "kind" in row else movement_bytes(row)
 
 
@@ -196,6 +206,7 @@ class Shop:
 
     def _follow_chains(self):
         self._good = len(self.entries)
+        counts = self._counts_elsewhere()
         reached = {replica: (0, bytes(32)) for replica in self.replicas}
         for nth, row in enumerate(self.entries):
             if row["replica"] not in reached:
@@ -205,7 +216,8 @@ class Shop:
             count, head = reached[row["replica"]]
             # The replica's id goes in as bytes, not as text.
             place = b"\x04" + number(3) + number(16) + self.replicas[row["replica"]][0] + \
-                text(str(row["sequence"])) + text(str(row["lamport"]))
+                text(str(row["sequence"])) + \
+                text(str(counts.get((row["replica"], row["sequence"]), row["lamport"])))
             if row["sequence"] != count + 1 or \
                     sha256(head, place, bytes_of(row)) != row["hash"]:
                 self.wrong.append(f"the chain breaks at entry {row['id'].hex()}")
@@ -218,6 +230,26 @@ class Shop:
             if lamport < max([row["lamport"] for row in self.entries
                               if row["replica"] == replica], default=0):
                 self.wrong.append(f"the count of replica {replica} is behind its movements")
+
+    def _counts_elsewhere(self):
+        """Of entries that copies have brought: the counts that they bear in their own chains, which
+        their hashes are over. Here they stand where they were taken in."""
+        numbers = {said[0].hex(): number for number, said in self.replicas.items()}
+        counts = {}
+        for row in self.records:
+            if row["kind"] != "trip" or taken_in(row):
+                continue
+            for line in json.loads(row["fields"]).get("chains", "").split("\n"):
+                chain, *ranges = line.split(" ")
+                if chain not in numbers:
+                    continue
+                (first, last), *spans = [tuple(map(int, each.split("-"))) for each in ranges]
+                bears = [count for a, b in spans for count in range(a, b + 1)]
+                if len(bears) != last - first + 1:
+                    self.wrong.append(f"trip {row['id'].hex()} does not say all counts")
+                for sequence, count in zip(range(first, last + 1), bears):
+                    counts[numbers[chain], sequence] = count
+        return counts
 
     def _oldest(self, layers, quantity):
         """First in, first out: what of which layer goes, by rank."""
@@ -234,6 +266,8 @@ class Shop:
 
     def _layers(self, row, layers, past):
         """What a movement takes along where the shop costs first in, first out."""
+        if row["deed"] == "settle":
+            return {}
         here = layers.get(source_of(row), {})
         from_stock = self.places[row["from_place"]] in STOCK
         before = past.get(row["reverses"])
@@ -247,6 +281,8 @@ class Shop:
         there = layers.get(target_of(row))
         if row["quantity"] == 0 and there:  # Value alone goes to the newest.
             return {max(there): (0, row["value"])}
+        if row["quantity"] == 0 and taken_in(row):
+            return {}
         return {1 + self.moved.get(row["part"], 0): (row["quantity"], row["value"])}
 
     def _worth(self, row, held, past):
@@ -264,7 +300,8 @@ class Shop:
     def _post_layers(self, row, layers, past):
         gone = self._layers(row, layers, past)
         if self.places[row["from_place"]] in STOCK:
-            if sum(some[1] for some in gone.values()) != row["value"]:
+            if sum(some[1] for some in gone.values()) != row["value"] and \
+                    not taken_in(row) and row["deed"] != "settle":
                 self.wrong.append(f"movement {row['id'].hex()} has a wrong value")
             add_layers(layers.setdefault(source_of(row), {}), gone, -1)
         if self.places[row["to_place"]] in STOCK:
@@ -284,7 +321,8 @@ class Shop:
             gone = {}
             if self.costing == "first in, first out":
                 gone = self._post_layers(row, layers, past)
-            elif row["value"] != self._worth(row, held, past):
+            elif not taken_in(row) and row["deed"] != "settle" and \
+                    row["value"] != self._worth(row, held, past):
                 self.wrong.append(f"movement {row['id'].hex()} has a wrong value")
             if self.places[row["from_place"]] in STOCK and held[0] < row["quantity"]:
                 self.wrong.append(f"movement {row['id'].hex()} takes more than there is")
@@ -292,9 +330,15 @@ class Shop:
             there = sums.get(target, (0, 0))
             sums[target] = (there[0] + row["quantity"], there[1] + row["value"])
             past[row["id"]] = (row["quantity"], row["value"], gone)
+        for key, held in sums.items():
+            if self.places[key[1]] in STOCK and min(held) < 0:
+                self.wrong.append(f"{key} is below zero")
         sums = {key: held for key, held in sums.items() if held != (0, 0)}
         if sums != self.balances:
             self.wrong.append("the balances are not what the movements add up to")
+        for key, held in layers.items():
+            if sums.get(key, (0, 0)) != tuple(sum(each[i] for each in held.values()) for i in (0, 1)):
+                self.wrong.append(f"the layers of {key} are not worth what lies there")
         if {key: held for key, held in layers.items() if held} != self.layers:
             self.wrong.append("the layers are not what the movements say")
         if any(sum(held[i] for held in sums.values()) for i in (0, 1)):

@@ -12,7 +12,6 @@
 #include <QSqlError>
 #include <QUrl>
 
-#include <array>
 #include <unistd.h>
 
 namespace flarestock {
@@ -62,19 +61,6 @@ QString addressOf(const std::filesystem::path &path, FileConnection::Use use)
     return address + (isImmutable(path, use) ? QStringLiteral("?mode=ro&immutable=1")
                                              : QStringLiteral("?mode=ro"));
 }
-
-/// Settings that hold for reading too; each is read back.
-struct Setting {
-    const char *set;
-    const char *ask;
-    int value;
-};
-constexpr std::array<Setting, 4> Settings = {{
-    {"PRAGMA foreign_keys = ON", "PRAGMA foreign_keys", 1},
-    {"PRAGMA trusted_schema = OFF", "PRAGMA trusted_schema", 0},
-    {"PRAGMA cell_size_check = ON", "PRAGMA cell_size_check", 1},
-    {"PRAGMA mmap_size = 0", "PRAGMA mmap_size", 0},
-}};
 
 struct Said {
     const char *wrong;
@@ -141,24 +127,6 @@ FileConnection::~FileConnection()
     close();
 }
 
-void FileConnection::applySettings()
-{
-    bool taken = true;
-    for (const Setting &setting : Settings) {
-        run(setting.set);
-        taken = taken && one(setting.ask).toInt() == setting.value;
-    }
-    run("PRAGMA cache_size = -65536");
-    if (m_use != Use::Read) {
-        taken = taken && one("PRAGMA journal_mode = WAL").toString() == QStringLiteral("wal");
-        run("PRAGMA synchronous = FULL");
-        taken = taken && one("PRAGMA synchronous").toInt() == 2;
-    }
-    if (!taken)
-        throw StorageFailure{{m_path.string(), "does not take the settings that keep it safe",
-                              "Move it to a local disk that is not read-only."}};
-}
-
 void FileConnection::wholly(const std::function<void()> &action)
 {
     throwIfStopped();
@@ -200,12 +168,16 @@ void FileConnection::atOneMoment(const std::function<void()> &look) const
 
 ChainEnd FileConnection::chainEnd()
 {
-    auto query = run(sql::SelectNewestReplica);
-    if (!next(query))
+    std::optional<ChainEnd> end;
+    runAgain(sql::SelectNewestReplica, {}, [&end](const QSqlQuery &query) {
+        end = {query.value(0).toLongLong(), query.value(1).toByteArray(),
+               query.value(2).toLongLong(), query.value(3).toLongLong(),
+               query.value(4).toByteArray()};
+    });
+    if (!end)
         throw StorageFailure{
             {name(), "is a shop file that was never finished", "Make it again, or use a backup."}};
-    return {query.value(0).toLongLong(), query.value(1).toByteArray(), query.value(2).toLongLong(),
-            query.value(3).toLongLong(), query.value(4).toByteArray()};
+    return *end;
 }
 
 bool FileConnection::hasNews()

@@ -35,6 +35,7 @@ public:
     [[nodiscard]] bool hasNews() override;
     void examine(const std::function<void(const std::string &)> &wrong) const override;
     void copyTo(const std::filesystem::path &file) const override;
+    [[nodiscard]] std::string trip() const override { return m_trip; }
 
     [[nodiscard]] const std::filesystem::path &path() const noexcept { return m_path; }
     /// SQLite's own, for what Qt does not reach; never closed through it.
@@ -55,6 +56,9 @@ protected:
 
 private:
     void applySettings();
+    /// A file that travels alone leaves nothing beside it, and an action is on the disk for good
+    /// when it is acknowledged.
+    [[nodiscard]] bool takesJournal(bool travels) const;
     void rollBack() noexcept;
     /// After a failing disk, a full one or damage nothing more is written by this connection.
     void stopAfter(const StorageFailure &failure) noexcept;
@@ -62,6 +66,7 @@ private:
 
     std::filesystem::path m_path;
     Use m_use;
+    std::string m_trip;
     bool m_stopped = false;
     bool m_writes = false; ///< Is inside wholly().
     std::int64_t m_dataVersion = -1;

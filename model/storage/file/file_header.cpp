@@ -64,6 +64,13 @@ bool hasLog(const std::filesystem::path &path)
     return !wrong && size > 0;
 }
 
+bool hasRollback(const std::filesystem::path &path)
+{
+    std::error_code wrong;
+    const auto size = std::filesystem::file_size(path.string() + "-journal", wrong);
+    return !wrong && size > 0;
+}
+
 void throwIfServer(const std::filesystem::path &path)
 {
     if (isServer(path))
@@ -94,7 +101,7 @@ void throwUnlessShopFile(const std::filesystem::path &path)
         refuse(path, "is not a shop file", "Name another file.");
     throwUnlessOurMarks(path, bigEndian(header, 68, 4),
                         static_cast<std::int32_t>(bigEndian(header, 60, 4)));
-    if (hasLog(path))
+    if (hasLog(path) || hasRollback(path))
         return; // SQLite recovers first; its own count stands in the -wal.
     const std::uint32_t written = bigEndian(header, 16, 2);
     const std::uintmax_t pageSize = written == 1 ? 65536 : written;

@@ -22,6 +22,8 @@ void throwUnlessShopFile(const std::filesystem::path &path);
 
 /// Whether a log of SQLite (-wal) with something in it lies beside the file.
 [[nodiscard]] bool hasLog(const std::filesystem::path &path);
+/// The same of what a file that travels is rolled back by (-journal), when a program was killed.
+[[nodiscard]] bool hasRollback(const std::filesystem::path &path);
 
 /// Throws StorageFailure where the name is not a file's but a server's.
 void throwIfServer(const std::filesystem::path &path);

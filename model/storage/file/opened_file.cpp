@@ -69,6 +69,9 @@ Verification verifiedOf(const FileConnection &connection)
 
 std::unique_ptr<FileConnection> openFile(const std::filesystem::path &path, OpenMode mode)
 {
+    // Who only reads cannot roll back what a killed program left half-way.
+    if (mode == OpenMode::ReadOnly && hasRollback(path))
+        static_cast<void>(FileConnection(path, FileConnection::Use::Write));
     std::unique_ptr<FileConnection> looking;
     if (mode == OpenMode::ReadOnly || hasLog(path)) {
         looking = std::make_unique<FileConnection>(path, FileConnection::Use::Read);
@@ -95,6 +98,8 @@ std::unique_ptr<FileConnection> openFile(const std::filesystem::path &path, Open
 
 Verification verifiedFile(const std::filesystem::path &path)
 {
+    if (hasRollback(path)) // As above.
+        static_cast<void>(FileConnection(path, FileConnection::Use::Write));
     const FileConnection connection(path, FileConnection::Use::Read);
     throwUnlessMarked(connection);
     try {

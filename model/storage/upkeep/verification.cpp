@@ -4,6 +4,7 @@
 
 #include "model/storage/journal_reader.h"
 #include "model/storage/shop_sql.h"
+#include "model/storage/trailer/taken_in.h"
 #include "model/storage/upkeep/sealed_rows.h"
 
 #include <map>
@@ -70,6 +71,7 @@ private:
             replica.entries = query.value(2).toLongLong();
             replica.head = query.value(4).toByteArray();
         }
+        tried(m_chainProblems, [this] { m_takenIn = TakenIn(m_connection); });
         std::optional<Ledger> ledger;
         tried(m_foldProblems, [this, &ledger] {
             Ledger empty(placesIn(m_connection), costingIn(m_connection));
@@ -95,13 +97,12 @@ private:
                            replicas);
                     if (m_chainProblems == 0)
                         m_said.lastGood = row.movement.id.text();
-                    foldMovement(row.movement, ledger);
+                    foldMovement(row, ledger);
                 },
                 [&](const RecordRow &row) {
                     ++m_records;
-                    follow(row, canonicalBytes(row.record), "record " + row.record.id.text(),
-                           replicas);
-                    foldRecord(row.record, ledger);
+                    follow(row, bytesOf(row), "record " + row.record.id.text(), replicas);
+                    foldRecord(row, ledger);
                 });
         };
         if (m_ownProblems == 0)
@@ -137,12 +138,14 @@ private:
         checkClaims(ledger);
     }
 
-    void foldMovement(const Movement &movement, std::optional<Ledger> &ledger)
+    void foldMovement(const JournalRow &row, std::optional<Ledger> &ledger)
     {
         if (!ledger)
             return;
-        if (const auto refusal = ledger->apply(movement))
-            wrong("movement " + movement.id.text() + " " + std::string(text(*refusal)),
+        const auto refusal =
+            isTakenIn(row) ? ledger->take(row.movement) : ledger->apply(row.movement);
+        if (refusal)
+            wrong("movement " + row.movement.id.text() + " " + std::string(text(*refusal)),
                   m_foldProblems);
     }
 
@@ -151,7 +154,9 @@ private:
     {
         auto &replica = replicas[row.replica];
         const bool next = row.sequence == replica.seen + 1;
-        if (!next || chainHash(row, bytes, replica.reached, replica.id) != row.hash)
+        ChainPlace there = row;
+        there.lamport = m_takenIn.countOf(row);
+        if (!next || chainHash(there, bytes, replica.reached, replica.id) != row.hash)
             wrong(what + (next ? " was changed after it was written"
                                : " does not follow the one before it"),
                   m_chainProblems);
@@ -159,14 +164,16 @@ private:
         replica.reached = row.hash;
     }
 
-    void foldRecord(const Record &record, std::optional<Ledger> &ledger)
+    void foldRecord(const RecordRow &row, std::optional<Ledger> &ledger)
     {
+        const Record &record = row.record;
         if (!ledger || record.kind != RecordKind::Promise)
             return;
         const auto promise = Promise::read(record);
         if (!promise)
             return wrong(promise.error().sentence(), m_foldProblems);
-        if (const auto refusal = ledger->apply(*promise))
+        const auto refusal = isTakenIn(row) ? ledger->take(*promise) : ledger->apply(*promise);
+        if (refusal)
             wrong("record " + record.id.text() + " " + std::string(text(*refusal)), m_foldProblems);
     }
 
@@ -202,7 +209,7 @@ private:
                 differ.insert(key);
         }
         for (const auto &[key, layers] : ledger.layers()) {
-            if (stored.layersAt(key) != layers)
+            if (stored.layersAt(key) != layers || !(sumOf(layers) == ledger.balance(key)))
                 differ.insert(key);
         }
         for (const BalanceKey &key : differ)
@@ -237,6 +244,7 @@ private:
     }
 
     const ShopConnection &m_connection;
+    TakenIn m_takenIn;
     Verification m_said;
     std::int64_t m_records = 0;
     std::size_t m_ownProblems = 0;
