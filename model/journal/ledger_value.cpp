@@ -79,6 +79,9 @@ void Ledger::postLayers(const Movement &movement, const Layers &layers)
 {
     if (m_costing != Costing::FirstInFirstOut)
         return;
+    ++m_movementsOf[movement.part];
+    if (layers.empty())
+        return; // What is settled has none.
     if (isStock(place(movement.from)->kind)) {
         const auto at = m_layers.find(source(movement));
         assert(at != m_layers.end());
@@ -88,7 +91,6 @@ void Ledger::postLayers(const Movement &movement, const Layers &layers)
     }
     if (isStock(place(movement.to)->kind))
         put(m_layers[target(movement)], layers);
-    ++m_movementsOf[movement.part];
 }
 
 } // namespace flarestock

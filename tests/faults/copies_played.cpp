@@ -12,7 +12,8 @@
 //   - the shop is whole: chains, balances, layers and claims are the fold of its journal
 //   - the clock changes nothing of it
 //
-//   copies_played FOLDER FIRST COUNT      seeds FIRST, FIRST + 1 …, ten of them a play; exit status
+//   copies_played FOLDER FIRST COUNT      seeds FIRST, FIRST + 1 …, twenty of them a play; exit
+//   status
 //   1
 //                                         where one fails
 
@@ -54,16 +55,13 @@ public:
     void round(unsigned seed)
     {
         m_dice.seed(seed);
-        act(*m_shop, below(4));
-        for (Away &copy : m_away)
-            act(*copy.file, 1 + below(3));
-        std::vector<std::size_t> order = inAnyOrder();
-        order.resize(1 + below(static_cast<unsigned>(order.size())));
-        for (const std::size_t which : order) {
-            bring(m_away[which], *m_shop, below(2) == 0);
-            if (below(4) == 0)
-                bringAgain(m_away[which]);
-        }
+        act(*m_shop, below(3));
+        for (const Away &copy : m_away)
+            act(*copy.file, below(3));
+        const Away &copy = m_away[below(static_cast<unsigned>(m_away.size()))];
+        bring(copy, *m_shop, below(2) == 0);
+        if (below(8) == 0)
+            bringAgain(copy);
         if (below(8) == 0)
             lookThrough();
     }
@@ -73,7 +71,7 @@ public:
     {
         m_dice.seed(seed);
         act(*m_shop, below(4));
-        for (Away &copy : m_away)
+        for (const Away &copy : m_away)
             act(*copy.file, 1 + below(4));
         m_shop.reset();
         const auto other = m_folder / "other";
@@ -95,7 +93,7 @@ public:
 private:
     struct Away {
         std::filesystem::path path;
-        std::optional<ShopFile> file;
+        std::shared_ptr<ShopFile> file;
     };
 
     void fill()
@@ -122,7 +120,8 @@ private:
         good(Travelling::take(*m_shop, path, {{}, "player", Places[m_away.size()]},
                               {freshId(OwnIds), "player", {}, now()}),
              "take");
-        m_away.push_back({path, good(ShopFile::open(path, OpenMode::ReadWrite), "open a copy")});
+        m_away.push_back({path, std::make_shared<ShopFile>(good(
+                                    ShopFile::open(path, OpenMode::ReadWrite), "open a copy"))});
     }
 
     /// Words that leave both sides' entries as they are, so that the order of bringing tells
@@ -195,7 +194,7 @@ private:
     /// Brings one; returns whether anything disagreed.
     bool bring(const Away &copy, ShopFile &shop, bool anyWord)
     {
-        const bool stops = below(6) == 0;
+        const bool stops = below(16) == 0;
         if (stops) {
             const auto before = entriesOf(shop);
             Bringing bringing;
@@ -214,7 +213,7 @@ private:
             for (const auto &[name, word] :
                  anyWord ? drawn(back.disagreements) : neutral(back.disagreements))
                 words.emplace(name, word);
-            const auto before = again == 0 && below(4) == 0 ? entriesOf(shop) : 0;
+            const auto before = again == 0 && below(8) == 0 ? entriesOf(shop) : 0;
             if (before > 0) {
                 good(tried(copy, shop, {words, true, true}), "look");
                 if (entriesOf(shop) != before)
@@ -268,7 +267,7 @@ private:
 };
 
 /// So many seeds are one play: the shop and its copies go on from one to the next.
-constexpr unsigned SeedsOfPlay = 10;
+constexpr unsigned SeedsOfPlay = 20;
 
 Seen playedIn(const std::filesystem::path &folder, unsigned first, Clock clock)
 {

@@ -1,6 +1,6 @@
 # SPDX-License-Identifier: MIT
 """Copies of a shop that travel come back, whatever happened: 10,000 seeds played with the real writer
-and the real merge (copies_played.cpp says what has to hold), ten of them a play, also under wrong
+and the real merge (copies_played.cpp says what has to hold), twenty of them a play, also under wrong
 clocks; and by commands alone, killed in the middle (copies_used.py). Planted faults: entries taken
 anew, one dropped, taken by the clock, values not settled, what disagrees decided silently, half of
 it left behind."""

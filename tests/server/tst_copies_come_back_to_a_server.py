@@ -9,7 +9,7 @@ from seats import COMMAND, LONG, Server, ServerShop, environment, main, run
 import copies_used
 from bench import Ran
 
-KILLS = 40 if LONG else 8
+KILLS = 40 if LONG else 3
 
 
 class Hand:

@@ -6,7 +6,7 @@ namespace flarestock {
 
 namespace {
 
-constexpr std::string_view HexDigits = "0123456789abcdef";
+constexpr std::string_view NibbleDigits = "0123456789abcdef";
 constexpr auto BytesField = "entry";
 
 } // namespace
@@ -22,8 +22,8 @@ Record KeptEntry::asRecord(const MovementId &id) const
 {
     std::string hex;
     for (const std::uint8_t byte : bytes) {
-        hex += HexDigits[byte >> 4];
-        hex += HexDigits[byte & 0x0F];
+        hex += NibbleDigits[byte >> 4];
+        hex += NibbleDigits[byte & 0x0F];
     }
     return {id,
             RecordKind::Decision,
@@ -40,8 +40,8 @@ std::optional<std::vector<std::uint8_t>> keptBytes(const Record &record)
         return std::nullopt;
     std::vector<std::uint8_t> bytes;
     for (std::size_t at = 0; at < hex.size(); at += 2) {
-        const auto high = HexDigits.find(hex[at]);
-        const auto low = HexDigits.find(hex[at + 1]);
+        const auto high = NibbleDigits.find(hex[at]);
+        const auto low = NibbleDigits.find(hex[at + 1]);
         if (high == std::string_view::npos || low == std::string_view::npos)
             return std::nullopt;
         bytes.push_back(static_cast<std::uint8_t>(high << 4 | low));

@@ -15,7 +15,7 @@ constexpr std::array<std::string_view, 5> StateTexts = {"taken", "along", "broug
                                                         "ended"};
 
 /// One a line: none of them holds a line end.
-std::string joined(const std::vector<std::string> &lines)
+std::string oneALine(const std::vector<std::string> &lines)
 {
     std::string all;
     for (const std::string &line : lines)
@@ -23,7 +23,7 @@ std::string joined(const std::vector<std::string> &lines)
     return all;
 }
 
-std::vector<std::string> linesOf(const std::string &all)
+std::vector<std::string> everyLine(const std::string &all)
 {
     std::vector<std::string> lines;
     std::istringstream stream(all);
@@ -88,12 +88,12 @@ Record Trip::asRecord() const
 {
     std::map<std::string, std::string> fields{
         {"state", std::string(text(state))}, {"trip", trip}, {"name", name}, {"with", with},
-        {"places", joined(places)},          {"why", why}};
+        {"places", oneALine(places)},        {"why", why}};
     if (state == TripState::Brought) {
         std::vector<std::string> lines;
         for (const ChainTaken &chain : chains)
             lines.push_back(lineOf(chain));
-        fields["chains"] = joined(lines);
+        fields["chains"] = oneALine(lines);
         fields["documents"] = std::to_string(documents);
         fields["goes on"] = goesOn ? "yes" : "no";
     }
@@ -117,7 +117,7 @@ Result<Trip> Trip::read(const Record &record)
     trip.trip = record.field("trip");
     trip.name = record.field("name");
     trip.with = record.field("with");
-    trip.places = linesOf(record.field("places"));
+    trip.places = everyLine(record.field("places"));
     trip.who = record.who;
     trip.why = record.field("why");
     trip.at = record.at;
@@ -128,7 +128,7 @@ Result<Trip> Trip::read(const Record &record)
         return notOne();
     trip.documents = *documents;
     trip.goesOn = record.field("goes on") == "yes";
-    for (const std::string &line : linesOf(record.field("chains"))) {
+    for (const std::string &line : everyLine(record.field("chains"))) {
         auto chain = chainOf(line);
         if (!chain)
             return notOne();
