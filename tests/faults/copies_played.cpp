@@ -221,6 +221,8 @@ private:
             }
             back = good(tried(copy, shop, {words, true}), "bring decided");
         }
+        if (!open.empty() && back.already)
+            wrong("it was there before a word was said");
         if (back.written && !open.empty() &&
             std::any_of(back.disagreements.begin(), back.disagreements.end(),
                         [](const Disagreement &one) { return one.decided.empty(); }))

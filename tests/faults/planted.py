@@ -95,8 +95,8 @@ FAULTS = {
         "chainHash(there, bytes, replica.reached, replica.id).isEmpty())"),
     "brought_anew": (
         "trailer/bringing.cpp",
-        "if (known == ends.end() || entry.place.sequence > known->second.entries)",
-        "if (known == ends.end() || entry.place.sequence > 0)"),
+        "                m_news.push_back(entry);\n",
+        "                m_news.insert(m_news.end(), 2, entry);\n"),
     "one_dropped": (
         "trailer/bringing.cpp",
         "            const auto number = chainOf(entry).number;\n",
