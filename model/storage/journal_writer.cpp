@@ -214,12 +214,12 @@ Appended JournalWriter::append(Movement movement)
     learn(movement.part);
     if (movement.reverses)
         learnReversed(*movement.reverses);
+    throwIfAway(movement);
     if (m_ledger.place(movement.from) != nullptr && (movement.quantity > 0 || movement.reverses))
         movement.value = m_ledger.valueOf(movement);
     const auto bench = m_ledger.benchValue();
     if (const auto refusal = m_ledger.refusal(movement))
         refuse(movement, *refusal);
-    throwIfAway(movement);
     throwIfPromised(movement);
     for (const BalanceKey &key : {source(movement), target(movement)})
         m_balances.try_emplace(key, m_ledger.layersAt(key));
