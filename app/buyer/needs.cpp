@@ -2,21 +2,18 @@
 
 #include "app/buyer/needs.h"
 
+#include "app/buyer/by_date/other_ways.h"
 #include "app/buyer/coming_in_time.h"
 #include "app/buyer/might_cover.h"
 #include "app/buyer/on_its_way.h"
 #include "app/stockroom/asked.h"
 #include "app/stockroom/filling_up.h"
-#include "app/workshop/worked_build.h"
 
 #include <algorithm>
 
 namespace flarestock {
 
 namespace {
-
-/// All builds of a command may search so long for their joints together.
-constexpr std::chrono::milliseconds SearchWithin = std::chrono::seconds(5);
 
 Result<void> checkedBuild(const std::string &id, const Workshop &workshop)
 {
@@ -62,18 +59,23 @@ bool isAskedFor(const std::string &day, const NeedsAsked &asked)
 class Gathering {
 public:
     Gathering(const Workshop &workshop, const NeedsAsked &asked)
-        : m_workshop(workshop), m_asked(asked), m_ledger(workshop.ledger),
-          m_builds(openBuilds(workshop, asked)), m_bars(barsThen())
+        : m_workshop(workshop), m_asked(asked), m_builds(openBuilds(workshop, asked)),
+          m_bars(barsThen())
     {
     }
 
     Result<ShopNeeds> done()
     {
-        for (const BuildPlan &plan : m_builds)
-            if (isAskedFor(plan.by, m_asked))
-                if (auto taken = take(plan); !taken)
-                    return tl::unexpected(taken.error());
-        const Shelf left = m_ledger.shelf(m_workshop.catalogue, {{}, nullptr, &m_bars});
+        std::erase_if(m_builds,
+                      [this](const BuildPlan &plan) { return !isAskedFor(plan.by, m_asked); });
+        auto by = jointsByDate(m_workshop, m_bars, m_builds);
+        if (!by)
+            return tl::unexpected(by.error());
+        m_needs.lines = by->taking->lines();
+        m_needs.together = std::move(by->together);
+        if (m_asked.otherWays)
+            m_needs.together.otherWays = otherWays(m_workshop, *by->taking, m_asked.builds);
+        const Shelf left = by->taking->ledger().shelf(m_workshop.catalogue, {{}, nullptr, &m_bars});
         addPlaces(left);
         if (auto met = meetByOrders(m_needs.lines, m_workshop, m_asked); !met)
             return tl::unexpected(met.error());
@@ -101,44 +103,6 @@ private:
             if (const auto moved = m_asked.moved.find(one.build); moved != m_asked.moved.end())
                 one.day = moved->second;
         return barsOf(m_workshop.notes.lots, due);
-    }
-
-    Result<void> take(const BuildPlan &plan)
-    {
-        const Shelf shelf = m_workshop.shelfFor(plan, m_ledger, m_bars);
-        const auto worked = workBuild(m_workshop, plan, shelf,
-                                      SearchWithin / std::max<std::size_t>(1, m_builds.size()));
-        if (!worked) {
-            Problem wrong = worked.error();
-            wrong.thing = "build " + plan.id + ": " + wrong.thing;
-            return tl::unexpected(std::move(wrong));
-        }
-        for (const PricedLine &priced : worked->bill.lines)
-            addLine(plan, priced, shelf);
-        return {};
-    }
-
-    void addLine(const BuildPlan &plan, const PricedLine &priced, const Shelf &shelf)
-    {
-        const Part &part = *priced.line->part;
-        NeedLine line;
-        line.part = &part;
-        line.whom = plan.id;
-        line.day = plan.by;
-        line.need = priced.line->need.amount;
-        line.shortBy = priced.shortBy;
-        const Claim claim = m_ledger.claim({part.number, plan.id});
-        const std::int64_t has = claim.outstanding() + std::max<std::int64_t>(0, claim.issued);
-        line.own = std::min(priced.free, Quantity::ofSmallest(has, part.unit).amount);
-        line.free = priced.free - line.own;
-        m_needs.lines.push_back(std::move(line));
-        const auto stock = shelf.find(part.number);
-        const bool isSeenOnly = stock != shelf.end() && stock->second.level.has_value();
-        if (!priced.line->consumed || isSeenOnly)
-            return; // It comes back, or nobody counts it: who comes later has it, too.
-        const auto taken = Quantity{priced.free, part.unit}.smallest();
-        if (taken && *taken > claim.promised)
-            m_ledger.carryOver(ClaimKey{part.number, plan.id}, Claim{*taken, claim.issued});
     }
 
     /// What lies below its minimum once the builds have taken theirs.
@@ -178,7 +142,6 @@ private:
 
     const Workshop &m_workshop;
     const NeedsAsked &m_asked;
-    Ledger m_ledger; ///< As if each build were promised what it takes.
     std::vector<BuildPlan> m_builds;
     Bars m_bars;
     ShopNeeds m_needs;

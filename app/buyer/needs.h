@@ -1,16 +1,18 @@
 // SPDX-License-Identifier: MIT
 //
 // Needs: what the shop's builds and places want, by day, and what of it is short. Every build that
-// is not done is worked out once, the earliest first: what it takes is gone for the later ones, as
-// if it were promised. What a build is promised or has got stays its own. What then lacks is met by
-// open orders that come in time, the earliest want first; places that lie below their minimum come
-// last.
+// is not done is worked out, the earliest first: what it takes is gone for the later ones, as if it
+// were promised; their joints are chosen together, so that it takes nothing that a later one needs
+// where something else is as good for it. What a build is promised or has got stays its own. What
+// then lacks is met by open orders that come in time, the earliest want first; places that lie
+// below their minimum come last.
 //
 //   auto needs = needsOf(workshop, {.today = "2026-11-28", .by = "2026-12-31"});
 
 #pragma once
 
 #include "app/workshop/workshop.h"
+#include "model/joints/sharing/way_order.h"
 #include "model/netting/shortage.h"
 
 namespace flarestock {
@@ -30,6 +32,8 @@ struct NeedsAsked {
     std::vector<std::string> builds = {}; ///< Only these are told of; empty: all, and the places.
     std::map<std::string, std::string, std::less<>> moved = {}; ///< Builds by another day.
     std::vector<OnOrder> onOrder = {}; ///< Besides the shop's own open orders.
+    bool otherWays =
+        false; ///< Also where the bills of the builds have other ways: it takes longer.
 };
 
 /// One part for one build or place.
@@ -59,10 +63,35 @@ struct NeedLine {
     std::vector<std::string> instead; ///< Substitutes of which so much stays free: part numbers.
 };
 
+/// A joint that is counted on in another way than the bill of its build has it.
+struct OtherWay {
+    std::string build;
+    std::string joint; ///< As a pick names it.
+    std::string way;   ///< As a pick says it: "AD-810 + HE-10S".
+    std::string bill;  ///< What the bill has; "-" where it leaves the joint open.
+};
+
+/// What the joints of all builds come to where they are chosen together, the earliest build first.
+struct NeedsTogether {
+    std::vector<std::pair<std::string, WayRank>> builds; ///< By day; of each its own joints.
+    bool isSearched = false;                             ///< Not each joint had its best alone.
+    /// Nothing: no choice of ways is better. Else what that build cannot go below where those
+    /// before it stay as they are.
+    struct Bound {
+        std::string build;
+        Criterion of = Criterion::ToBuy;
+        std::int64_t atLeast = 0;
+        std::int64_t is = 0;
+    };
+    std::optional<Bound> bound;
+    std::vector<OtherWay> otherWays; ///< Where they were asked for.
+};
+
 struct ShopNeeds {
     std::vector<NeedLine> lines;    ///< By day, then as the builds stand in the shop, then by bill.
     std::vector<LevelSeen> levels;  ///< Low or out, of what nobody counts.
     std::vector<std::string> notes; ///< What may cover something of it and is not counted on.
+    NeedsTogether together;
 };
 
 /// Problem: a build that the shop does not have, or is done; a day that is none; a plan that cannot

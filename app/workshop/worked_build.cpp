@@ -104,11 +104,12 @@ Result<WorkedBuild> workedIn(const Workshop &workshop, const BuildPlan &plan, Ex
 } // namespace
 
 Result<WorkedBuild> workBuild(const Workshop &workshop, const BuildPlan &plan, const Shelf &shelf,
-                              std::chrono::milliseconds within)
+                              const JointSearch &search)
 {
     ExpandRequest request;
     request.shelf = &shelf;
-    request.searchWithin = within;
+    request.searchWithin = search.within;
+    request.waysWished = search.waysWished;
     return workedIn(workshop, plan, std::move(request));
 }
 

@@ -36,11 +36,16 @@ struct WorkedBuild {
 /// `currency` is the shop's. Problem: what expand() refuses.
 [[nodiscard]] Result<WorkedBuild> workBuild(const ExpandRequest &request, const Currency &currency);
 
-/// The same for a plan of a shop, which must outlive it, its joints chosen together: with a shelf,
-/// for a screen, in 0.1 s at most; by Workshop::shelfFor() in 5. Problem: also a wrong preference.
-[[nodiscard]] Result<WorkedBuild>
-workBuild(const Workshop &workshop, const BuildPlan &plan, const Shelf &shelf,
-          std::chrono::milliseconds within = std::chrono::milliseconds(100));
+/// How the joints of a plan are chosen together.
+struct JointSearch {
+    std::chrono::milliseconds within = std::chrono::milliseconds(100); ///< For a screen.
+    Picks waysWished = {}; ///< As ExpandRequest::waysWished.
+};
+
+/// The same for a plan of a shop, which must outlive it, its joints chosen together; without a
+/// shelf by Workshop::shelfFor(), within 5 s. Problem: also a wrong preference.
+[[nodiscard]] Result<WorkedBuild> workBuild(const Workshop &workshop, const BuildPlan &plan,
+                                            const Shelf &shelf, const JointSearch &search = {});
 [[nodiscard]] Result<WorkedBuild> workBuild(const Workshop &workshop, const BuildPlan &plan);
 
 } // namespace flarestock

@@ -5,11 +5,11 @@
 #include "model/exact/case_fold.h"
 #include "model/systems/expanding/gathering.h"
 #include "model/systems/expanding/joining.h"
-#include "model/systems/expanding/shared_ways.h"
 #include "model/systems/expanding/station_choice.h"
 #include "model/systems/expanding/template_size.h"
 #include "model/systems/sizing/settled_pumps.h"
 #include "model/systems/slots.h"
+#include "model/systems/together/shared_ways.h"
 
 #include <cassert>
 
@@ -210,7 +210,7 @@ Result<Expansion> expand(const ExpandRequest &request)
     made.book = request.book;
     if (!request.together)
         return Expanding(request, *sized).done(std::move(made));
-    auto single = Expanding(request, *sized).done(made);
+    auto single = Expanding(request, *sized, request.waysWished).done(made);
     if (!single)
         return single;
     SharedWays shared = sharedWays(request, *single);

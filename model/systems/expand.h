@@ -23,6 +23,8 @@ struct ExpandRequest {
     /// The joints share the shelf so that they are the best together (model/joints/sharing), not
     /// one after the other in flow order.
     bool together = false;
+    /// Then: by joint, as a pick says it, ways that it has where no others are better together.
+    Picks waysWished;
     /// So long may be searched where joints stand in each other's way.
     std::chrono::milliseconds searchWithin = std::chrono::seconds(5);
 };

@@ -238,4 +238,5 @@ def main():
         sys.exit("too few to say anything")
 
 
-main()
+if __name__ == "__main__":
+    main()

@@ -59,7 +59,7 @@ void answerPlan(const ShortAsked &asked, const std::string &today, CommandOutcom
 
 Result<NeedsAsked> needsAsked(const ShortAsked &asked, const std::string &today)
 {
-    NeedsAsked needs{today, asked.by, asked.builds, {}, {}};
+    NeedsAsked needs{today, asked.by, asked.builds, {}, {}, true};
     for (const std::string &move : asked.moves) {
         const auto equals = move.find('=');
         if (equals == std::string::npos)
@@ -83,6 +83,7 @@ void answerShop(const ShortAsked &asked, const std::string &today, CommandOutcom
         return outcome.refuse(needs.error());
     NeedsAsked asTheyStand = *wanted;
     asTheyStand.moved.clear();
+    asTheyStand.otherWays = false;
     const auto before = wanted->moved.empty() ? needs : needsOf(**workshop, asTheyStand);
     if (!before)
         return outcome.refuse(before.error());

@@ -47,6 +47,40 @@ QJsonObject lineDocument(const NeedLine &line)
             {QStringLiteral("instead"), texts(line.instead)}};
 }
 
+QString amountOf(std::int64_t value, Criterion criterion)
+{
+    return jsonText(criterion == Criterion::CostMicro ? Decimal::scaled(value, 6).stripped().text()
+                                                      : std::to_string(value));
+}
+
+QJsonObject togetherDocument(const NeedsTogether &together)
+{
+    QJsonArray builds;
+    for (const auto &[build, rank] : together.builds)
+        builds.append(
+            QJsonObject{{QStringLiteral("build"), jsonText(build)},
+                        {QStringLiteral("toBuy"), rank.toBuy},
+                        {QStringLiteral("pieces"), rank.pieces},
+                        {QStringLiteral("cost"), amountOf(rank.costMicro, Criterion::CostMicro)}});
+    QJsonValue least;
+    if (const auto &bound = together.bound)
+        least = QJsonObject{{QStringLiteral("build"), jsonText(bound->build)},
+                            {QStringLiteral("of"), jsonText(text(bound->of))},
+                            {QStringLiteral("atLeast"), amountOf(bound->atLeast, bound->of)},
+                            {QStringLiteral("is"), amountOf(bound->is, bound->of)}};
+    QJsonArray others;
+    for (const OtherWay &other : together.otherWays)
+        others.append(QJsonObject{{QStringLiteral("build"), jsonText(other.build)},
+                                  {QStringLiteral("joint"), jsonText(other.joint)},
+                                  {QStringLiteral("way"), jsonText(other.way)},
+                                  {QStringLiteral("bill"), jsonText(other.bill)}});
+    return {{QStringLiteral("builds"), builds},
+            {QStringLiteral("searched"), together.isSearched},
+            {QStringLiteral("proven"), !together.bound},
+            {QStringLiteral("bound"), least},
+            {QStringLiteral("otherWays"), others}};
+}
+
 } // namespace
 
 QJsonObject needsDocument(const ShopNeeds &needs)
@@ -74,7 +108,8 @@ QJsonObject needsDocument(const ShopNeeds &needs)
     return {{QStringLiteral("lines"), lines},
             {QStringLiteral("shortages"), shortages},
             {QStringLiteral("levels"), levels},
-            {QStringLiteral("notes"), texts(needs.notes)}};
+            {QStringLiteral("notes"), texts(needs.notes)},
+            {QStringLiteral("together"), togetherDocument(needs.together)}};
 }
 
 QJsonObject movedDocument(const ShopNeeds &before, const ShopNeeds &after)

@@ -99,6 +99,33 @@ Decimal fromStockIn(const NeedLine *line)
     return line ? line->own + line->free : Decimal();
 }
 
+std::string amountText(std::int64_t value, Criterion criterion)
+{
+    return criterion == Criterion::CostMicro
+               ? Decimal::scaled(value, 6).rescaled(2, Rounding::HalfEven).text()
+               : std::to_string(value);
+}
+
+/// How far it is proven, and where builders would see something else on a bill.
+std::string togetherText(const NeedsTogether &together)
+{
+    if (together.builds.empty())
+        return {};
+    std::string all = "The joints of " + counted(together.builds.size(), "build") + " together";
+    if (const auto &bound = together.bound)
+        all += ": not proven to be the best: of " + bound->build + ", " +
+               std::string(text(bound->of)) + " at least " + amountText(bound->atLeast, bound->of) +
+               ", is " + amountText(bound->is, bound->of) + ".\n";
+    else
+        all += ", the earliest first: no choice of ways is better.\n";
+    if (!together.otherWays.empty())
+        all += "Counted on in another way than the bill of that build by itself has it:\n";
+    for (const OtherWay &other : together.otherWays)
+        all += "  " + other.build + ": --pick '" + other.joint + "=" + other.way +
+               "', its bill has " + other.bill + "\n";
+    return all;
+}
+
 } // namespace
 
 std::string changeText(const ChangedNeed &moved)
@@ -184,7 +211,7 @@ std::string needsTables(const ShopNeeds &needs)
                ": nobody counts it\n";
     for (const std::string &note : needs.notes)
         all += note + "\n";
-    return all;
+    return all + togetherText(needs.together);
 }
 
 std::string movedTable(const ShopNeeds &before, const ShopNeeds &after)

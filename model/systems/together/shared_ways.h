@@ -16,10 +16,7 @@ struct SharedWays {
 };
 
 /// Each joint chooses among the ways that it has alone, the best first, and that which it has in
-/// `made`; among more of them where that could be better, and WaysMost at the most. A plug is
-/// chosen among the plugs that fit; where none does, each plug comes with the best adapter for it.
+/// `made`; among more of them where that could be better (joint_choices.h).
 [[nodiscard]] SharedWays sharedWays(const ExpandRequest &request, const Expansion &made);
-
-inline constexpr std::size_t WaysMost = 256;
 
 } // namespace flarestock
