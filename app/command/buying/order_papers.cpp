@@ -4,6 +4,7 @@
 
 #include "app/buyer/order_paper.h"
 #include "app/buyer/whole_file.h"
+#include "app/sheet/order_rows.h"
 #include "model/exchange/papers/order_csv.h"
 
 namespace flarestock {
@@ -34,6 +35,10 @@ Result<void> writePapers(const PaperAsked &asked, const Order &order, const Open
     if (!asked.csv.empty()) {
         if (auto written = writeWhole(asked.csv, orderCsv(order)); !written)
             return written;
+    }
+    if (!asked.xlsx.empty()) {
+        const auto bytes = xlsxOf(orderRows(order));
+        return bytes ? writeWhole(asked.xlsx, *bytes) : tl::unexpected(bytes.error());
     }
     return {};
 }
