@@ -28,16 +28,22 @@ Result<Decimal> amountAsked(const std::string &typed, const std::string &option,
     return whole;
 }
 
-Result<Decimal> rateAsked(const std::string &typed, const Currency &currency,
+/// The rate of an order of that day.
+Result<Decimal> rateAsked(const OrderWords &words, const Currency &currency, const std::string &day,
                           const Workshop &workshop)
 {
+    const std::string &typed = words.rate;
     const std::string own(workshop.settings.currency.code());
     if (currency == workshop.settings.currency)
         return Decimal(1);
+    const auto written = words.written ? words.written->of(currency, day) : std::nullopt;
+    if (typed.empty() && written)
+        return *written;
     if (typed.empty())
         return problem("an order in " + std::string(currency.code()),
                        "needs the rate at which it counts in " + own,
-                       "Say how much " + own + " one is: --rate 1.0842.");
+                       "Say how much " + own +
+                           " one is: --rate 1.0842; or write it into rates.csv.");
     auto rate = Decimal::parse(typed);
     if (!rate)
         return tl::unexpected(wrongIn("--rate", rate.error()));
@@ -204,7 +210,7 @@ Result<Order> newOrder(const std::string &supplier, const OrderWords &words,
     for (auto line = lines->begin(); !currency && line != lines->end(); ++line)
         currency = line->currency;
     const Currency paid = currency.value_or(workshop.settings.currency);
-    const auto rate = rateAsked(words.rate, paid, workshop);
+    const auto rate = rateAsked(words, paid, *day, workshop);
     if (!rate)
         return tl::unexpected(rate.error());
     Order order{

@@ -9,6 +9,7 @@
 
 #include "app/stockroom/asked.h"
 #include "model/buying/order_book.h"
+#include "model/buying/plan/rates.h"
 
 namespace flarestock {
 
@@ -18,7 +19,8 @@ struct OrderWords {
     std::vector<std::string> without; ///< Parts whose lines go.
     std::string freight;
     std::string discount;
-    std::string rate; ///< So much of the shop's currency for one of the order's.
+    std::string rate; ///< So much of the shop's currency for one of the order's; empty: by …
+    std::optional<Rates> written; ///< … what the shop wrote down, where it is given.
     std::string due;
     std::string day;
     std::optional<std::string> note;

@@ -66,6 +66,36 @@ Order signedBy(const Order &order, const By &by)
     return signedOne;
 }
 
+/// Gives each the next number of its year, and makes the action that writes them.
+Result<Action> drawNumbers(std::vector<Order> &orders, const ShopFile &file)
+{
+    auto book = buyingOf(file);
+    if (!book)
+        return tl::unexpected(book.error());
+    Action action;
+    for (Order &order : orders) {
+        order.number = book->nextNumber(order.day.substr(0, 4));
+        if (const auto fault = order.fault(); !fault.empty())
+            return problem("the order to " + order.supplier, fault, "Correct what was typed.");
+        book->orders[order.number].steps.push_back(order);
+        action.records.push_back(order.asRecord());
+    }
+    return action;
+}
+
+Result<std::vector<WrittenOrder>> allAsTheyStand(const std::vector<Order> &orders,
+                                                 const ShopFile &file, bool already)
+{
+    std::vector<WrittenOrder> standing;
+    for (const Order &order : orders) {
+        auto one = asItStands(order.number, file, {order.id, already});
+        if (!one)
+            return tl::unexpected(one.error());
+        standing.push_back(std::move(*one));
+    }
+    return standing;
+}
+
 } // namespace
 
 Result<BuyingBook> buyingOf(const ShopFile &file)
@@ -90,19 +120,48 @@ Result<WrittenOrder> openOrder(const Order &draft, ShopFile &file, const By &by)
             return otherUnder(order.id);
         return asItStands((*before)->number, file, {order.id, true});
     }
+    By signedAs = by;
+    signedAs.action = order.id;
+    auto written = openOrders({draft}, file, signedAs);
+    if (!written)
+        return tl::unexpected(written.error());
+    return std::move(written->front());
+}
+
+Result<std::vector<WrittenOrder>> openOrders(const std::vector<Order> &drafts, ShopFile &file,
+                                             const By &by)
+{
+    std::vector<Order> orders;
+    const MovementId action = by.action.value_or(freshId());
+    for (const Order &draft : drafts) {
+        orders.push_back(signedBy(draft, by));
+        orders.back().id = idWithin(action, orders.size() - 1);
+    }
     for (int draw = 1;; ++draw) {
-        const auto book = buyingOf(file);
-        if (!book)
-            return tl::unexpected(book.error());
-        order.number = book->nextNumber(order.day.substr(0, 4));
-        if (const auto fault = order.fault(); !fault.empty())
-            return problem("the order", fault, "Correct what was typed.");
-        const auto done = file.append(Action{{order.asRecord()}, {}});
+        const auto numbered = drawNumbers(orders, file);
+        if (!numbered)
+            return tl::unexpected(numbered.error());
+        const auto done = file.append(*numbered);
         if (done)
-            return asItStands(order.number, file, done->front());
+            return allAsTheyStand(orders, file, false);
         const auto now = buyingOf(file);
-        if (draw == Draws || !now || !now->order(order.number))
+        if (draw == Draws || !now || !now->order(orders.front().number))
             return tl::unexpected(done.error());
+    }
+}
+
+Result<std::vector<WrittenOrder>> openedBefore(const MovementId &action, const ShopFile &file)
+{
+    std::vector<Order> orders;
+    while (true) {
+        const auto step = stepOf(idWithin(action, orders.size()), file);
+        if (!step)
+            return tl::unexpected(step.error());
+        if (!*step)
+            return allAsTheyStand(orders, file, true);
+        if ((*step)->before)
+            return otherUnder((*step)->id);
+        orders.push_back(**step);
     }
 }
 

@@ -19,6 +19,13 @@ struct WrittenOrder {
 /// `draft` without a number and an id. Problem: as ShopFile::append(); the id stands for something
 /// else.
 [[nodiscard]] Result<WrittenOrder> openOrder(const Order &draft, ShopFile &file, const By &by);
+/// Several at once, taken back as one: at least one. The numbers follow each other.
+[[nodiscard]] Result<std::vector<WrittenOrder>> openOrders(const std::vector<Order> &drafts,
+                                                           ShopFile &file, const By &by);
+/// What an action opened that the journal has already, as it stands now; empty where it has none.
+/// Problem: the id stands for something else.
+[[nodiscard]] Result<std::vector<WrittenOrder>> openedBefore(const MovementId &action,
+                                                             const ShopFile &file);
 /// The next step of an order as it was read: `next` names in `before` what it goes on from.
 /// Problem: as ShopFile::append(); the order cannot take it, or has gone on meanwhile.
 [[nodiscard]] Result<WrittenOrder> writeStep(const Order &next, ShopFile &file, const By &by);

@@ -47,6 +47,11 @@ Result<Rates> ratesOf(const ShopFile &file)
     return readRates(found->second, found->first, file.settings().currency);
 }
 
+PurchasePlan plannedFor(const Workshop &workshop, const Rates &rates, const PlanWanted &wanted)
+{
+    return planPurchases(taskOf(workshop, rates, wanted));
+}
+
 Planned plannedAndCompared(const Workshop &workshop, const Rates &rates, const PlanWanted &wanted)
 {
     PlanTask task = taskOf(workshop, rates, wanted);

@@ -26,6 +26,9 @@ struct Planned {
 /// The rates that the shop wrote down. Problem: rates.csv does not read.
 [[nodiscard]] Result<Rates> ratesOf(const ShopFile &file);
 
+/// The plan alone. Points into the catalogue of the workshop, which must outlive it.
+[[nodiscard]] PurchasePlan plannedFor(const Workshop &workshop, const Rates &rates,
+                                      const PlanWanted &wanted);
 /// With what the other aims would come to, and what waiting would save. Points into the catalogue
 /// of the workshop, which must outlive it.
 [[nodiscard]] Planned plannedAndCompared(const Workshop &workshop, const Rates &rates,

@@ -4,6 +4,7 @@
 
 #include "app/buyer/ordering.h"
 #include "app/command/buying/order_document.h"
+#include "app/command/purchase/drafting.h"
 
 #include <QJsonArray>
 
@@ -119,7 +120,18 @@ Result<Order> ended(const Order &now, OrderState state)
 
 void answerNewOrder(const OrderAsked &asked, OpenShop &shop)
 {
-    const auto draft = newOrder(asked.supplier, asked, *shop.workshop, shop.by.at);
+    if (asked.fromPlan)
+        return answerFromPlan(asked, shop);
+    if (asked.supplier.empty())
+        return shop.outcome.refuse({"--supplier", "is required",
+                                    "Say whom the order goes to, or draft what is short: "
+                                    "--from-plan."});
+    OrderWords words = asked;
+    const auto rates = ratesOf(shop.file);
+    if (!rates)
+        return shop.outcome.refuse(rates.error());
+    words.written = *rates;
+    const auto draft = newOrder(asked.supplier, words, *shop.workshop, shop.by.at);
     if (!draft)
         return shop.outcome.refuse(draft.error());
     const auto written = openOrder(*draft, shop.file, shop.by);

@@ -7,6 +7,7 @@
 
 #include "app/buyer/order_words.h"
 #include "app/command/buying/order_papers.h"
+#include "app/command/purchase/plan_words.h"
 #include "app/command/shop_options.h"
 
 namespace flarestock {
@@ -14,6 +15,8 @@ namespace flarestock {
 struct OrderAsked : ShopAsked, OrderWords, PaperAsked {
     std::string number;
     std::string supplier;
+    bool fromPlan = false; ///< By what `plan` asks, whose own words count then.
+    PlanWords plan;
     std::string state; ///< Of a list: how its orders stand; empty: any.
 };
 

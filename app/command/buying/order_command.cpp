@@ -101,7 +101,15 @@ void addOrderCommand(CLI::App &app, CommandOutcome &outcome)
     order->require_subcommand(1);
     const auto [fresh, freshAsked] =
         addWord(*order, {"new", "Drafts an order.", OpenMode::ReadWrite, answerNewOrder}, outcome);
-    fresh->add_option("--supplier", freshAsked->supplier, "the supplier's id")->required();
+    fresh->add_option("--supplier", freshAsked->supplier, "the supplier's id");
+    auto *fromPlan = fresh->add_flag("--from-plan", freshAsked->fromPlan,
+                                     "drafts all that flarestock plan proposes, in one action; "
+                                     "with --supplier only his");
+    const auto before = fresh->get_options().size();
+    addPlanOptions(*fresh, freshAsked->plan);
+    const auto options = fresh->get_options();
+    for (auto at = before; at < options.size(); ++at)
+        options[at]->needs(fromPlan);
     fresh->add_option("--rate", freshAsked->rate,
                       "so much of the shop's currency for one of the order's");
     addLines(*fresh, *freshAsked);
