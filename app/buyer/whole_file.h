@@ -12,4 +12,7 @@ namespace flarestock {
 /// Problem: it cannot be written; then it is as it was.
 [[nodiscard]] Result<void> writeWhole(const std::string &path, std::string_view bytes);
 
+/// Whether it could be, without touching it. Problem: the same.
+[[nodiscard]] Result<void> canWriteWhole(const std::string &path);
+
 } // namespace flarestock

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// Bars: a short text as Code 128 (ISO/IEC 15417), which a hand scanner reads off the paper.
+// Bars: a short text as Code 128 (ISO/IEC 15417), which a hand scanner reads off the paper; and
+// squares: a longer one as QR (ISO/IEC 18004).
 
 #pragma once
 
@@ -17,5 +18,13 @@ struct Bars {
 
 /// Nothing black where the text cannot be encoded: it is empty, or no ASCII.
 [[nodiscard]] Bars barsOf(const QString &text);
+
+struct Squares {
+    QVector<QRectF> black; ///< In modules from the left and the top.
+    double side = 0;       ///< In modules, without its quiet zone (4 modules all round).
+};
+
+/// Nothing black where the text cannot be encoded: it is empty, or longer than a code holds.
+[[nodiscard]] Squares squaresOf(const QString &text);
 
 } // namespace flarestock

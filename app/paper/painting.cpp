@@ -131,7 +131,7 @@ private:
                 text({0, left, half, 18}, m_paper.from[at], font);
             left += at == 0 ? 18 : SmallHeight + 1;
         }
-        const QString title = m_paper.title + QLatin1Char(' ') + m_paper.number;
+        const QString title = m_paper.name();
         if (painted) {
             code(0);
             text({half, CodeHeight + 4, m_width - half, 26}, title, fontOf(15, QFont::Bold),
@@ -143,7 +143,7 @@ private:
 
     double address(double y, bool painted)
     {
-        if (painted)
+        if (painted && !m_paper.to.isEmpty())
             text({0, y, m_width / 2, 12}, QStringLiteral("To"), fontOf(8));
         y += LineHeight;
         for (int at = 0; at < m_paper.to.size(); ++at, y += LineHeight + 1) {
@@ -173,8 +173,7 @@ private:
         if (painted) {
             text({0, 0, m_width * 0.6, 14}, m_paper.from.value(0), fontOf(9));
             text({m_width * 0.4, 0, m_width * 0.6, 14},
-                 m_paper.title + QLatin1Char(' ') + m_paper.number + QStringLiteral(", continued"),
-                 fontOf(9, QFont::Bold), TopRight);
+                 m_paper.name() + QStringLiteral(", continued"), fontOf(9, QFont::Bold), TopRight);
         }
         return 14 + Gap;
     }
@@ -290,7 +289,7 @@ QByteArray pdfOf(const Paper &paper)
         writer.setPageSize(paper.size);
         writer.setPageMargins(QMarginsF(0, 0, 0, 0));
         writer.setResolution(72 * Dots);
-        writer.setTitle(paper.title + QLatin1Char(' ') + paper.number);
+        writer.setTitle(paper.name());
         writer.setCreator(QStringLiteral("Flarestock"));
         Painting(writer, paper).paint();
     }

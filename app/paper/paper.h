@@ -30,7 +30,7 @@ struct Paper {
     using Pair = std::pair<QString, QString>;
     QPageSize size{QPageSize::A4};
     QString title;
-    QString number; ///< Also as a code that scans.
+    QString number; ///< Also as a code that scans; may be empty.
     QString made;   ///< The day that the file says it was made on: "2026-11-28".
     QStringList from;
     QStringList to;
@@ -41,6 +41,11 @@ struct Paper {
     QString note;
     QString foot;
 
+    /// "Order 2026-0007"
+    [[nodiscard]] QString name() const
+    {
+        return number.isEmpty() ? title : QString(title + QLatin1Char(' ') + number);
+    }
     /// Problem: no such document.
     [[nodiscard]] static Result<Paper> read(const QByteArray &json);
 };

@@ -164,9 +164,11 @@ private:
             const Kind kind = m_sheet.columns[at].kind;
             if (hasText(kind))
                 writeText(row, column++, cells[at], hasNumber(kind) ? right() : nullptr);
-            if (hasNumber(kind))
-                keep(worksheet_write_number(m_page, row, column++, numberIn(cells[at]),
+            if (hasNumber(kind) && !cells[at].empty())
+                keep(worksheet_write_number(m_page, row, column, numberIn(cells[at]),
                                             formatOf(decimals(kind, cells[at]), false)));
+            if (hasNumber(kind))
+                ++column;
         }
     }
 

@@ -19,7 +19,7 @@ namespace flarestock {
 struct WorkbookColumn {
     enum class Kind : std::uint8_t {
         Text,
-        Quantity, ///< A number alone.
+        Quantity, ///< A number alone; empty: none.
         Price,    ///< A text, and a number beside it, with the digits that it has.
         Amount,   ///< The same, with the digits of its currency, and added up below.
     };

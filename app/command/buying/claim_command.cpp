@@ -2,37 +2,77 @@
 //
 // `flarestock claim`: what suppliers owe: listed, raised, promised, settled.
 
+#include "app/buyer/order_words.h"
 #include "app/buyer/receiving/claiming.h"
 #include "app/command/buying/receiving_sheet.h"
+#include "app/command/papers/paper_files.h"
+#include "app/sheet/claim_rows.h"
 
 #include <CLI/CLI.hpp>
 #include <QJsonArray>
 
+#include <algorithm>
 #include <memory>
 
 namespace flarestock {
 
 namespace {
 
-struct ClaimAsked : ShopAsked, RaiseWords, SettleWords {
+struct ClaimAsked : ShopAsked, RaiseWords, SettleWords, PaperAsked {
     std::string named; ///< Number or id.
     std::string day;
+    std::string of; ///< Of a list: only this supplier's; empty: of all.
     bool open = false;
     bool strict = false;
 };
 
+/// As papers. Problem: a letter, of no claim or to several suppliers; a file that cannot be
+/// written.
+Result<void> writeClaims(const ClaimAsked &asked, const ClaimsSaid &claims, const OpenShop &shop)
+{
+    const auto today = dayAsked({}, shop.by.at);
+    if (!today)
+        return tl::unexpected(today.error());
+    const bool isOfSeveral = std::any_of(claims.begin(), claims.end(), [&](const auto *one) {
+        return one->now.supplier != claims.front()->now.supplier;
+    });
+    if (!asked.pdf.empty() && isOfSeveral)
+        return problem("--pdf", "is a letter to one supplier, and these claims are of several",
+                       "Name him: --supplier.");
+    if (!asked.pdf.empty() && claims.empty())
+        return problem("--pdf", "has no claim to write of", "Look: flarestock claim list.");
+    return writePapers(asked, shop.file,
+                       {[&](PaperWords paper) {
+                            return claimLetter(claims, *shop.workshop, *today, std::move(paper));
+                        },
+                        [&] { return claimRows(claims, *shop.workshop, *today); }});
+}
+
 void answerList(const ClaimAsked &asked, OpenShop &shop)
 {
+    std::string only;
+    if (!asked.of.empty()) {
+        const auto supplier = supplierAsked(asked.of, shop.workshop->catalogue);
+        if (!supplier)
+            return shop.outcome.refuse(supplier.error());
+        only = (*supplier)->id;
+    }
+    ClaimsSaid told;
     QJsonArray all;
     std::string said;
     std::size_t open = 0;
     for (const ClaimStanding &claim : shop.workshop->bought.claims.claims) {
+        if (!only.empty() && claim.now.supplier != only)
+            continue;
         open += claim.now.isSettled() ? 0 : 1;
         if (asked.open && claim.now.isSettled())
             continue;
+        told.push_back(&claim);
         all.append(claimDocument(claim, *shop.workshop));
         said += claimSentence(claim, *shop.workshop) + "\n";
     }
+    if (const auto written = writeClaims(asked, told, shop); !written)
+        return shop.outcome.refuse(written.error());
     if (asked.strict && open > 0)
         shop.outcome.ending = Ending::Attention;
     if (shop.asked.json)
@@ -56,6 +96,8 @@ void answerShow(const ClaimAsked &asked, OpenShop &shop)
     const auto claim = named(asked, shop);
     if (!claim)
         return;
+    if (const auto written = writeClaims(asked, {&*claim}, shop); !written)
+        return shop.outcome.refuse(written.error());
     QJsonArray steps;
     std::string said = claimSentence(*claim, *shop.workshop) + "\n";
     for (const SupplierClaim &step : claim->steps) {
@@ -205,11 +247,14 @@ void addClaimCommand(CLI::App &app, CommandOutcome &outcome)
     CLI::App *claim = app.add_subcommand("claim", "What suppliers owe, from raised to settled.");
     claim->require_subcommand(1);
     CLI::App *list = step(*claim, "list", "All claims.", asked);
+    list->add_option("--supplier", asked->of, "only what this one owes");
     list->add_flag("--open", asked->open, "only those that are not settled");
     list->add_flag("--strict", asked->strict, "exit status 1 where one is open");
+    addPaperOptions(*list, *asked, "them (the paper is a letter to the supplier)");
     answerWith(*list, asked, {OpenMode::ReadOnly, answerList}, outcome);
     CLI::App *show = step(*claim, "show", "One claim and its steps.", asked);
     show->add_option("CLAIM", asked->named, "its number or id")->required();
+    addPaperOptions(*show, *asked, "the claim (the paper is a letter to the supplier)");
     answerWith(*show, asked, {OpenMode::ReadOnly, answerShow}, outcome);
     addRaise(*claim, asked, outcome);
     CLI::App *promise = step(*claim, "promise", "The supplier has named a day for it.", asked);

@@ -3,8 +3,11 @@
 #include "app/command/buying/order_answers.h"
 
 #include "app/buyer/ordering.h"
+#include "app/buyer/papers/order_paper.h"
 #include "app/command/buying/order_document.h"
 #include "app/command/purchase/drafting.h"
+#include "app/sheet/order_rows.h"
+#include "model/exchange/papers/order_csv.h"
 
 #include <QJsonArray>
 
@@ -22,12 +25,20 @@ Problem afterwards(Problem problem, const WrittenOrder &written)
     return problem;
 }
 
+/// What stands on its papers; points to both.
+PaperMaking papersOf(const Order &order, const Catalogue &catalogue)
+{
+    return {[&](PaperWords paper) { return orderPaper(order, catalogue, std::move(paper)); },
+            [&] { return orderRows(order); }, [&] { return orderCsv(order); }};
+}
+
 void say(const OrderAsked &asked, OpenShop &shop, const WrittenOrder &written,
          const std::string &done)
 {
-    if (const auto made = writePapers(asked, written.order.now(), shop); !made)
-        return shop.outcome.refuse(afterwards(made.error(), written));
     const Catalogue &catalogue = shop.workshop->catalogue;
+    const auto made = writePapers(asked, shop.file, papersOf(written.order.now(), catalogue));
+    if (!made)
+        return shop.outcome.refuse(afterwards(made.error(), written));
     if (shop.asked.json) {
         QJsonObject document = orderDocument(written.order, catalogue);
         document.insert(QStringLiteral("record"), jsonText(written.record.text()));
@@ -63,6 +74,8 @@ void answerStep(const OrderAsked &asked, OpenShop &shop, const StepWords &words,
     auto next = step(now);
     if (!next)
         return shop.outcome.refuse(next.error());
+    if (const auto can = canWritePapers(asked, shop.file); !can)
+        return shop.outcome.refuse(can.error());
     next->state = words.becomes.value_or(next->state);
     const auto written = writeStep(*next, shop.file, shop.by);
     if (!written)
@@ -134,6 +147,8 @@ void answerNewOrder(const OrderAsked &asked, OpenShop &shop)
     const auto draft = newOrder(asked.supplier, words, *shop.workshop, shop.by.at);
     if (!draft)
         return shop.outcome.refuse(draft.error());
+    if (const auto can = canWritePapers(asked, shop.file); !can)
+        return shop.outcome.refuse(can.error());
     const auto written = openOrder(*draft, shop.file, shop.by);
     if (!written)
         return shop.outcome.refuse(written.error());
@@ -162,7 +177,8 @@ void answerShowOrder(const OrderAsked &asked, OpenShop &shop)
     const auto order = orderAsked(asked.number, shop.workshop->bought.orders);
     if (!order)
         return shop.outcome.refuse(order.error());
-    if (const auto made = writePapers(asked, (*order)->now(), shop); !made)
+    const auto making = papersOf((*order)->now(), shop.workshop->catalogue);
+    if (const auto made = writePapers(asked, shop.file, making); !made)
         return shop.outcome.refuse(made.error());
     if (asked.json)
         return shop.outcome.print(orderDocument(**order, shop.workshop->catalogue));

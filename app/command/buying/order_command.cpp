@@ -59,10 +59,7 @@ void addLines(CLI::App &command, OrderAsked &asked)
 
 void addPapers(CLI::App &command, OrderAsked &asked)
 {
-    command.add_option("--pdf", asked.pdf, "writes the order's paper to this file");
-    command.add_option("--paper", asked.paper, "A4 (without it), or Letter");
-    command.add_option("--csv", asked.csv, "writes its lines as CSV");
-    command.add_option("--xlsx", asked.xlsx, "writes its lines as a sheet for a spreadsheet");
+    addPaperOptions(command, asked, "the order");
 }
 
 void addChanges(CLI::App &order, CommandOutcome &outcome)

@@ -75,6 +75,12 @@ QJsonObject documentOf(const ReceivedAction &made, const std::string &order,
             {QStringLiteral("closed"), made.awaited.empty()}};
 }
 
+std::string awaitedSentence(const OrderLine &line)
+{
+    return "still to come: " + Quantity{line.quantity.stripped(), line.unit}.text() + " of " +
+           line.part;
+}
+
 std::string sentencesOf(const ReceivedAction &made, const std::string &order,
                         const Workshop &workshop)
 {
@@ -82,10 +88,25 @@ std::string sentencesOf(const ReceivedAction &made, const std::string &order,
     for (const SupplierClaim &claim : made.claims)
         said += "claim " + claimSentence({claim, {claim}, 0}, workshop) + "\n";
     for (const OrderLine &line : made.awaited)
-        said += "still to come: " + Quantity{line.quantity.stripped(), line.unit}.text() + " of " +
-                line.part + "\n";
+        said += awaitedSentence(line) + "\n";
     return said + "received of order " + order +
            (made.awaited.empty() ? ", which is closed by it: all has come" : "");
+}
+
+CameIn cameInOf(const ReceivedAction &made, const Coming &coming, const Workshop &workshop)
+{
+    const Order &order = coming.order->now();
+    CameIn came{order.supplier, order.number, coming.document, {}, {}, {}};
+    for (std::size_t i = 0; i < made.pieces.size(); ++i) {
+        const ComingPiece &piece = made.pieces[i];
+        came.rows.push_back({piece.part, piece.quantity, piece.to, piece.lot, piece.condition,
+                             made.receipts[i].value, made.receipts[i].note});
+    }
+    for (const SupplierClaim &claim : made.claims)
+        came.besides.push_back("claim " + claimSentence({claim, {claim}, 0}, workshop));
+    for (const OrderLine &line : made.awaited)
+        came.besides.push_back(awaitedSentence(line));
+    return came;
 }
 
 /// Writes the looks into boxes down. Problem: as ShopFile::record().
@@ -185,7 +206,8 @@ void addReceivingOptions(CLI::App &command, ReceivingWords &asked)
         ->allow_extra_args(false);
 }
 
-void receiveOrder(const ReceivingWords &asked, const std::string &without, OpenShop &shop)
+void receiveOrder(const ReceivingWords &asked, const std::string &without, const SlipAsked &slip,
+                  OpenShop &shop)
 {
     if (!without.empty())
         return shop.outcome.refuse({"--order", "says what comes, from whom and for how much",
@@ -201,10 +223,13 @@ void receiveOrder(const ReceivingWords &asked, const std::string &without, OpenS
     const auto made = received(*coming, bought, *shop.workshop, shop.by);
     if (!made)
         return shop.outcome.refuse(made.error());
+    if (const auto can = canWriteSlip(slip, shop); !can)
+        return shop.outcome.refuse(can.error());
     if (const auto looked = writeLooks(*made, shop.file); !looked)
         return shop.outcome.refuse(looked.error());
     appendAction(shop, made->action, sentencesOf(*made, asked.order, *shop.workshop),
                  documentOf(*made, asked.order, *shop.workshop));
+    writeSlip(slip, cameInOf(*made, *coming, *shop.workshop), shop);
 }
 
 } // namespace flarestock

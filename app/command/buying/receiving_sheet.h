@@ -5,7 +5,7 @@
 #pragma once
 
 #include "app/buyer/receiving/receiving_words.h"
-#include "app/command/shop_options.h"
+#include "app/command/papers/slip_files.h"
 
 namespace flarestock {
 
@@ -15,7 +15,8 @@ void addReceivingOptions(CLI::App &command, ReceivingWords &asked);
 
 /// Books in what came of the order, and says what of it is still to come. `without` is whatever was
 /// said that belongs to the command without an order, which is refused.
-void receiveOrder(const ReceivingWords &asked, const std::string &without, OpenShop &shop);
+void receiveOrder(const ReceivingWords &asked, const std::string &without, const SlipAsked &slip,
+                  OpenShop &shop);
 
 /// A claim as a document: number, state, part, quantity, order …
 [[nodiscard]] QJsonObject claimDocument(const ClaimStanding &claim, const Workshop &workshop);

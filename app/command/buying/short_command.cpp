@@ -3,9 +3,10 @@
 // `flarestock short`: what lacks, how much, for whom, and by when it must be ordered; of the shop's
 // builds and places, or of a plan in a file.
 
-#include "app/buyer/needs.h"
 #include "app/command/buying/short_words.h"
 #include "app/command/buying/time_plan_words.h"
+#include "app/command/papers/paper_files.h"
+#include "app/sheet/needs_rows.h"
 #include "app/stockroom/asked.h"
 #include "app/workshop/clock.h"
 #include "model/exchange/wanted_toml.h"
@@ -21,7 +22,7 @@ namespace flarestock {
 
 namespace {
 
-struct ShortAsked {
+struct ShortAsked : PaperAsked {
     std::string shop;
     std::string plan;
     std::string by;
@@ -29,7 +30,6 @@ struct ShortAsked {
     std::vector<std::string> builds;
     std::vector<std::string> moves;
     bool json = false;
-    bool csv = false;
     bool strict = false;
 };
 
@@ -70,12 +70,24 @@ Result<NeedsAsked> needsAsked(const ShortAsked &asked, const std::string &today)
     return needs;
 }
 
+/// What stands on them; points to both.
+PaperMaking papersOf(const ShopNeeds &needs, const std::string &today)
+{
+    return {[&](PaperWords paper) { return needsPaper(needs, today, std::move(paper)); },
+            [&] { return needsRows(needs, today); }};
+}
+
 void answerShop(const ShortAsked &asked, const std::string &today, CommandOutcome &outcome)
 {
     const auto wanted = needsAsked(asked, today);
     if (!wanted)
         return outcome.refuse(wanted.error());
-    const auto workshop = Workshop::open(asked.shop);
+    const auto file = ShopFile::open(asked.shop, OpenMode::ReadOnly);
+    if (!file)
+        return outcome.refuse(file.error());
+    if (const auto can = canWritePapers(asked, *file); !can)
+        return outcome.refuse(can.error());
+    const auto workshop = Workshop::read(*file);
     if (!workshop)
         return outcome.refuse(workshop.error());
     const auto needs = needsOf(**workshop, *wanted);
@@ -87,10 +99,11 @@ void answerShop(const ShortAsked &asked, const std::string &today, CommandOutcom
     const auto before = wanted->moved.empty() ? needs : needsOf(**workshop, asTheyStand);
     if (!before)
         return outcome.refuse(before.error());
+    const auto written = writePapers(asked, *file, papersOf(*needs, today));
+    if (!written)
+        return outcome.refuse(written.error());
     if (asked.json)
         outcome.print(asked.moves.empty() ? needsDocument(*needs) : movedDocument(*before, *needs));
-    else if (asked.csv)
-        outcome.out += needsCsv(*needs);
     else {
         outcome.out += needsTables(*needs);
         outcome.print(counted(shortLines(*needs), "line") + " short");
@@ -109,6 +122,9 @@ void answer(const ShortAsked &asked, CommandOutcome &outcome)
     if (asked.shop.empty() == asked.plan.empty())
         return outcome.refuse({"flarestock short", "takes --shop or --plan, and not both",
                                "Name a shop, or a plan in a file."});
+    if (!asked.plan.empty() && asked.isAny())
+        return outcome.refuse({"--plan", "is no shop's, which a paper is from",
+                               "Leave out --pdf, --csv and --xlsx, or name a shop: --shop."});
     if (!asked.plan.empty())
         return answerPlan(asked, *today, outcome);
     answerShop(asked, *today, outcome);
@@ -135,10 +151,8 @@ void addShortCommand(CLI::App &app, CommandOutcome &outcome)
                      "a build by another day, and what that changes: coupe-fuel=2027-01-09")
         ->allow_extra_args(false)
         ->needs(shop);
-    auto *json = command->add_flag("--json", asked->json, JsonHelp);
-    command->add_flag("--csv", asked->csv, "print the short lines as CSV")
-        ->excludes(json)
-        ->needs(shop);
+    command->add_flag("--json", asked->json, JsonHelp);
+    addPaperOptions(*command, *asked, "the short lines");
     command->add_flag("--strict", asked->strict, "exit with 1 where something is short");
     command->callback([asked, &outcome] { answer(*asked, outcome); });
 }

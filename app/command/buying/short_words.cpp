@@ -3,73 +3,13 @@
 #include "app/command/buying/short_words.h"
 
 #include "app/command/text_table.h"
+#include "app/sheet/needs_rows.h"
 
 #include <algorithm>
 
 namespace flarestock {
 
 namespace {
-
-std::string said(const Decimal &number)
-{
-    return number.stripped().text();
-}
-
-std::string commas(const std::vector<std::string> &words)
-{
-    std::string all;
-    for (const std::string &word : words)
-        all += (all.empty() ? "" : ", ") + word;
-    return all;
-}
-
-/// "2 of order 2026-0003 on 2026-12-01", "1 of claim C-4 on 2026-12-05"
-std::string comingText(const std::vector<NeedLine::Coming> &coming)
-{
-    std::vector<std::string> all;
-    all.reserve(coming.size());
-    for (const NeedLine::Coming &one : coming)
-        all.push_back(said(one.quantity) +
-                      (isClaimNumber(one.order) ? " of claim " : " of order ") + one.order +
-                      " on " + one.day);
-    return commas(all);
-}
-
-std::string orderByText(const NeedLine &line)
-{
-    if (line.shortBy.sign() <= 0)
-        return {};
-    if (line.orderBy.empty())
-        return line.day.empty() ? "as soon as may be" : "nobody sells it";
-    if (line.isPastDue && !line.quicker.empty())
-        return line.orderBy + ", past due; of " + line.quicker + " by " + line.quickerBy;
-    return line.orderBy + (line.isPastDue ? ", past due" : "");
-}
-
-std::vector<const NeedLine *> lacking(const ShopNeeds &needs)
-{
-    std::vector<const NeedLine *> all;
-    for (const NeedLine &line : needs.lines)
-        if (line.shortBy.sign() > 0)
-            all.push_back(&line);
-    return all;
-}
-
-/// Quoted as RFC 4180 says; what a spreadsheet would take for a formula begins with an apostrophe.
-std::string cell(const std::string &text)
-{
-    const bool isFormula =
-        !text.empty() && std::string_view("=+-@\t\r").find(text.front()) != std::string_view::npos;
-    std::string quoted = "\"";
-    if (isFormula)
-        quoted += '\'';
-    for (const char letter : text) {
-        if (letter == '"')
-            quoted += '"';
-        quoted += letter;
-    }
-    return quoted + '"';
-}
 
 bool isOfSameWant(const NeedLine &a, const NeedLine &b)
 {
@@ -166,21 +106,6 @@ std::vector<ChangedNeed> changesBetween(const ShopNeeds &before, const ShopNeeds
 std::size_t shortLines(const ShopNeeds &needs)
 {
     return lacking(needs).size();
-}
-
-std::string needsCsv(const ShopNeeds &needs)
-{
-    std::string all = "part,description,unit,short,need,for,day,order-by,past-due,coming-late,"
-                      "instead\r\n";
-    for (const NeedLine *line : lacking(needs)) {
-        for (const std::string &text :
-             {line->part->number, line->part->description, std::string(text(line->part->unit)),
-              said(line->shortBy), said(line->need), line->whom, line->day, line->orderBy,
-              std::string(line->isPastDue ? "yes" : "no"), comingText(line->late)})
-            all += cell(text) + ",";
-        all += cell(commas(line->instead)) + "\r\n";
-    }
-    return all;
 }
 
 std::string needsTables(const ShopNeeds &needs)

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 //
-// Short in words: what the shop's builds and places lack, by day, as a JSON document, as CSV and as
+// Short in words: what the shop's builds and places lack, by day, as a JSON document and as
 // tables; and what changes of it when builds move to other days.
 
 #pragma once
@@ -23,9 +23,6 @@ struct ChangedNeed {
 
 [[nodiscard]] QJsonObject needsDocument(const ShopNeeds &needs);
 [[nodiscard]] QJsonObject movedDocument(const ShopNeeds &before, const ShopNeeds &after);
-/// One row a line that is short, with a heading; what a spreadsheet would reckon with stands as
-/// text.
-[[nodiscard]] std::string needsCsv(const ShopNeeds &needs);
 [[nodiscard]] std::string needsTables(const ShopNeeds &needs);
 [[nodiscard]] std::string movedTable(const ShopNeeds &before, const ShopNeeds &after);
 [[nodiscard]] std::size_t shortLines(const ShopNeeds &needs);

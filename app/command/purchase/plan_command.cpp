@@ -2,6 +2,7 @@
 //
 // `flarestock plan`: what is short becomes orders: from whom, how much, for how much, by when.
 
+#include "app/command/papers/paper_files.h"
 #include "app/command/purchase/plan_document.h"
 #include "app/command/purchase/plan_words.h"
 
@@ -14,7 +15,7 @@ namespace flarestock {
 
 namespace {
 
-struct PurchaseAsked : PlanWords {
+struct PurchaseAsked : PlanWords, PaperAsked {
     std::string shop;
     bool strict = false;
     bool json = false;
@@ -34,7 +35,17 @@ void answerPurchasePlan(const PurchaseAsked &asked, CommandOutcome &outcome)
     const auto wanted = planWanted(asked, **workshop);
     if (!wanted)
         return outcome.refuse(wanted.error());
+    if (const auto can = canWritePapers(asked, *file); !can)
+        return outcome.refuse(can.error());
     const Planned planned = plannedAndCompared(**workshop, *rates, *wanted);
+    const auto written = writePapers(
+        asked, *file,
+        {[&](PaperWords paper) {
+             return planPaper(planned.plan, **workshop, wanted->today, std::move(paper));
+         },
+         [&] { return planRows(planned.plan, **workshop, wanted->today); }});
+    if (!written)
+        return outcome.refuse(written.error());
     if (asked.json)
         outcome.print(planDocument(planned, **workshop));
     else
@@ -53,6 +64,7 @@ void addPlanCommand(CLI::App &app, CommandOutcome &outcome)
     CLI::App *command = app.add_subcommand(
         "plan", "Says what to order from whom for all that is short, and what that costs.");
     addPlanOptions(*command, *asked);
+    addPaperOptions(*command, *asked, "the orders that it proposes");
     command->add_option("--shop", asked->shop, ShopHelp)->required();
     command->add_flag("--strict", asked->strict,
                       "exit status 1 where something comes late or "

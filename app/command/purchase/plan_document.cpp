@@ -73,21 +73,6 @@ QJsonObject figuresDocument(const PurchasePlan &plan)
 
 } // namespace
 
-std::string whyMore(const PlannedLine &line)
-{
-    if (line.least >= line.quantity)
-        return {};
-    const std::string more = line.quantity.stripped().text();
-    const std::string least = line.least.stripped().text();
-    if (line.cost < line.leastCost)
-        return "need " + least + ": " + more + " cost " + (line.leastCost - line.cost).text() +
-               " less than " + least;
-    if (line.cost == line.leastCost)
-        return more + " cost the same as " + least;
-    return more + " rather than " + least + " cost " + (line.cost - line.leastCost).text() +
-           " more and bring the order to a better freight, or to what its supplier sends at least";
-}
-
 QJsonObject planDocument(const Planned &planned, const Workshop &workshop)
 {
     const PurchasePlan &plan = planned.plan;

@@ -6,14 +6,11 @@
 
 #include "app/buyer/planned.h"
 #include "app/command/command.h"
+#include "app/sheet/plan_rows.h"
 
 namespace flarestock {
 
 [[nodiscard]] QJsonObject planDocument(const Planned &planned, const Workshop &workshop);
 [[nodiscard]] std::string planSheet(const Planned &planned, const Workshop &workshop);
-
-/// Why more is bought than covers the need: "need 8: 10 cost 2.40 less than 8"; empty where it is
-/// not.
-[[nodiscard]] std::string whyMore(const PlannedLine &line);
 
 } // namespace flarestock

@@ -13,7 +13,7 @@ namespace flarestock {
 
 namespace {
 
-struct ReceiveAsked : ShopAsked, ReceivingWords {
+struct ReceiveAsked : ShopAsked, ReceivingWords, SlipAsked {
     std::string part;
     std::string quantity;
     std::string from;
@@ -106,7 +106,8 @@ Result<std::optional<Record>> lotSaid(const ReceiveAsked &asked, const Movement 
 void answerReceive(const ReceiveAsked &asked, OpenShop &shop, CommandOutcome &outcome)
 {
     if (!asked.order.empty())
-        return receiveOrder(asked, asked.part + asked.quantity + asked.from + asked.cost, shop);
+        return receiveOrder(asked, asked.part + asked.quantity + asked.from + asked.cost, asked,
+                            shop);
     if (const auto complete = isComplete(asked); !complete)
         return outcome.refuse(complete.error());
     const auto movement = cameIn(asked, *shop.workshop);
@@ -119,7 +120,24 @@ void answerReceive(const ReceiveAsked &asked, OpenShop &shop, CommandOutcome &ou
     const std::string said = "received: " + movement->part + " at " + movement->to;
     if (*record)
         action.records.push_back(**record);
+    if (const auto can = canWriteSlip(asked, shop); !can)
+        return outcome.refuse(can.error());
     appendAction(shop, action, said);
+    const Part *part = shop.workshop->part(movement->part);
+    writeSlip(asked,
+              {movement->from,
+               {},
+               asked.document,
+               {},
+               {{part,
+                 movement->quantity,
+                 movement->to,
+                 movement->lot,
+                 movement->condition,
+                 movement->value,
+                 {}}},
+               {}},
+              shop);
 }
 
 } // namespace
@@ -145,6 +163,7 @@ void addReceiveCommand(CLI::App &app, CommandOutcome &outcome)
     command->add_option("--use-by", asked->useBy, "the last day that it may be used: 2027-03-31");
     command->add_option("--for-car", asked->owner, "a customer's: the car that alone it is for");
     addReceivingOptions(*command, *asked);
+    addSlipOptions(*command, *asked);
     addShopOptions(*command, *asked);
     command->callback([asked, &outcome] {
         withShop(*asked, OpenMode::ReadWrite, outcome,

@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/buyer/papers/paper_words.h"
+
+#include <QCoreApplication>
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <QProcess>
+
+namespace flarestock {
+
+namespace {
+
+QString said(std::string_view text)
+{
+    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+
+QJsonArray pairs(const std::vector<PaperWords::Pair> &all)
+{
+    QJsonArray array;
+    for (const auto &[name, text] : all)
+        array.append(QJsonArray{said(name), said(text)});
+    return array;
+}
+
+QJsonArray columns(const std::vector<PaperWords::Column> &all)
+{
+    QJsonArray array;
+    for (const PaperWords::Column &one : all)
+        array.append(QJsonObject{{QStringLiteral("title"), said(one.title)},
+                                 {QStringLiteral("width"), one.width},
+                                 {QStringLiteral("right"), one.right}});
+    return array;
+}
+
+} // namespace
+
+QJsonArray textArray(const std::vector<std::string> &texts)
+{
+    QJsonArray array;
+    for (const std::string &one : texts)
+        array.append(said(one));
+    return array;
+}
+
+Result<Letterhead> letterheadOf(const ShopFile &file)
+{
+    const auto documents = file.documents();
+    if (!documents)
+        return tl::unexpected(documents.error());
+    const auto found = documents->find("letterhead.toml");
+    if (found == documents->end())
+        return Letterhead{file.settings().title, {}, {}};
+    return readLetterhead(found->second, "letterhead.toml");
+}
+
+PaperWords paperFrom(const Letterhead &from, const std::string &size)
+{
+    PaperWords paper;
+    paper.size = size;
+    paper.from.push_back(from.name);
+    paper.from.insert(paper.from.end(), from.lines.begin(), from.lines.end());
+    paper.foot = from.foot;
+    return paper;
+}
+
+std::vector<std::string> addressOf(std::string_view supplier, const Catalogue &catalogue)
+{
+    for (const Supplier &one : catalogue.suppliers()) {
+        if (one.id != supplier)
+            continue;
+        std::vector<std::string> lines{one.name};
+        lines.insert(lines.end(), one.address.begin(), one.address.end());
+        return lines;
+    }
+    return {std::string(supplier)};
+}
+
+QByteArray paperDocument(const PaperWords &paper)
+{
+    QJsonArray rows;
+    for (const auto &row : paper.rows)
+        rows.append(textArray(row));
+    return QJsonDocument(QJsonObject{{QStringLiteral("paper"), said(paper.size)},
+                                     {QStringLiteral("title"), said(paper.title)},
+                                     {QStringLiteral("number"), said(paper.number)},
+                                     {QStringLiteral("made"), said(paper.made)},
+                                     {QStringLiteral("from"), textArray(paper.from)},
+                                     {QStringLiteral("to"), textArray(paper.to)},
+                                     {QStringLiteral("facts"), pairs(paper.facts)},
+                                     {QStringLiteral("columns"), columns(paper.columns)},
+                                     {QStringLiteral("rows"), rows},
+                                     {QStringLiteral("sums"), pairs(paper.sums)},
+                                     {QStringLiteral("note"), said(paper.note)},
+                                     {QStringLiteral("foot"), said(paper.foot)}})
+        .toJson(QJsonDocument::Compact);
+}
+
+Result<QByteArray> printed(const QByteArray &document)
+{
+    const QString program =
+        QCoreApplication::applicationDirPath() + QStringLiteral("/flarestock-paper");
+    QProcess process;
+    process.start(program, QStringList());
+    if (!process.waitForStarted())
+        return problem("flarestock-paper", "does not lie beside this program, or cannot be started",
+                       "Install it again.");
+    process.write(document);
+    process.closeWriteChannel();
+    const bool ended = process.waitForFinished(60'000);
+    if (!ended || process.exitStatus() != QProcess::NormalExit || process.exitCode() != 0)
+        return problem("the paper",
+                       "was not made: " + process.readAllStandardError().trimmed().toStdString(),
+                       "Correct that, then ask for it again.");
+    return process.readAllStandardOutput();
+}
+
+} // namespace flarestock

@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/command/papers/paper_files.h"
+
+#include "app/buyer/whole_file.h"
+#include "app/sheet/workbook_csv.h"
+
+#include <CLI/CLI.hpp>
+
+namespace flarestock {
+
+namespace {
+
+Result<Letterhead> headAsked(const PaperAsked &asked, const ShopFile &file)
+{
+    if (asked.paper != "A4" && asked.paper != "Letter")
+        return problem("the paper " + asked.paper, "is no size", "Say A4 or Letter.");
+    return asked.pdf.empty() ? Letterhead() : letterheadOf(file);
+}
+
+} // namespace
+
+void addPaperOptions(CLI::App &command, PaperAsked &asked, const std::string &what)
+{
+    command.add_option("--pdf", asked.pdf, "writes " + what + " to this file, as a paper");
+    command.add_option("--paper", asked.paper, "A4 (without it), or Letter");
+    command.add_option("--csv", asked.csv, "writes " + what + " to this file, as CSV");
+    command.add_option("--xlsx", asked.xlsx,
+                       "writes " + what + " to this file, as a sheet for a spreadsheet program");
+}
+
+Result<void> canWritePapers(const PaperAsked &asked, const ShopFile &file)
+{
+    if (const auto head = headAsked(asked, file); !head)
+        return tl::unexpected(head.error());
+    for (const std::string &path : {asked.pdf, asked.csv, asked.xlsx}) {
+        if (path.empty())
+            continue;
+        if (auto can = canWriteWhole(path); !can)
+            return can;
+    }
+    return {};
+}
+
+Result<void> writePapers(const PaperAsked &asked, const ShopFile &file, const PaperMaking &making)
+{
+    const auto head = headAsked(asked, file);
+    if (!head)
+        return tl::unexpected(head.error());
+    if (!asked.pdf.empty()) {
+        const auto pdf = printed(paperDocument(making.paper(paperFrom(*head, asked.paper))));
+        if (!pdf)
+            return tl::unexpected(pdf.error());
+        const std::string_view bytes(pdf->constData(), static_cast<std::size_t>(pdf->size()));
+        if (auto written = writeWhole(asked.pdf, bytes); !written)
+            return written;
+    }
+    if (!asked.csv.empty()) {
+        const std::string text = making.csv ? making.csv() : csvOf(making.sheet());
+        if (auto written = writeWhole(asked.csv, text); !written)
+            return written;
+    }
+    if (!asked.xlsx.empty()) {
+        const auto bytes = xlsxOf(making.sheet());
+        return bytes ? writeWhole(asked.xlsx, *bytes) : tl::unexpected(bytes.error());
+    }
+    return {};
+}
+
+} // namespace flarestock
