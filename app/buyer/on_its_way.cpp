@@ -42,4 +42,21 @@ std::vector<OnOrder> onItsWay(const Workshop &workshop)
     return coming;
 }
 
+std::vector<std::string> unsureOnItsWay(const Workshop &workshop, const std::string &today)
+{
+    std::vector<std::string> notes;
+    std::string before; // Its lines stand together.
+    for (const OnOrder &one : onItsWay(workshop)) {
+        if (one.order == before || (!one.day.empty() && one.day >= today))
+            continue;
+        before = one.order;
+        const std::string name = (isClaimNumber(one.order) ? "Claim " : "Order ") + one.order;
+        notes.push_back(one.day.empty()
+                            ? name + " says no day: what is to come of it is not counted on."
+                            : name + " was due on " + one.day +
+                                  ": what is to come of it is counted on for today. Ask for it.");
+    }
+    return notes;
+}
+
 } // namespace flarestock

@@ -15,4 +15,9 @@ namespace flarestock {
 /// Orders by number, then claims as they were raised.
 [[nodiscard]] std::vector<OnOrder> onItsWay(const Workshop &workshop);
 
+/// What of it is not what it seems: an order that should have come, or says no day, a sentence
+/// each.
+[[nodiscard]] std::vector<std::string> unsureOnItsWay(const Workshop &workshop,
+                                                      const std::string &today);
+
 } // namespace flarestock

@@ -109,6 +109,31 @@ QJsonValue textOrNull(std::string_view text)
 {
     return text.empty() ? QJsonValue() : QJsonValue(jsonText(text));
 }
+namespace {
+
+/// A line typed as several words ("--line AD-3-3 12 at 5.95") becomes one, as it is in quotes.
+std::vector<std::string> withWholeLines(const std::vector<std::string> &typed)
+{
+    const auto isWord = [&typed](std::size_t at) {
+        return at < typed.size() && !typed[at].starts_with('-');
+    };
+    std::vector<std::string> words;
+    for (std::size_t at = 0; at < typed.size(); ++at) {
+        words.push_back(typed[at]);
+        if (typed[at] != "--line" || !isWord(at + 1) || !isWord(at + 2) ||
+            typed[at + 1].find(' ') != std::string::npos)
+            continue;
+        words.push_back(typed[at + 1] + ' ' + typed[at + 2]);
+        at += 2;
+        if (isWord(at + 2) && typed[at + 1] == "at") {
+            words.back() += " at " + typed[at + 2];
+            at += 2;
+        }
+    }
+    return words;
+}
+
+} // namespace
 
 CommandOutcome runCommand(const std::vector<std::string> &arguments)
 {
@@ -127,8 +152,9 @@ CommandOutcome runCommand(const std::vector<std::string> &arguments)
         return outcome;
     }
     try {
-        // CLI11 takes the words last first.
-        app.parse(std::vector<std::string>(arguments.rbegin(), arguments.rend()));
+        auto words = withWholeLines(arguments);
+        std::reverse(words.begin(), words.end()); // CLI11 takes the words last first.
+        app.parse(words);
     } catch (const CLI::Success &asked) { // --help and --version
         std::ostringstream out;
         app.exit(asked, out, out);

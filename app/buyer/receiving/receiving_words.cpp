@@ -85,10 +85,26 @@ public:
         }
         return {};
     }
+    /// The part is the first words that name one, its own number or the supplier's: it may hold
+    /// blanks, as a quantity may.
+    [[nodiscard]] Result<ReceivingWords::Two> lineTyped(const std::string &typed) const
+    {
+        const auto first = typed.find(' ');
+        if (first == std::string::npos)
+            return problem("the line \"" + typed + '"', "has no quantity",
+                           "Write --line \"PART QUANTITY\".");
+        for (auto blank = first; blank != std::string::npos; blank = typed.find(' ', blank + 1)) {
+            if (ofTheOrder(typed.substr(0, blank), m_order.now(), m_workshop))
+                return ReceivingWords::Two{typed.substr(0, blank), typed.substr(blank + 1)};
+        }
+        return ReceivingWords::Two{typed.substr(0, first), typed.substr(first + 1)};
+    }
     Result<void> namedOnes()
     {
-        for (const auto &[typed, quantity] : m_asked.lines) {
-            const auto one = soMuchOfTheOrder(typed, quantity);
+        for (const std::string &typed : m_asked.lines) {
+            const auto words = lineTyped(typed);
+            const auto one = words ? soMuchOfTheOrder(words->first, words->second)
+                                   : tl::unexpected(words.error());
             if (!one)
                 return tl::unexpected(one.error());
             add(*one->part, one->quantity);
@@ -99,7 +115,7 @@ public:
                 return tl::unexpected(part.error());
             if (isLength((*part)->unit))
                 return problem((*part)->number, "comes by length, so that a scan does not count it",
-                               "Say how much: --line " + (*part)->number + " \"20 ft\".");
+                               "Say how much: --line \"" + (*part)->number + " 20 ft\".");
             add(**part, 1);
         }
         return {};

@@ -21,7 +21,7 @@ struct ReceivingWords {
     std::string order;
     bool all = false;
     bool over = false;
-    std::vector<Two> lines;            ///< Part and quantity.
+    std::vector<std::string> lines;    ///< "EP-460 2", "PT-6 40 ft": as of an order.
     std::vector<std::string> scanned;  ///< A part number or the supplier's: a piece each.
     std::vector<Three> wrong;          ///< Part, quantity, the part that was ordered.
     std::vector<Two> damaged;          ///< Part, and how much of what came.

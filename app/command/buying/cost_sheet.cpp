@@ -12,6 +12,9 @@ namespace flarestock {
 
 namespace {
 
+/// The journal has no bill of the day on which a build was begun.
+constexpr const char *PlannedBy = "by its bill, prices and carried values as they are now";
+
 using Side = TextTable::Side;
 
 std::string amountOf(std::int64_t quantity, const std::string &part, const Workshop &workshop)
@@ -147,7 +150,7 @@ std::string buildCostSheet(const BuildCost &cost, const BuildPlan &plan, const W
     std::string said = tableOf("station", cost.byStation, cost.total) + "\n" +
                        tableOf("kind", cost.byKind, cost.total) + "Cost of " + plan.id + " (" +
                        cost.total.name + ") in " + std::string(workshop.settings.currency.code()) +
-                       "\n";
+                       "\nplanned: " + PlannedBy + "\n";
     for (const std::string &part : cost.unpriced)
         said += "without a price: " + part + "\n";
     return said;
@@ -180,6 +183,7 @@ QJsonObject buildCostDocument(const BuildCost &cost, const BuildPlan &plan,
             {QStringLiteral("byStation"), sumsOf(cost.byStation)},
             {QStringLiteral("byKind"), sumsOf(cost.byKind)},
             {QStringLiteral("planned"), jsonText(cost.total.planned.text())},
+            {QStringLiteral("plannedBy"), jsonText(PlannedBy)},
             {QStringLiteral("actual"), jsonText(cost.total.actual.text())},
             {QStringLiteral("difference"), jsonText(cost.total.difference().text())},
             {QStringLiteral("unpriced"), unpriced}};

@@ -173,7 +173,7 @@ void addReceivingOptions(CLI::App &command, ReceivingWords &asked)
 {
     command.add_option("--order", asked.order, "the order that it came of: 2026-0007");
     command.add_flag("--all", asked.all, "all that is awaited of the order");
-    command.add_option("--line", asked.lines, "PART QUANTITY that came; may stand again")
+    command.add_option("--line", asked.lines, "\"PART QUANTITY\" that came; may stand again")
         ->allow_extra_args(false);
     command.add_option("--scan", asked.scanned,
                        "codes as they are scanned: a part number or the supplier's, a piece each");

@@ -3,6 +3,7 @@
 // `flarestock short`: what lacks, how much, for whom, and by when it must be ordered; of the shop's
 // builds and places, or of a plan in a file.
 
+#include "app/buyer/on_its_way.h"
 #include "app/command/buying/short_words.h"
 #include "app/command/buying/time_plan_words.h"
 #include "app/command/papers/paper_files.h"
@@ -90,9 +91,11 @@ void answerShop(const ShortAsked &asked, const std::string &today, CommandOutcom
     const auto workshop = Workshop::read(*file);
     if (!workshop)
         return outcome.refuse(workshop.error());
-    const auto needs = needsOf(**workshop, *wanted);
+    auto needs = needsOf(**workshop, *wanted);
     if (!needs)
         return outcome.refuse(needs.error());
+    for (std::string &note : unsureOnItsWay(**workshop, today))
+        needs->notes.push_back(std::move(note));
     NeedsAsked asTheyStand = *wanted;
     asTheyStand.moved.clear();
     asTheyStand.otherWays = false;

@@ -2,6 +2,7 @@
 //
 // `flarestock plan`: what is short becomes orders: from whom, how much, for how much, by when.
 
+#include "app/buyer/on_its_way.h"
 #include "app/command/papers/paper_files.h"
 #include "app/command/purchase/plan_document.h"
 #include "app/command/purchase/plan_words.h"
@@ -46,10 +47,17 @@ void answerPurchasePlan(const PurchaseAsked &asked, CommandOutcome &outcome)
          [&] { return planRows(planned.plan, **workshop, wanted->today); }});
     if (!written)
         return outcome.refuse(written.error());
-    if (asked.json)
-        outcome.print(planDocument(planned, **workshop));
-    else
+    const auto unsure = asked.needs.empty() ? unsureOnItsWay(**workshop, wanted->today)
+                                            : std::vector<std::string>();
+    if (asked.json) {
+        QJsonObject document = planDocument(planned, **workshop);
+        document.insert(QStringLiteral("notes"), textArray(unsure));
+        outcome.print(document);
+    } else {
         outcome.out += planSheet(planned, **workshop);
+        for (const std::string &note : unsure)
+            outcome.print(note);
+    }
     const bool isLate = std::any_of(planned.plan.parts.begin(), planned.plan.parts.end(),
                                     [](const PlannedPart &part) { return !part.late.empty(); });
     if (asked.strict && (isLate || !planned.plan.unplaced.empty()))
