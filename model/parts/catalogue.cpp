@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cassert>
+#include <map>
 #include <numeric>
 #include <set>
 
@@ -155,10 +156,26 @@ tl::expected<void, Problem> checkOffers(std::vector<Offer> &offers, const std::v
     return {};
 }
 
-bool listsBefore(const Offer &a, const Offer &b)
+/// The currency in which most is offered: the one that a shop buys in, which a catalogue of parts
+/// does not know. Of two the first by its code; empty where nothing is offered.
+std::string mainCurrency(const std::vector<Offer> &offers)
 {
-    const auto key = [](const Offer &offer) {
-        return std::tuple(std::string_view(offer.part), offer.currency.code());
+    std::map<std::string, std::size_t> counts;
+    for (const Offer &offer : offers)
+        ++counts[std::string(offer.currency.code())];
+    const auto most =
+        std::max_element(counts.begin(), counts.end(),
+                         [](const auto &a, const auto &b) { return a.second < b.second; });
+    return most == counts.end() ? std::string() : most->first;
+}
+
+/// By part; then what is offered in the main currency, so that a foreign price is not taken for the
+/// lower one because its number is.
+bool listsBefore(const Offer &a, const Offer &b, std::string_view main)
+{
+    const auto key = [main](const Offer &offer) {
+        return std::tuple(std::string_view(offer.part), offer.currency.code() != main,
+                          offer.currency.code());
     };
     if (key(a) != key(b))
         return key(a) < key(b);
@@ -193,7 +210,10 @@ Result<Catalogue> Catalogue::of(std::vector<Part> parts, std::vector<Supplier> s
     made.m_suppliers = std::move(suppliers);
     if (auto good = checkOffers(offers, made.m_parts, made.m_byNumber, made.m_suppliers); !good)
         return tl::unexpected(std::move(good.error()));
-    std::sort(offers.begin(), offers.end(), listsBefore);
+    std::sort(offers.begin(), offers.end(),
+              [main = mainCurrency(offers)](const Offer &a, const Offer &b) {
+                  return listsBefore(a, b, main);
+              });
     made.m_offers = std::move(offers);
 
     made.m_byKind.resize(KindCount);

@@ -23,6 +23,7 @@ private Q_SLOTS:
     void takesTheCheaperSupplierForWhatMustBeBought();
     void breaksTiesByLeadThenSupplier();
     void comparesOnlyOneCurrency();
+    void takesTheMainCurrencyWhereNoneIsSaid();
 };
 
 static Offer offerOf(std::string supplier, std::vector<Offer::Break> breaks, Decimal pack = 1,
@@ -155,6 +156,19 @@ void CheapestPurchaseTest::comparesOnlyOneCurrency()
     QCOMPARE(catalogue.bestOffer(part, 1, Currency::parse("JPY").value())->supplier,
              std::string("A"));
     QVERIFY(!catalogue.bestOffer(part, 1, Currency::parse("EUR").value()));
+}
+
+void CheapestPurchaseTest::takesTheMainCurrencyWhereNoneIsSaid()
+{
+    // 0.90 in EUR is a lower number than 1.00 in USD, and comes first by its code.
+    Offer euros = offerOf("A", {{1, "0.90"_dec}});
+    euros.currency = Currency::parse("EUR").value();
+    const Catalogue catalogue =
+        catalogueOf({euros, offerOf("B", {{1, "1.00"_dec}}), offerOf("C", {{1, "2.00"_dec}})});
+    const Part &part = *catalogue.find("AD-66");
+    QCOMPARE(catalogue.bestOffer(part, 1)->supplier, std::string("B"));
+    const Catalogue alone = catalogueOf({euros});
+    QCOMPARE(alone.bestOffer(*alone.find("AD-66"), 1)->supplier, std::string("A"));
 }
 
 QTEST_APPLESS_MAIN(CheapestPurchaseTest)
