@@ -39,6 +39,12 @@ double moduleFor(double room, double modules)
     return std::min(dots * PrinterDot, LargestModule);
 }
 
+/// The nearest dot of a printer to a place, so that every bar begins on one.
+double onDot(double place)
+{
+    return std::round(place / PrinterDot) * PrinterDot;
+}
+
 QFont fontOf(double height, bool isBold)
 {
     QFont font(QStringLiteral("DejaVu Sans"));
@@ -81,7 +87,7 @@ private:
     {
         const double high = std::max(LeastBarHeight, m_sheet.height * 0.38);
         const double y = m_sheet.height - Margin - high;
-        const double left = (m_sheet.width - bars.modules * module) / 2;
+        const double left = onDot((m_sheet.width - bars.modules * module) / 2);
         for (const QRectF &bar : bars.black)
             fill({left + bar.x() * module, y, bar.width() * module, high});
         lines(label.lines, {Margin, Margin, m_sheet.width - 2 * Margin, y - 2 * Margin});
@@ -95,7 +101,7 @@ private:
         if (module < LeastModule)
             return false;
         const double quiet = QuietSquares / 2 * module;
-        const double y = (m_sheet.height - squares.side * module) / 2;
+        const double y = onDot((m_sheet.height - squares.side * module) / 2);
         for (const QRectF &square : squares.black)
             fill({quiet + square.x() * module, y + square.y() * module, square.width() * module,
                   square.height() * module});

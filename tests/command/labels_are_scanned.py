@@ -9,6 +9,7 @@ words, pdfinfo the size. Short codes are bars (Code 128), long ones squares (QR)
 """
 
 import json
+import re
 import subprocess
 import sys
 import tempfile
@@ -45,9 +46,9 @@ def areRead(folder, file, codes, size=(50, 25)):
     for dots in DOTS:
         assert scanned(folder, file, dots) == codes, (dots, scanned(folder, file, dots), codes)
     said = read("pdfinfo", str(file))
-    wide, high = (f"{side / 25.4 * 72:.6g}"[:5] for side in size)
-    row = next(row for row in said.split("\n") if row.startswith("Page size"))
-    assert wide in row and high in row, (row, wide, high)
+    found = re.search(r"Page size: +([0-9.]+) x ([0-9.]+) pts", said)
+    for points, side in zip(found.groups(), size):
+        assert abs(float(points) - side / 25.4 * 72) < 1, (said, size)
 
 
 def partsAndPlaces(folder, shop):
@@ -72,6 +73,7 @@ def lots(folder, shop):
     flarestock("receive", "AD-3-3", "5", "--from", "supplier-TCF", "--to", "A3", "--cost", "30.00",
                "--lot", LONG, "--use-by", "2027-03-31", "--labels", str(file), "--shop", shop)
     areRead(folder, file, [["QR-Code", f"AD-3-3={LONG}"]])
+    assert "use by 2027-03-31" in read("pdftotext", str(file), "-")
     flarestock("receive", "AD-3-3", "5", "--from", "supplier-TCF", "--to", "A3", "--cost", "30.00",
                "--lot", "Überrohr Ø12 µ", "--shop", shop)
     flarestock("label", "AD-3-3", "--lot", "Überrohr Ø12 µ", "--lot", LONG, "--size", "60x20", "--pdf",

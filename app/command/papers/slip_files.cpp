@@ -57,10 +57,13 @@ void writeSlip(const SlipAsked &asked, CameIn came, OpenShop &shop)
          [&] { return receiptRows(came, workshop); }});
     if (!written)
         return shop.outcome.refuse(afterwards(written.error()));
-    const auto labels = labelsOf(came, workshop);
-    if (asked.labels.empty() || labels.empty())
+    if (asked.labels.empty() || came.rows.empty())
         return;
-    if (const auto done = writeLabels(asked, labels, shop.by.at); !done)
+    const auto now = Workshop::read(shop.file); // With what was said of the lots.
+    if (!now)
+        return shop.outcome.refuse(afterwards(now.error()));
+    const auto done = writeLabels(asked, labelsOf(came, **now), shop.by.at);
+    if (!done)
         shop.outcome.refuse(afterwards(done.error()));
 }
 
