@@ -15,7 +15,7 @@ std::string moneyText(std::int64_t micros)
     return Decimal::scaled(micros, ValueDigits).text();
 }
 
-std::string conditionWords(const CameIn::Row &row)
+std::string conditionWords(const SlipOfReceipt::Row &row)
 {
     if (row.condition == PieceCondition::New)
         return row.note;
@@ -25,7 +25,7 @@ std::string conditionWords(const CameIn::Row &row)
 
 } // namespace
 
-Workbook receiptRows(const CameIn &came, const Workshop &workshop)
+Workbook receiptRows(const SlipOfReceipt &came, const Workshop &workshop)
 {
     using Kind = WorkbookColumn::Kind;
     const std::string code(workshop.settings.currency.code());
@@ -38,7 +38,7 @@ Workbook receiptRows(const CameIn &came, const Workshop &workshop)
                      {"condition", Kind::Text, 14},    {"value " + code, Kind::Amount, 14},
                      {"note", Kind::Text, 30}};
     std::int64_t sum = 0;
-    for (const CameIn::Row &row : came.rows) {
+    for (const SlipOfReceipt::Row &row : came.rows) {
         sum += row.value;
         sheet.rows.push_back({came.day, came.supplier, came.order, came.document, row.part->number,
                               row.part->description, amountText(row.quantity, *row.part),
@@ -50,7 +50,7 @@ Workbook receiptRows(const CameIn &came, const Workshop &workshop)
     return sheet;
 }
 
-PaperWords receivingSlip(const CameIn &came, const Workshop &workshop, PaperWords paper)
+PaperWords receivingSlip(const SlipOfReceipt &came, const Workshop &workshop, PaperWords paper)
 {
     paper.title = came.order.empty() ? "Received" : "Received of order";
     paper.number = came.order;
@@ -61,7 +61,7 @@ PaperWords receivingSlip(const CameIn &came, const Workshop &workshop, PaperWord
     paper.columns = {{"Part", 17}, {"What", 36}, {"Came", 12, true},
                      {"To", 10},   {"Lot", 16},  {"Value", 15, true}};
     std::int64_t sum = 0;
-    for (const CameIn::Row &row : came.rows) {
+    for (const SlipOfReceipt::Row &row : came.rows) {
         sum += row.value;
         paper.rows.push_back({row.part->number, row.part->description + "\n" + conditionWords(row),
                               spoken(row.quantity, *row.part), row.to, row.lot,

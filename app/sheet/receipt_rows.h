@@ -10,7 +10,7 @@
 
 namespace flarestock {
 
-struct CameIn {
+struct SlipOfReceipt {
     struct Row {
         const Part *part = nullptr;
         std::int64_t quantity = 0; ///< Smallest units.
@@ -28,9 +28,9 @@ struct CameIn {
     std::vector<std::string> besides; ///< Sentences: claims, what is still to come.
 };
 
-[[nodiscard]] Workbook receiptRows(const CameIn &came, const Workshop &workshop);
+[[nodiscard]] Workbook receiptRows(const SlipOfReceipt &came, const Workshop &workshop);
 /// `paper` comes from the shop, and is empty besides.
-[[nodiscard]] PaperWords receivingSlip(const CameIn &came, const Workshop &workshop,
+[[nodiscard]] PaperWords receivingSlip(const SlipOfReceipt &came, const Workshop &workshop,
                                        PaperWords paper);
 
 } // namespace flarestock

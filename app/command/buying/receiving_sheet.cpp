@@ -93,10 +93,10 @@ std::string sentencesOf(const ReceivedAction &made, const std::string &order,
            (made.awaited.empty() ? ", which is closed by it: all has come" : "");
 }
 
-CameIn cameInOf(const ReceivedAction &made, const Coming &coming, const Workshop &workshop)
+SlipOfReceipt cameInOf(const ReceivedAction &made, const Coming &coming, const Workshop &workshop)
 {
     const Order &order = coming.order->now();
-    CameIn came{order.supplier, order.number, coming.document, {}, {}, {}};
+    SlipOfReceipt came{order.supplier, order.number, coming.document, {}, {}, {}};
     for (std::size_t i = 0; i < made.pieces.size(); ++i) {
         const ComingPiece &piece = made.pieces[i];
         came.rows.push_back({piece.part, piece.quantity, piece.to, piece.lot, piece.condition,

@@ -10,10 +10,10 @@ namespace flarestock {
 
 namespace {
 
-std::vector<Label> labelsOf(const CameIn &came, const Workshop &workshop)
+std::vector<Label> labelsOf(const SlipOfReceipt &came, const Workshop &workshop)
 {
     std::vector<Label> labels;
-    for (const CameIn::Row &row : came.rows)
+    for (const SlipOfReceipt::Row &row : came.rows)
         labels.push_back(row.lot.empty() ? partLabel(*row.part, row.to)
                                          : lotLabel(*row.part, row.lot, row.to, workshop));
     return labels;
@@ -42,7 +42,7 @@ Result<void> canWriteSlip(const SlipAsked &asked, const OpenShop &shop)
     return canWriteLabels(asked);
 }
 
-void writeSlip(const SlipAsked &asked, CameIn came, OpenShop &shop)
+void writeSlip(const SlipAsked &asked, SlipOfReceipt came, OpenShop &shop)
 {
     if (shop.outcome.ending != Ending::Done)
         return; // It was refused.

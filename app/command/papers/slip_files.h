@@ -20,6 +20,6 @@ void addSlipOptions(CLI::App &command, SlipAsked &asked);
 [[nodiscard]] Result<void> canWriteSlip(const SlipAsked &asked, const OpenShop &shop);
 /// Writes what was asked for, of the day of the command, where the booking was done; refuses,
 /// saying that it was, where that fails.
-void writeSlip(const SlipAsked &asked, CameIn came, OpenShop &shop);
+void writeSlip(const SlipAsked &asked, SlipOfReceipt came, OpenShop &shop);
 
 } // namespace flarestock
