@@ -28,7 +28,7 @@ inline constexpr std::array<std::string_view, 7> OpeningCautions = {
 /// At the foot of every paper that somebody might act on.
 inline constexpr std::string_view AdviceOnly =
     "Advice from the data entered, not a safety certificate: the series' rulebook, the part "
-    "maker's "
-    "data and local codes come first; have fuel and brake work checked by someone qualified.";
+    "maker's data and local codes come first; have fuel and brake work checked by someone "
+    "qualified.";
 
 } // namespace flarestock

@@ -262,8 +262,8 @@ private:
     void foot(int page, int pages)
     {
         const double y = m_bottom - Margin + 6;
-        text({0, y, m_width * 0.8, 12}, m_paper.foot, fontOf(7.5));
-        text({m_width * 0.6, y, m_width * 0.4, 12},
+        text({0, y, m_width * 0.8, 30}, m_paper.foot, fontOf(7.5), Wrapped);
+        text({m_width * 0.82, y, m_width * 0.18, 12},
              QStringLiteral("page %1 of %2").arg(page).arg(pages), fontOf(7.5), TopRight);
     }
 

@@ -2,39 +2,28 @@
 
 #include "app/command/servicing/car_papers.h"
 
-#include "app/buyer/order_paper.h"
+#include "app/buyer/papers/paper_words.h"
 #include "app/buyer/whole_file.h"
 #include "app/command/servicing/car_sheet.h"
 #include "app/command/servicing/due_words.h"
 #include "app/garage/cautions.h"
 #include "app/workshop/made_up.h"
 
-#include <QJsonArray>
 #include <QJsonDocument>
 
 namespace flarestock {
 
 namespace {
 
+using Cells = std::vector<std::vector<std::string>>;
+
 /// What a paper is made of.
-struct PaperWords {
+struct CarPaper {
     std::string car;
     std::string today;
     std::vector<DueLine> due;
     const Event *event = nullptr;
 };
-
-QJsonObject column(const char *title, double width)
-{
-    return {{QStringLiteral("title"), QString::fromUtf8(title)},
-            {QStringLiteral("width"), width},
-            {QStringLiteral("right"), false}};
-}
-
-QJsonArray fact(const std::string &name, const std::string &value)
-{
-    return {jsonText(name), jsonText(value)};
-}
 
 std::string pieceCell(const LotKey &piece, const Workshop &workshop)
 {
@@ -43,20 +32,18 @@ std::string pieceCell(const LotKey &piece, const Workshop &workshop)
            (part ? "\n" + part->description : std::string());
 }
 
-QJsonArray cardRows(const PaperWords &words, const Garage &garage)
+Cells cardRows(const CarPaper &words, const Garage &garage)
 {
-    QJsonArray rows;
+    Cells rows;
     for (const DueLine &line : words.due)
-        rows.append(QJsonArray{QStringLiteral("[   ]"), jsonText(doText(line.work.todo)),
-                               jsonText(line.said + "\n" + line.work.piece->position),
-                               jsonText(pieceCell(line.work.piece->piece, *garage.workshop)),
-                               jsonText(std::string(text(line.work.standing)) +
-                                        (line.by.empty() ? "" : ", by " + line.by) + "\n" +
-                                        whyText(line.work)),
-                               jsonText(partsText(line))});
-    if (rows.isEmpty())
-        rows.append(QJsonArray{QString(), QStringLiteral("nothing is due"), QString(), QString(),
-                               QString(), QString()});
+        rows.push_back({"[   ]", std::string(doText(line.work.todo)),
+                        line.said + "\n" + line.work.piece->position,
+                        pieceCell(line.work.piece->piece, *garage.workshop),
+                        std::string(text(line.work.standing)) +
+                            (line.by.empty() ? "" : ", by " + line.by) + "\n" + whyText(line.work),
+                        partsText(line)});
+    if (rows.empty())
+        rows.push_back({"", "nothing is due", "", "", "", ""});
     return rows;
 }
 
@@ -72,9 +59,9 @@ std::string untilOf(const FittedPiece &piece, const Garage &garage, const std::s
     return until;
 }
 
-QJsonArray sheetRows(const PaperWords &words, const Garage &garage)
+Cells sheetRows(const CarPaper &words, const Garage &garage)
 {
-    QJsonArray rows;
+    Cells rows;
     const CarLife &life = garage.life(words.car);
     for (const FittedPiece &piece : life.fitted) {
         const bool ring = piece.position.ends_with(".ring") || piece.position.ends_with(".washer");
@@ -90,20 +77,18 @@ QJsonArray sheetRows(const PaperWords &words, const Garage &garage)
                                             : "";
         if (piece.seen != piece.since && piece.seen != piece.worked)
             last += (last.empty() ? "" : "\n") + ("looked at " + piece.seen);
-        rows.append(QJsonArray{
-            jsonText(garage.said(piece) + "\n" + piece.position),
-            jsonText(pieceCell(piece.piece, *garage.workshop)),
-            jsonText(piece.since + (piece.made.empty() ? "" : "\nmade " + piece.made)),
-            jsonText(last), jsonText(until),
-            jsonText(stateOf(piece, garage, words.car) + (piece.damaged ? "\ndamaged" : ""))});
+        rows.push_back(
+            {garage.said(piece) + "\n" + piece.position, pieceCell(piece.piece, *garage.workshop),
+             piece.since + (piece.made.empty() ? "" : "\nmade " + piece.made), last, until,
+             stateOf(piece, garage, words.car) + (piece.damaged ? "\ndamaged" : "")});
     }
     return rows;
 }
 
 /// Each build of the car that has something in it, and its last leak test.
-QJsonArray leakTests(const PaperWords &words, const Garage &garage)
+std::vector<PaperWords::Pair> leakTests(const CarPaper &words, const Garage &garage)
 {
-    QJsonArray facts;
+    std::vector<PaperWords::Pair> facts;
     std::set<std::string> builds;
     for (const FittedPiece &piece : garage.life(words.car).fitted) {
         if (piece.build.empty() || !builds.insert(piece.build).second)
@@ -116,7 +101,7 @@ QJsonArray leakTests(const PaperWords &words, const Garage &garage)
                    test.pressure + " " + test.medium + ", held " + test.held + ", " + test.who +
                    (test.second.empty() ? "" : " and " + test.second);
         }
-        facts.append(fact("Leak test, " + piece.build, said));
+        facts.emplace_back("Leak test, " + piece.build, said);
     }
     return facts;
 }
@@ -129,69 +114,61 @@ std::string cautions()
     return all;
 }
 
-QJsonObject paperOf(CarPaperKind kind, const PaperWords &words, const Garage &garage,
-                    const Letterhead &from)
+PaperWords paperOf(CarPaperKind kind, const CarPaper &words, const Garage &garage, PaperWords paper)
 {
     const bool card = kind == CarPaperKind::Card;
     const Use use = garage.life(words.car).use();
     const Place *car = garage.workshop->ledger.place(words.car);
-    QJsonArray facts{fact("Date", words.today),
-                     fact("Ran", std::to_string(use.runs) + " runs, " +
-                                     use.hours.stripped().text() + " h, " +
-                                     std::to_string(use.eventCount()) + " events")};
+    paper.title = card ? "Service card" : "Inspection sheet";
+    paper.number = words.car;
+    paper.made = words.today;
+    paper.to = {car ? car->title : words.car};
+    paper.facts = {{"Date", words.today},
+                   {"Ran", std::to_string(use.runs) + " runs, " + use.hours.stripped().text() +
+                               " h, " + std::to_string(use.eventCount()) + " events"}};
     if (words.event)
-        facts.append(fact("For", words.event->title + ", " + words.event->firstDay + " to " +
-                                     words.event->lastDay));
-    for (const auto &one : leakTests(words, garage))
-        facts.append(one);
-    QJsonArray sender{jsonText(from.name)};
-    for (const std::string &line : from.lines)
-        sender.append(jsonText(line));
-    const QJsonArray cardColumns{column("Done", 6),   column("Do", 9),   column("Where", 22),
-                                 column("Piece", 22), column("Why", 25), column("Takes", 16)};
-    const QJsonArray sheetColumns{column("Where", 24), column("Piece", 26), column("In since", 13),
-                                  column("Last", 15),  column("Until", 13), column("State", 9)};
-    return {{QStringLiteral("title"),
-             card ? QStringLiteral("Service card") : QStringLiteral("Inspection sheet")},
-            {QStringLiteral("number"), jsonText(words.car)},
-            {QStringLiteral("made"), jsonText(words.today)},
-            {QStringLiteral("from"), sender},
-            {QStringLiteral("to"), QJsonArray{jsonText(car ? car->title : words.car)}},
-            {QStringLiteral("facts"), facts},
-            {QStringLiteral("columns"), card ? cardColumns : sheetColumns},
-            {QStringLiteral("rows"), card ? cardRows(words, garage) : sheetRows(words, garage)},
-            {QStringLiteral("sums"), QJsonArray()},
-            {QStringLiteral("note"),
-             jsonText(card ? cautions() : "Looked at by:                      Signed:")},
-            {QStringLiteral("foot"), jsonText(AdviceOnly)}};
+        paper.facts.emplace_back("For", words.event->title + ", " + words.event->firstDay + " to " +
+                                            words.event->lastDay);
+    for (auto &one : leakTests(words, garage))
+        paper.facts.push_back(std::move(one));
+    if (card)
+        paper.columns = {{"Done", 6},   {"Do", 9},   {"Where", 22},
+                         {"Piece", 22}, {"Why", 25}, {"Takes", 16}};
+    else
+        paper.columns = {{"Where", 24}, {"Piece", 26}, {"In since", 13},
+                         {"Last", 15},  {"Until", 13}, {"State", 9}};
+    paper.rows = card ? cardRows(words, garage) : sheetRows(words, garage);
+    paper.note = card ? cautions() : "Looked at by:                      Signed:";
+    paper.foot = AdviceOnly;
+    return paper;
 }
 
-Result<void> writePdf(const CarPaperAsked &asked, QJsonObject paper)
+Result<void> writePdf(const CarPaperAsked &asked, const PaperWords &paper)
 {
-    paper.insert(QStringLiteral("paper"), jsonText(asked.size));
-    const auto pdf = printed(QJsonDocument(paper).toJson(QJsonDocument::Compact));
+    const auto pdf = printed(paperDocument(paper));
     if (!pdf)
         return tl::unexpected(pdf.error());
     return writeWhole(asked.pdf, {pdf->constData(), static_cast<std::size_t>(pdf->size())});
 }
 
 /// What would stand on it, for a terminal.
-std::string toldOf(const QJsonObject &paper)
+std::string toldOf(const PaperWords &paper)
 {
     std::string told;
-    for (const auto &row : paper.value(QStringLiteral("rows")).toArray()) {
-        std::string line;
-        for (const auto &cell : row.toArray())
-            line += "  " +
-                    cell.toString().replace(QLatin1Char('\n'), QStringLiteral(": ")).toStdString();
-        told += line + "\n";
+    for (const auto &row : paper.rows) {
+        for (const std::string &cell : row) {
+            std::string line = cell;
+            if (const auto at = line.find('\n'); at != std::string::npos)
+                line.replace(at, 1, ": ");
+            told += "  " + line;
+        }
+        told += "\n";
     }
-    return told + paper.value(QStringLiteral("note")).toString().toStdString() + "\n" +
-           paper.value(QStringLiteral("foot")).toString().toStdString() + "\n";
+    return told + paper.note + "\n" + paper.foot + "\n";
 }
 
-Result<QJsonObject> paperAsked(CarPaperKind kind, const CarPaperAsked &asked, OpenShop &shop,
-                               const Garage &garage)
+Result<PaperWords> paperAsked(CarPaperKind kind, const CarPaperAsked &asked, OpenShop &shop,
+                              const Garage &garage)
 {
     if (asked.size != "A4" && asked.size != "Letter")
         return problem("the paper " + asked.size, "is no size", "Say A4 or Letter.");
@@ -202,7 +179,7 @@ Result<QJsonObject> paperAsked(CarPaperKind kind, const CarPaperAsked &asked, Op
         return problem((*car)->id, "has nothing in it that the shop knows of",
                        "Issue a build to it, or say what is in it: flarestock service " +
                            (*car)->id + " fit PART.");
-    PaperWords words{(*car)->id, dayOf(shop.by.at), {}, nullptr};
+    CarPaper words{(*car)->id, dayOf(shop.by.at), {}, nullptr};
     auto due = dueList(garage, {words.car, asked.event, {}, words.today, false});
     if (!due)
         return tl::unexpected(due.error());
@@ -211,7 +188,7 @@ Result<QJsonObject> paperAsked(CarPaperKind kind, const CarPaperAsked &asked, Op
     const auto from = letterheadOf(shop.file);
     if (!from)
         return tl::unexpected(from.error());
-    return paperOf(kind, words, garage, *from);
+    return paperOf(kind, words, garage, paperFrom(*from, asked.size));
 }
 
 } // namespace
@@ -229,7 +206,7 @@ void answerCarPaper(CarPaperKind kind, const CarPaperAsked &asked, OpenShop &sho
             return shop.outcome.refuse(written.error());
     }
     if (shop.asked.json)
-        return shop.outcome.print(*paper);
+        return shop.outcome.print(QJsonDocument::fromJson(paperDocument(*paper)).object());
     shop.outcome.out += asked.pdf.empty() ? toldOf(*paper) : "written: " + asked.pdf + "\n";
 }
 
