@@ -2,6 +2,7 @@
 
 #include "app/stockroom/taking_back.h"
 
+#include "app/stockroom/byhand/seeing.h"
 #include "app/stockroom/handing_out.h"
 #include "app/workshop/clock.h"
 #include "model/buying/order_steps.h"
@@ -28,8 +29,11 @@ Result<std::optional<Record>> orderBefore(const Record &past, const BuyingBook &
 }
 
 /// The record that undoes one; nothing where it is of a kind that stays.
-Result<std::optional<Record>> opposite(const Record &past, const BuyingBook &buying)
+Result<std::optional<Record>> opposite(const Record &past, const BuyingBook &buying,
+                                       const ShopFile &file)
 {
+    if (past.kind == RecordKind::Keeping || past.kind == RecordKind::Level)
+        return wordBefore(past, file);
     if (past.kind == RecordKind::Order)
         return orderBefore(past, buying);
     if (past.kind == RecordKind::Promise) {
@@ -55,12 +59,13 @@ Result<std::optional<Record>> opposite(const Record &past, const BuyingBook &buy
 
 /// What undoes the records, the last first, as further entries of the action `id` behind `n`
 /// others.
-Result<std::vector<Record>> recordsBack(const std::vector<Record> &past, const BuyingBook &buying,
+Result<std::vector<Record>> recordsBack(const std::vector<Record> &past,
+                                        const std::pair<const Workshop *, const ShopFile *> &shop,
                                         const By &by, std::uint64_t n)
 {
     std::vector<Record> back;
     for (auto at = past.rbegin(); at != past.rend(); ++at) {
-        auto record = opposite(*at, buying);
+        auto record = opposite(*at, shop.first->bought.orders, *shop.second);
         if (!record)
             return tl::unexpected(record.error());
         if (!*record)
@@ -154,12 +159,12 @@ Result<void> evenOut(Action &action, const std::vector<Movement> &past, const Sh
     return {};
 }
 
-Result<Action> recordsTakenBack(const std::vector<Record> &records, const Workshop &workshop,
-                                const By &by)
+Result<Action> recordsTakenBack(const std::vector<Record> &records, const ShopFile &file,
+                                const Workshop &workshop, const By &by)
 {
     By signedBy = by;
     signedBy.action = by.action.value_or(freshId());
-    auto back = recordsBack(records, workshop.bought.orders, signedBy, 0);
+    auto back = recordsBack(records, {&workshop, &file}, signedBy, 0);
     if (!back)
         return tl::unexpected(back.error());
     if (back->empty())
@@ -182,7 +187,7 @@ Result<Action> movementTakenBack(const MovementId &id, const ShopFile &file,
         if (records->empty())
             return problem(id.text(), "was not done in this shop",
                            "Look it up: flarestock history.");
-        return recordsTakenBack(*records, workshop, by);
+        return recordsTakenBack(*records, file, workshop, by);
     }
     std::set<MovementId> reversed;
     for (const Movement &one : *past) {
@@ -203,8 +208,7 @@ Result<Action> movementTakenBack(const MovementId &id, const ShopFile &file,
         if (!records)
             return tl::unexpected(records.error());
         // Of a promise only when its piece is back: then it asks for nothing that is not there.
-        auto back =
-            recordsBack(*records, workshop.bought.orders, signedBy, action->movements.size());
+        auto back = recordsBack(*records, {&workshop, &file}, signedBy, action->movements.size());
         if (!back)
             return tl::unexpected(back.error());
         action->afterwards = std::move(*back);
@@ -218,7 +222,7 @@ Result<Action> actionTakenBack(const Action &done, const ShopFile &file, const W
 {
     if (!done.movements.empty())
         return movementTakenBack(done.movements.front().id, file, workshop, by);
-    return recordsTakenBack(done.records, workshop, by);
+    return recordsTakenBack(done.records, file, workshop, by);
 }
 
 } // namespace flarestock

@@ -32,6 +32,7 @@ private Q_SLOTS:
     void whatIsBelowItsMinimumIsFilledFromWhereItIs();
     void whatNobodyCountsHasALevel();
     void whatIsAwayComesBackByAMove();
+    void whatWasSaidOfAPlaceIsTakenBack();
 };
 
 void FreeAndLacking::whatIsNotFreeSaysWhy()
@@ -179,6 +180,26 @@ void FreeAndLacking::whatIsAwayComesBackByAMove()
     QCOMPARE(away("out for repair"), std::string());
     QVERIFY(run({"move", "AD-8-8", "1", "--from", "A3", "--to", "A4", "--until", "2126-12-09"})
                 .refusesInOneLine());
+    QVERIFY(m_shop.isWhole());
+}
+
+/// What a place is to hold, and what was seen there, is as it was said before.
+void FreeAndLacking::whatWasSaidOfAPlaceIsTakenBack()
+{
+    const auto keep = [this](const char *least) {
+        return textOf(json({"keep", "AD-8-8", "--place", "A3", "--min", least}).json(), "record");
+    };
+    const auto least = [this] {
+        return textOf(objectWith(arrayOf(json({"stock", "--below"}), "below"), "place", "A3"),
+                      "min");
+    };
+    const std::string first = keep("50");
+    QCOMPARE(least(), std::string("50"));
+    const std::string second = keep("60");
+    QVERIFY(run({"take-back", first}).refusesInOneLine()); // It was said anew since.
+    QCOMPARE(least(), std::string("60"));
+    QCOMPARE(run({"take-back", second}).status, 0);
+    QCOMPARE(least(), std::string("50"));
     QVERIFY(m_shop.isWhole());
 }
 

@@ -4,6 +4,7 @@
 // expected and the difference come after.
 
 #include "app/command/shop_options.h"
+#include "app/stockroom/byhand/seeing.h"
 
 #include <CLI/CLI.hpp>
 
@@ -13,44 +14,11 @@ namespace flarestock {
 
 namespace {
 
-struct CountAsked : ShopAsked {
-    std::string part;
-    std::string found;
-    std::string place;
-    std::string lot;
-    std::string condition;
-};
-
-Result<Count> countOf(const CountAsked &asked, const OpenShop &shop)
-{
-    const auto part = partAsked(asked.part, *shop.workshop);
-    if (!part)
-        return tl::unexpected(part.error());
-    const auto place = stockPlaceAsked(asked.place, shop.workshop->ledger);
-    if (!place)
-        return tl::unexpected(place.error());
-    const auto found = quantityAsked(asked.found, **part);
-    if (!found)
-        return tl::unexpected(found.error());
-    if (*found < 0)
-        return problem(asked.found, "is below zero", "Write what lies there.");
-    const auto key =
-        piecesAsked({(*place)->id, asked.lot, asked.condition}, shop.workshop->ledger, **part);
-    if (!key)
-        return tl::unexpected(key.error());
-    Count count;
-    count.id = *shop.by.action;
-    count.key = *key;
-    count.found = *found;
-    count.who = shop.by.who;
-    count.why = shop.by.why;
-    count.at = shop.by.at;
-    return count;
-}
+struct CountAsked : ShopAsked, CountWords {};
 
 void answerCount(const CountAsked &asked, OpenShop &shop, CommandOutcome &outcome)
 {
-    const auto count = countOf(asked, shop);
+    const auto count = countOf(asked, *shop.workshop, shop.by);
     if (!count)
         return outcome.refuse(count.error());
     const auto done = shop.file.append(*count, idWithin(count->id, 1));

@@ -3,6 +3,7 @@
 // `flarestock keep`: how much of a part a place is to hold.
 
 #include "app/command/shop_options.h"
+#include "app/stockroom/byhand/seeing.h"
 
 #include <CLI/CLI.hpp>
 
@@ -12,37 +13,11 @@ namespace flarestock {
 
 namespace {
 
-struct KeepAsked : ShopAsked {
-    std::string part;
-    std::string place;
-    std::string least;
-    std::string most;
-};
-
-Result<Keeping> keepingOf(const KeepAsked &asked, const OpenShop &shop)
-{
-    const auto part = partAsked(asked.part, *shop.workshop);
-    if (!part)
-        return tl::unexpected(part.error());
-    const auto place = stockPlaceAsked(asked.place, shop.workshop->ledger);
-    if (!place)
-        return tl::unexpected(place.error());
-    const auto least = quantityAsked(asked.least, **part, "--min");
-    if (!least)
-        return tl::unexpected(least.error());
-    const auto most = asked.most.empty() ? least : quantityAsked(asked.most, **part, "--max");
-    if (!most)
-        return tl::unexpected(most.error());
-    if (*least < 0 || *most < *least)
-        return problem(asked.least + " to " + asked.most, "is no minimum and maximum",
-                       "Write a minimum of zero or more, and a maximum not below it.");
-    return Keeping{*shop.by.action, (*part)->number, (*place)->id, *least,
-                   *most,           shop.by.who,     shop.by.at};
-}
+struct KeepAsked : ShopAsked, KeepWords {};
 
 void answerKeep(const KeepAsked &asked, OpenShop &shop, CommandOutcome &outcome)
 {
-    const auto keeping = keepingOf(asked, shop);
+    const auto keeping = keepingOf(asked, *shop.workshop, shop.by);
     if (!keeping)
         return outcome.refuse(keeping.error());
     const Part &part = *shop.workshop->part(keeping->part);

@@ -4,6 +4,7 @@
 
 #include "app/command/buying/receiving_sheet.h"
 #include "app/command/shop_options.h"
+#include "app/stockroom/byhand/coming_in.h"
 
 #include <CLI/CLI.hpp>
 
@@ -45,62 +46,15 @@ Result<void> isComplete(const ReceiveAsked &asked)
     return {};
 }
 
-Result<Movement> cameIn(const ReceiveAsked &asked, const Workshop &workshop)
+Result<Action> cameIn(const ReceiveAsked &asked, const OpenShop &shop)
 {
     const auto to = onlyOne(asked.to, "--to");
     const auto lot = onlyOne(asked.lots, "--lot");
     if (!to || !lot)
         return tl::unexpected(to ? lot.error() : to.error());
-    const auto stock = stockAsked({asked.part, asked.quantity, asked.from, *to}, workshop);
-    if (!stock)
-        return tl::unexpected(stock.error());
-    if (!bringsValue(stock->from->kind))
-        return problem(stock->from->id, "is no supplier",
-                       "Use flarestock move between your places.");
-    if (stock->quantity <= 0)
-        return problem("the quantity " + asked.quantity,
-                       "is nothing that comes in, so that its cost would lie nowhere",
-                       "Write how many or how much came.");
-    const auto value = valueAsked(asked.cost, "--cost");
-    if (!value)
-        return tl::unexpected(value.error());
-    const std::string &number = stock->part->number;
-    if (isLength(stock->part->unit) && lot->empty())
-        return problem(number, "comes in pieces, and this one has no name",
-                       "Name it: --lot COIL-17.");
-    Movement movement = movementOf({number, stock->from->id, *lot, PieceCondition::New},
-                                   stock->quantity, stock->to->id, Deed::Receive);
-    movement.value = *value;
-    movement.document = asked.document;
-    return movement;
-}
-
-/// What was said of the lot besides; nothing where nothing was.
-Result<std::optional<Record>> lotSaid(const ReceiveAsked &asked, const Movement &movement,
-                                      const OpenShop &shop)
-{
-    const By &by = shop.by;
-    if (asked.useBy.empty() && asked.owner.empty())
-        return std::nullopt;
-    if (movement.lot.empty())
-        return problem(asked.part, "has a date or an owner and no lot", "Name the lot: --lot.");
-    if (!asked.useBy.empty() && !isDay(asked.useBy))
-        return problem(asked.useBy, "is no day", "Write it as 2027-03-31.");
-    LotFacts facts;
-    facts.id = idWithin(*by.action, 1);
-    facts.lot = {movement.part, movement.lot};
-    facts.useBy = asked.useBy;
-    if (!asked.owner.empty()) {
-        const auto car = placeAsked(asked.owner, shop.workshop->ledger);
-        if (!car)
-            return tl::unexpected(car.error());
-        if ((*car)->kind != PlaceKind::Car)
-            return problem((*car)->id, "is no car", "Name the car that alone it is for.");
-        facts.owner = (*car)->id;
-    }
-    facts.who = by.who;
-    facts.at = by.at;
-    return facts.asRecord();
+    return flarestock::cameIn({asked.part, asked.quantity, asked.from, *to, asked.cost, *lot,
+                               asked.document, asked.useBy, asked.owner},
+                              *shop.workshop, shop.by);
 }
 
 void answerReceive(const ReceiveAsked &asked, OpenShop &shop, CommandOutcome &outcome)
@@ -110,31 +64,25 @@ void answerReceive(const ReceiveAsked &asked, OpenShop &shop, CommandOutcome &ou
                             shop);
     if (const auto complete = isComplete(asked); !complete)
         return outcome.refuse(complete.error());
-    const auto movement = cameIn(asked, *shop.workshop);
-    if (!movement)
-        return outcome.refuse(movement.error());
-    const auto record = lotSaid(asked, *movement, shop);
-    if (!record)
-        return outcome.refuse(record.error());
-    Action action = numbered({*movement}, shop.by);
-    const std::string said = "received: " + movement->part + " at " + movement->to;
-    if (*record)
-        action.records.push_back(**record);
+    const auto action = cameIn(asked, shop);
+    if (!action)
+        return outcome.refuse(action.error());
     if (const auto can = canWriteSlip(asked, shop); !can)
         return outcome.refuse(can.error());
-    appendAction(shop, action, said);
-    const Part *part = shop.workshop->part(movement->part);
+    const Movement movement = action->movements.front();
+    appendAction(shop, *action, "received: " + movement.part + " at " + movement.to);
+    const Part *part = shop.workshop->part(movement.part);
     writeSlip(asked,
-              {movement->from,
+              {movement.from,
                {},
                asked.document,
                {},
                {{part,
-                 movement->quantity,
-                 movement->to,
-                 movement->lot,
-                 movement->condition,
-                 movement->value,
+                 movement.quantity,
+                 movement.to,
+                 movement.lot,
+                 movement.condition,
+                 movement.value,
                  {}}},
                {}},
               shop);

@@ -3,6 +3,7 @@
 // `flarestock scrap`: what is thrown away, and why.
 
 #include "app/command/shop_options.h"
+#include "app/stockroom/byhand/moving.h"
 
 #include <CLI/CLI.hpp>
 
@@ -12,29 +13,9 @@ namespace flarestock {
 
 namespace {
 
-struct ScrapAsked : ShopAsked {
-    std::string part;
-    std::string quantity;
-    std::string from;
-    std::string lot;
-    std::string condition;
+struct ScrapAsked : ShopAsked, MoveWords {
     bool despitePromise = false;
 };
-
-Result<Movement> scrapped(const ScrapAsked &asked, const Workshop &workshop)
-{
-    const auto scrap = placeOfKind(PlaceKind::Scrap, workshop.ledger);
-    if (!scrap)
-        return tl::unexpected(scrap.error());
-    const auto stock = stockAsked({asked.part, asked.quantity, asked.from, (*scrap)->id}, workshop);
-    if (!stock)
-        return tl::unexpected(stock.error());
-    const auto key =
-        piecesAsked({stock->from->id, asked.lot, asked.condition}, workshop.ledger, *stock->part);
-    if (!key)
-        return tl::unexpected(key.error());
-    return movementOf(*key, stock->quantity, stock->to->id, Deed::Scrap);
-}
 
 void answerScrap(const ScrapAsked &asked, OpenShop &shop, CommandOutcome &outcome)
 {

@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: MIT
+//
+// One thing that was found: what kind of thing, its name, its facts.
+
+import QtQuick
+import QtQuick.Controls
+import QtQuick.Layouts
+import Flarestock.Screens
+
+AbstractButton {
+    id: root
+
+    required property int index
+    required property string kind
+    required property string title
+    required property string detail
+    property bool current: false
+
+    implicitHeight: Math.max(44, implicitContentHeight + 8)
+    Accessible.role: Accessible.ListItem
+    Accessible.name: qsTr("%1 %2, %3").arg(kind).arg(title).arg(detail)
+
+    background: Rectangle {
+        color: root.current || root.hovered ? Theme.accentFill : "transparent"
+    }
+    contentItem: RowLayout {
+        spacing: Theme.gap
+
+        Words {
+            text: root.kind
+            small: true
+            quiet: true
+            leftPadding: 6
+            Layout.preferredWidth: 56
+        }
+        Words {
+            text: root.title
+            strong: true
+        }
+        Words {
+            text: root.detail
+            quiet: true
+            small: true
+            wrapMode: Text.Wrap
+            maximumLineCount: 3
+            elide: Text.ElideRight
+            Layout.fillWidth: true
+        }
+    }
+}
