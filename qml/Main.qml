@@ -15,9 +15,12 @@ ApplicationWindow {
 
     property string notice: ""
     property bool leaving: false
+    property alias area: stack.area
+    readonly property var areasBuilt: stack.builtBesides()
 
     readonly property BuildDesk build: Desk.build
     readonly property bool hasBuild: build.isOpen
+    readonly property bool hasShop: Desk.hasShop
 
     width: 1440
     height: 900
@@ -53,20 +56,27 @@ ApplicationWindow {
             shopSheets.askBeforeLeaving();
     }
     onHasBuildChanged: focusScreen()
+    onHasShopChanged: focusScreen()
     Component.onCompleted: focusScreen()
 
     function focusScreen() {
-        (hasBuild ? screen : empty).forceActiveFocus(Qt.OtherFocusReason);
+        if (empty.visible)
+            empty.forceActiveFocus(Qt.OtherFocusReason);
+        else
+            stack.enter();
     }
-
     function leave() {
         leaving = true;
         close();
     }
-
-    function askArea(area: int) {
-        const name = areas.areas[area];
-        notice = area === 0 ? "" : qsTr("%1 is not built yet; only Builds is.").arg(name);
+    /// A code goes to the area that shows; what means nothing there is sought.
+    function hear(code: string) {
+        if (!stack.screen.scan(code))
+            strip.findField.seek(code);
+    }
+    function ask(area: int) {
+        if (stack.show(area))
+            strip.findField.reset();
     }
 
     Binding {
@@ -82,7 +92,7 @@ ApplicationWindow {
         }
     }
     Repeater {
-        model: 6
+        model: stack.areas.length
 
         Item {
             id: key
@@ -91,18 +101,13 @@ ApplicationWindow {
 
             Shortcut {
                 sequence: "Alt+" + (key.index + 1)
-                onActivated: root.askArea(key.index)
+                onActivated: root.ask(key.index)
             }
         }
     }
     Shortcut {
         sequences: [StandardKey.Find] // qmllint disable unqualified
         onActivated: strip.findField.forceActiveFocus(Qt.ShortcutFocusReason)
-    }
-    Shortcut {
-        sequence: "Ctrl+B"
-        enabled: Desk.hasShop
-        onActivated: chooser.open()
     }
     Shortcut {
         sequences: [StandardKey.Open] // qmllint disable unqualified
@@ -120,10 +125,10 @@ ApplicationWindow {
         spacing: 0
 
         AreaColumn {
-            id: areas
-
+            areas: stack.areas
+            current: stack.area
             Layout.fillHeight: true
-            onAsked: area => root.askArea(area)
+            onAsked: area => root.ask(area)
         }
         ColumnLayout {
             spacing: 0
@@ -131,7 +136,7 @@ ApplicationWindow {
             TopStrip {
                 id: strip
 
-                found: root.build.found
+                screen: stack.screen
                 shopTitle: Desk.shopTitle
                 shopFile: Desk.shopFile
                 kept: Desk.kept
@@ -141,30 +146,20 @@ ApplicationWindow {
                 Layout.fillWidth: true
                 onBackupAsked: Desk.backups.now()
                 onOtherShopAsked: shopSheets.openOther()
-                onSought: typed => root.build.find(typed)
-                onChosen: (kind, target) => {
-                    if (kind === "line" || kind === "shelf")
-                        screen.showPart(target);
-                    else
-                        screen.showOnMap(target);
-                }
             }
-            BuildsScreen {
-                id: screen
+            Areas {
+                id: stack
 
-                visible: root.build.isOpen
-                build: root.build
-                handing: Desk.handing
+                visible: !empty.visible
                 Layout.fillWidth: true
                 Layout.fillHeight: true
-                onOtherBuild: chooser.open()
-                onStepAsked: step => sheets.open(step)
-                onStepExplained: why => root.notice = why
+                onExplained: sentence => root.notice = sentence
+                onForgotten: strip.findField.clear()
             }
             EmptyDesk {
                 id: empty
 
-                visible: !root.build.isOpen
+                visible: !Desk.hasShop || (stack.area === 0 && !root.build.isOpen)
                 problem: Desk.problem
                 opening: Desk.server.busy ? Desk.server.address : ""
                 Layout.fillWidth: true
@@ -174,7 +169,7 @@ ApplicationWindow {
                 onOpenServer: shopSheets.openServer()
             }
             BottomLine {
-                sentence: root.notice || Desk.problem || Desk.handing.problem || root.build.lastStep
+                sentence: root.notice || Desk.problem || Desk.pen.problem || root.build.lastStep
                 canTakeBack: Desk.canTakeBack
                 who: Desk.who
                 Layout.fillWidth: true
@@ -183,27 +178,28 @@ ApplicationWindow {
             }
         }
     }
-    BuildChooser {
-        id: chooser
-
-        builds: Desk.builds
-        onChosen: key => Desk.openBuild(key)
-    }
-    HandingSheets {
-        id: sheets
-
-        handing: Desk.handing
-        who: Desk.who
-    }
     NameSheet {
         id: nameSheet
 
         who: Desk.who
         onNamed: name => Desk.who = name
-        onClosed: Desk.handing.forgetWaiting()
+        onClosed: Desk.pen.forgetWaiting()
     }
     Connections {
-        target: Desk.handing
+        target: Desk
+
+        function onScanned(code: string) {
+            root.hear(code);
+        }
+    }
+    Binding {
+        target: Desk
+        property: "takesScans"
+        value: stack.visible && stack.screen !== null
+               && (!root.Overlay.overlay.visible || stack.screen.takesScans)
+    }
+    Connections {
+        target: Desk.pen
 
         function onAskedWho() {
             nameSheet.open();

@@ -9,6 +9,7 @@
 #include "app/desk/launch/self_test.h"
 #include "app/desk/launch/server_password.h"
 #include "app/desk/launch/settings.h"
+#include "app/desk/scan/scan_ear.h"
 #include "model/storage/server/server_address.h"
 
 #include <QDir>
@@ -72,6 +73,16 @@ void openAtServer(Desk &desk, const QString &address, const DeskOptions &options
     desk.server()->open(address, {}, options.keepPassword);
 }
 
+/// A scanner is heard wherever the keyboard is.
+void listenToScanner(ScanEar &ear, Desk &desk, QQuickWindow &window)
+{
+    const auto tell = [&ear, &desk] { ear.setTelling(desk.takesScans()); };
+    QObject::connect(&desk, &Desk::takesScansChanged, &ear, tell);
+    QObject::connect(&ear, &ScanEar::heard, &desk, &Desk::scanned);
+    tell();
+    ear.listenTo(window);
+}
+
 /// What the person has chosen is there the next time.
 void rememberChoices(const Desk &desk, const Look &look)
 {
@@ -124,12 +135,16 @@ int runDesk(QGuiApplication &application, const DeskOptions &options)
                                              : options.units == QStringLiteral("in"));
     if (!screens->load())
         return Failed;
+    screens->window()->setProperty("area", options.area - 1);
     if (options.selfTest)
         return test(std::move(screens), desk, look);
     if (!options.screenshot.isEmpty()) {
+        waitForAreas(desk);
         const auto written = writePicture(*screens->window(), options.size, options.screenshot);
         return written ? Done : refuse(written.error());
     }
+    ScanEar ear;
+    listenToScanner(ear, desk, *screens->window());
     desk.setWho(lastWho());
     rememberChoices(desk, look);
     if (!server.isEmpty())

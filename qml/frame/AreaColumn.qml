@@ -12,8 +12,8 @@ import Flarestock.Screens
 Rectangle {
     id: root
 
-    readonly property var areas: [qsTr("Builds"), qsTr("Stock"), qsTr("Buying"), qsTr("Trailer"),
-        qsTr("Service"), qsTr("Parts")]
+    required property var areas // Name and screen of each; no screen: it is not built yet.
+    required property int current
 
     signal asked(int area)
 
@@ -37,18 +37,20 @@ Rectangle {
             model: root.areas
 
             AreaTag {
-                required property string modelData
+                required property var modelData
                 required property int index
 
-                text: modelData
+                objectName: "area-" + number
+                text: modelData.name
                 number: index + 1
-                current: index === 0
-                built: index === 0
+                current: index === root.current
+                built: modelData.screen !== ""
                 Layout.fillWidth: true
                 onClicked: root.asked(index)
             }
         }
         Words {
+            visible: root.areas.some(area => area.screen === "")
             text: qsTr("Dashed areas are not built yet.")
             small: true
             quiet: true

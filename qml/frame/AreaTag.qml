@@ -20,6 +20,10 @@ AbstractButton {
     Accessible.role: Accessible.PageTab
     Accessible.name: built ? text : qsTr("%1, not built yet").arg(text)
     Accessible.description: qsTr("Alt+%1").arg(number)
+    Accessible.selectable: true
+    Accessible.selected: current
+    Keys.onReturnPressed: root.clicked()
+    Keys.onEnterPressed: root.clicked()
 
     background: Item {
         TagDrawing {

@@ -4,13 +4,12 @@
 
 import QtQuick
 import QtQuick.Layouts
-import Flarestock.Desk
 import Flarestock.Screens
 
 Rectangle {
     id: root
 
-    required property Rows found
+    required property AreaScreen screen // The area that shows; nothing while there is none.
     required property string shopTitle
     required property string shopFile
     required property string kept
@@ -19,8 +18,6 @@ Rectangle {
     property bool backingUp: false
     readonly property alias findField: field
 
-    signal sought(string typed)
-    signal chosen(string kind, string target)
     signal backupAsked()
     signal otherShopAsked()
 
@@ -37,13 +34,11 @@ Rectangle {
             id: field
 
             objectName: "findField"
-            found: root.found
+            screen: root.screen
             enabled: root.shopFile !== ""
             Layout.preferredWidth: 560
             Layout.maximumWidth: 560
             Layout.fillWidth: true
-            onSought: typed => root.sought(typed)
-            onChosen: (kind, target) => root.chosen(kind, target)
         }
         Item {
             Layout.fillWidth: true

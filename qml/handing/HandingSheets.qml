@@ -27,7 +27,7 @@ Item {
     }
 
     Connections {
-        target: root.handing
+        target: Desk.pen
 
         function onWrote() {
             if (root.handing.picks.count === 0)

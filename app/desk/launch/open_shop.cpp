@@ -5,6 +5,7 @@
 
 #include "app/desk/launch/open_shop.h"
 #include "app/desk/shop/shop_on_desk.h"
+#include "app/stockroom/deed.h"
 #include "app/workshop/clock.h"
 #include "app/workshop/demo_shop.h"
 #include "model/storage/server/server_address.h"
@@ -114,6 +115,42 @@ Result<std::shared_ptr<const Wrote>> writeIn(const std::filesystem::path &path,
     return std::make_shared<const Wrote>(Wrote{*action, shopOf(*after)});
 }
 
+/// The same of a count: the writer itself says what it found.
+Result<std::shared_ptr<const Wrote>> countIn(const std::filesystem::path &path,
+                                             const MakeCount &make)
+{
+    auto file = ShopFile::open(path, OpenMode::ReadWrite);
+    if (!file)
+        return tl::unexpected(file.error());
+    const auto before = Workshop::read(*file);
+    if (!before)
+        return tl::unexpected(before.error());
+    const auto count = make(**before);
+    if (!count)
+        return tl::unexpected(count.error());
+    const auto counted = file->append(*count, idWithin(count->id, 1));
+    if (!counted)
+        return tl::unexpected(counted.error());
+    const auto after = Workshop::read(*file);
+    if (!after)
+        return tl::unexpected(after.error());
+    Action action{{count->asRecord()}, {}};
+    if (counted->difference) { // Whoever takes it back asks the journal for the rest.
+        Movement difference;
+        difference.id = *counted->difference;
+        action.movements.push_back(difference);
+    }
+    return std::make_shared<const Wrote>(Wrote{action, shopOf(*after), *counted});
+}
+
+Result<std::vector<Movement>> historyIn(const std::filesystem::path &path, const std::string &part)
+{
+    const auto file = ShopFile::open(path, OpenMode::ReadOnly);
+    if (!file)
+        return tl::unexpected(file.error());
+    return file->movements(part);
+}
+
 /// Beside the file SQLite writes its log, so that the folder counts too.
 bool isReadOnly(const std::filesystem::path &path)
 {
@@ -150,6 +187,11 @@ ShopOnDesk shopOf(const std::shared_ptr<const Workshop> &workshop)
     shop.placeTitle = [workshop](const std::string &id) { return placeTitle(*workshop, id); };
     shop.keep = [path = workshop->path](const ChangedPlan &plan) { return keepIn(path, plan); };
     shop.write = [path = workshop->path](const MakeAction &make) { return writeIn(path, make); };
+    shop.count = [path = workshop->path](const MakeCount &make) { return countIn(path, make); };
+    shop.history = [path = workshop->path](const std::string &part) {
+        return historyIn(path, part);
+    };
+    shop.workshop = workshop;
     shop.watch = [path = workshop->path](std::function<void()> changed) {
         return std::make_shared<ShopWatch>(path, std::move(changed));
     };

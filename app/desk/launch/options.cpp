@@ -30,12 +30,28 @@ void readPassword(const QCommandLineParser &parser, DeskOptions &options)
     options.keepPassword = parser.isSet(QStringLiteral("keep-password"));
 }
 
+/// Whether area, theme and units are among those that there are.
+Result<void> areKnown(const DeskOptions &options)
+{
+    if (options.area < 1 || options.area > 6)
+        return problem("--area", "is none of the six", "Write 1 for Builds, 2 for Stock …");
+    if (!options.theme.isEmpty() && options.theme != QStringLiteral("light") &&
+        options.theme != QStringLiteral("dark"))
+        return problem("--theme", "is neither light nor dark", "Write one of them.");
+    if (!options.units.isEmpty() && options.units != QStringLiteral("in") &&
+        options.units != QStringLiteral("mm"))
+        return problem("--units", "is neither in nor mm", "Write one of them.");
+    return {};
+}
+
 } // namespace
 
 Result<DeskOptions> readOptions(const QStringList &words)
 {
     const QCommandLineOption shop(QStringLiteral("shop"), {}, QStringLiteral("FILE"));
     const QCommandLineOption build(QStringLiteral("build"), {}, QStringLiteral("ID"));
+    const QCommandLineOption area(QStringLiteral("area"), {}, QStringLiteral("N"),
+                                  QStringLiteral("1"));
     const QCommandLineOption theme(QStringLiteral("theme"), {}, QStringLiteral("light|dark"));
     const QCommandLineOption units(QStringLiteral("units"), {}, QStringLiteral("in|mm"));
     const QCommandLineOption selfTest(QStringLiteral("self-test"));
@@ -47,7 +63,7 @@ Result<DeskOptions> readOptions(const QStringList &words)
     const QCommandLineOption version(QStringLiteral("version"));
     QCommandLineParser parser;
     parser.addOptions(
-        {shop, build, theme, units, selfTest, screenshot, size, scale, help, version});
+        {shop, build, area, theme, units, selfTest, screenshot, size, scale, help, version});
     parser.addOption(QCommandLineOption(QStringLiteral("password-fd"), {}, QStringLiteral("N")));
     parser.addOption(QCommandLineOption(QStringLiteral("password-stdin")));
     parser.addOption(QCommandLineOption(QStringLiteral("keep-password")));
@@ -60,6 +76,7 @@ Result<DeskOptions> readOptions(const QStringList &words)
     options.shop = parser.value(shop);
     options.build = parser.value(build);
     options.theme = parser.value(theme);
+    options.area = parser.value(area).toInt();
     options.units = parser.value(units);
     options.selfTest = parser.isSet(selfTest);
     readPassword(parser, options);
@@ -70,12 +87,8 @@ Result<DeskOptions> readOptions(const QStringList &words)
     if (!wanted)
         return tl::unexpected(wanted.error());
     options.size = *wanted;
-    if (!options.theme.isEmpty() && options.theme != QStringLiteral("light") &&
-        options.theme != QStringLiteral("dark"))
-        return problem("--theme", "is neither light nor dark", "Write one of them.");
-    if (!options.units.isEmpty() && options.units != QStringLiteral("in") &&
-        options.units != QStringLiteral("mm"))
-        return problem("--units", "is neither in nor mm", "Write one of them.");
+    if (const auto known = areKnown(options); !known)
+        return tl::unexpected(known.error());
     if (parser.isSet(scale)) {
         options.scale = parser.value(scale).toDouble();
         if (!(options.scale >= 0.5 && options.scale <= 4))
@@ -98,6 +111,7 @@ QString optionsHelp()
         "                       a descriptor; otherwise the keyring has it, or the screen asks\n"
         "  --keep-password      keeps it in the desktop's keyring once the server has taken it\n"
         "  --build ID           the build to open\n"
+        "  --area N             the area to begin with: 1 builds, 2 stock …\n"
         "  --theme light|dark   paper or dark screen; without it as last time\n"
         "  --units in|mm        in, psi, gph or mm, bar, L/h; without it as last time\n"
         "  --scale NUMBER       0.5 to 4: everything so much larger or smaller\n"

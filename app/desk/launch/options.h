@@ -15,6 +15,7 @@ namespace flarestock {
 struct DeskOptions {
     QString shop;
     QString build;
+    int area = 1;              ///< As Alt and its number show it.
     QString theme;             ///< "light", "dark" or empty: as last time.
     QString units;             ///< "in", "mm" or empty: as last time, else as the locale has it.
     int passwordFrom = -1;     ///< The descriptor that a server's password comes from; -1: none.

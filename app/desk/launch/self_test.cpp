@@ -4,7 +4,10 @@
 
 #include "app/desk/launch/picture.h"
 
+#include <QCoreApplication>
+#include <QElapsedTimer>
 #include <QFontDatabase>
+#include <QJSValue>
 #include <QQuickWindow>
 
 #include <cstdio>
@@ -36,6 +39,12 @@ bool isOneColour(const QImage &image)
     return true;
 }
 
+/// The places of the areas besides the first that have a screen.
+QVariantList builtAreas(const QQuickWindow &window)
+{
+    return window.property("areasBuilt").value<QJSValue>().toVariant().toList();
+}
+
 /// Opens each spot of the map, the groupings and a search, as hands would.
 void walkThrough(BuildDesk &build)
 {
@@ -53,6 +62,15 @@ void walkThrough(BuildDesk &build)
 }
 
 } // namespace
+
+void waitForAreas(const Desk &desk)
+{
+    QElapsedTimer since;
+    since.start();
+    do
+        QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
+    while (desk.isLoading() && since.elapsed() < 10'000);
+}
 
 void listenToWarnings()
 {
@@ -85,6 +103,16 @@ QStringList selfTest(Screens &screens, Desk &desk, Look &look)
             wrong.append(QString(key + QStringLiteral(": the screen is empty")));
         walkThrough(*desk.build());
     }
+    for (const QVariant &area : builtAreas(window)) {
+        window.setProperty("area", area);
+        for (const QSize size : {QSize(1024, 640), QSize(1440, 900)}) {
+            look.setDark(size.width() < 1100);
+            waitForAreas(desk);
+            if (isOneColour(pictureOf(window, size)))
+                wrong.append(QStringLiteral("area %1: the screen is empty").arg(area.toInt() + 1));
+        }
+    }
+    window.setProperty("area", 0);
     look.setDark(wasDark);
     return wrong + screens.warnings();
 }

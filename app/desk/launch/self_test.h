@@ -19,4 +19,7 @@ void listenToWarnings();
 /// All of them so far.
 [[nodiscard]] QStringList warningsHeard();
 
+/// Until what the area that shows reads away from the window is there, or ten seconds are over.
+void waitForAreas(const Desk &desk);
+
 } // namespace flarestock

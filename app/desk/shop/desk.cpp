@@ -74,7 +74,7 @@ void Desk::listen()
 {
     connect(&m_build, &BuildDesk::stepped, this, [this] {
         m_order.push_back(Step::Plan);
-        m_handing.hear();
+        m_pen.hear();
     });
     connect(&m_build, &BuildDesk::changed, this, [this] {
         showHanding();
@@ -82,8 +82,8 @@ void Desk::listen()
     });
     connect(&m_backups, &BackingUp::told, &m_build, &BuildDesk::tell);
     connect(&m_server, &AtServer::opened, this, &Desk::showFromServer);
-    connect(&m_handing, &HandingOut::changed, this, &Desk::stepsChanged);
-    connect(&m_handing, &HandingOut::wrote, this,
+    connect(&m_pen, &Pen::changed, this, &Desk::stepsChanged);
+    connect(&m_pen, &Pen::wrote, this,
             [this](const std::shared_ptr<const Wrote> &wrote, const QString &sentence,
                    bool isBack) { takeIn(*wrote, sentence, isBack); });
 }
@@ -113,8 +113,8 @@ void Desk::show(ShopOnDesk shop)
 {
     keepNow();
     m_shop = std::move(shop);
-    m_handing.setShop(m_shop.write, m_shop.readOnly);
-    m_handing.forgetDone();
+    tellAreas(true);
+    m_pen.forgetDone();
     m_backups.setShop(m_shop.backups);
     watch();
     m_order.clear();
@@ -193,20 +193,34 @@ void Desk::become(ShopOnDesk shop)
         for (BuildPlan &plan : m_shop.builds)
             plan = plan.id == kept.id ? kept : plan;
     }
-    m_handing.setShop(m_shop.write, m_shop.readOnly);
+    tellAreas(false);
     m_builds.become(buildRows(m_shop));
+}
+
+void Desk::tellAreas(bool isOther)
+{
+    m_pen.setShop(m_shop);
+    m_stock.setShop(m_shop, isOther);
 }
 
 void Desk::setWho(const QString &who)
 {
     m_who = who.trimmed();
-    m_handing.setWho(m_who);
+    m_pen.setWho(m_who);
     Q_EMIT whoChanged();
+}
+
+void Desk::setTakesScans(bool takes)
+{
+    if (takes == m_takesScans)
+        return;
+    m_takesScans = takes;
+    Q_EMIT takesScansChanged();
 }
 
 bool Desk::canTakeBack() const
 {
-    return !m_handing.isBusy() && (m_build.canTakeBack() || m_handing.canTakeBack());
+    return !m_pen.isBusy() && (m_build.canTakeBack() || m_pen.canTakeBack());
 }
 
 void Desk::takeBack()
@@ -214,8 +228,8 @@ void Desk::takeBack()
     if (!canTakeBack())
         return;
     const bool lastIsOfShop = !m_order.empty() && m_order.back() == Step::Shop;
-    if (m_handing.canTakeBack() && (lastIsOfShop || !m_build.canTakeBack()))
-        return m_handing.takeBack();
+    if (m_pen.canTakeBack() && (lastIsOfShop || !m_build.canTakeBack()))
+        return m_pen.takeBack();
     if (!m_order.empty())
         m_order.pop_back();
     m_build.takeBack();
@@ -247,7 +261,7 @@ void Desk::keepNow()
         if (plan.id == m_build.plan().id)
             plan = m_build.plan();
     }
-    if (m_handing.isBusy()) // What is read meanwhile may not have it yet.
+    if (m_pen.isBusy()) // What is read meanwhile may not have it yet.
         m_keptSince.push_back(m_build.plan());
     say(tr("kept in the file, %1")
             .arg(QLocale().toString(QTime::currentTime(), QLocale::ShortFormat)));

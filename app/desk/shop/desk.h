@@ -10,6 +10,7 @@
 #include "app/desk/shop/at_server.h"
 #include "app/desk/shop/backing_up.h"
 #include "app/desk/shop/shop_on_desk.h"
+#include "app/desk/stock/stock_desk.h"
 
 #include <QTimer>
 #include <QUrl>
@@ -29,10 +30,13 @@ class Desk : public QObject {
     Q_PROPERTY(QString kept READ kept NOTIFY keptChanged)
     Q_PROPERTY(QString problem READ problem NOTIFY problemChanged)
     Q_PROPERTY(QString who READ who WRITE setWho NOTIFY whoChanged)
+    Q_PROPERTY(bool takesScans READ takesScans WRITE setTakesScans NOTIFY takesScansChanged)
     Q_PROPERTY(bool canTakeBack READ canTakeBack NOTIFY stepsChanged)
     Q_PROPERTY(flarestock::Rows *builds READ builds CONSTANT)
     Q_PROPERTY(flarestock::BuildDesk *build READ build CONSTANT)
     Q_PROPERTY(flarestock::HandingOut *handing READ handing CONSTANT)
+    Q_PROPERTY(flarestock::StockDesk *stock READ stock CONSTANT)
+    Q_PROPERTY(flarestock::Pen *pen READ pen CONSTANT)
     Q_PROPERTY(flarestock::BackingUp *backups READ backups CONSTANT)
     Q_PROPERTY(flarestock::AtServer *server READ server CONSTANT)
 public:
@@ -63,11 +67,18 @@ public:
     [[nodiscard]] Rows *builds() { return &m_builds; }
     [[nodiscard]] BuildDesk *build() { return &m_build; }
     [[nodiscard]] HandingOut *handing() { return &m_handing; }
+    [[nodiscard]] StockDesk *stock() { return &m_stock; }
+    /// An area that shows is still being read.
+    [[nodiscard]] bool isLoading() const { return m_stock.isLooking() && m_stock.isLoading(); }
+    [[nodiscard]] Pen *pen() { return &m_pen; }
     [[nodiscard]] BackingUp *backups() { return &m_backups; }
     [[nodiscard]] AtServer *server() { return &m_server; }
     /// Whose name stands below what is done here; empty where nobody has said.
     [[nodiscard]] QString who() const { return m_who; }
     void setWho(const QString &who);
+    /// Whether a code that is scanned is told; otherwise it is typed where the keyboard is.
+    [[nodiscard]] bool takesScans() const { return m_takesScans; }
+    void setTakesScans(bool takes);
     /// Whether there is a step, of the plan or in the shop, that can be taken back.
     [[nodiscard]] bool canTakeBack() const;
     /// Takes back the last one, whichever it was.
@@ -89,11 +100,15 @@ Q_SIGNALS:
     void problemChanged();
     void whoChanged();
     void stepsChanged();
+    void takesScansChanged();
+    void scanned(const QString &code);
 
 private:
     enum class Step : std::uint8_t { Plan, Shop };
     void listen();
     void become(ShopOnDesk shop); ///< The same shop, as it is now.
+    /// Tells every area which shop is on the desk now; `isOther`: another than before.
+    void tellAreas(bool isOther);
     void takeIn(const Wrote &wrote, const QString &sentence, bool isBack);
     void watch();
     [[nodiscard]] bool isWriting() const;
@@ -119,10 +134,13 @@ private:
     std::vector<BuildPlan> m_keptSince; ///< While something was being written.
     Rows m_builds;
     BuildDesk m_build;
-    HandingOut m_handing;
+    Pen m_pen;
+    HandingOut m_handing{m_pen};
+    StockDesk m_stock{m_pen};
     BackingUp m_backups;
     AtServer m_server;
     QString m_who;
+    bool m_takesScans = false;
     QTimer m_readSoon;
     Errand m_reading;                 ///< What others wrote.
     int m_written = 0;                ///< How often something was written from here.

@@ -22,6 +22,9 @@ using MakeAction = std::function<Result<Action>(const ShopFile &file, const Work
 /// Writes that action into the shop and reads it anew; may be called from any thread. Problem: what
 /// makes it, read-only, disk full, a refusal of the ledger.
 using WriteShop = std::function<Result<std::shared_ptr<const Wrote>>(const MakeAction &make)>;
+/// The same of what was counted, and of the difference that was found.
+using MakeCount = std::function<Result<Count>(const Workshop &workshop)>;
+using CountShop = std::function<Result<std::shared_ptr<const Wrote>>(const MakeCount &make)>;
 
 /// A build as it is to be kept, and as it was in the shop when the change began.
 struct ChangedPlan {
@@ -48,6 +51,11 @@ struct ShopOnDesk {
     /// into the shop, this desk too. Empty: nobody does.
     std::function<std::shared_ptr<void>(std::function<void()> changed)> watch;
     WriteShop write; ///< Empty: nothing can be written.
+    CountShop count; ///< Empty: likewise.
+    /// The snapshot that all of this was made from; nothing where it was made without one.
+    std::shared_ptr<const Workshop> workshop = nullptr;
+    /// The movements of a part, oldest first; may be called from any thread.
+    std::function<Result<std::vector<Movement>>(const std::string &part)> history = {};
     /// The backups beside its file, where it can be written; each may be called from any thread.
     struct Backups {
         /// When the newest was taken, milliseconds since 1970, UTC; nothing where there is none.
@@ -63,6 +71,7 @@ struct ShopOnDesk {
 struct Wrote {
     Action action;
     ShopOnDesk shop;
+    std::optional<Counted> counted = std::nullopt; ///< What a count has found.
 };
 
 /// Opens a shop by its file, or makes the demo shop there.

@@ -15,13 +15,14 @@ void Desk::takeIn(const Wrote &wrote, const QString &sentence, bool isBack)
     ++m_written;
     become(wrote.shop);
     const auto last = std::find(m_order.rbegin(), m_order.rend(), Step::Shop);
-    const auto &records = wrote.action.records;
     if (isBack && last != m_order.rend())
         m_order.erase(std::next(last).base());
-    else if (!isBack && (records.size() != 1 || records.front().kind != RecordKind::LeakTest))
-        m_order.push_back(Step::Shop); // A leak test alone stays written down.
-    if (const auto shown = m_build.workAnew(m_shop.workOut); !shown)
-        return refuse(shown.error());
+    else if (!isBack && canBeTakenBack(wrote.action))
+        m_order.push_back(Step::Shop);
+    if (m_build.isOpen()) {
+        if (const auto shown = m_build.workAnew(m_shop.workOut); !shown)
+            return refuse(shown.error());
+    }
     m_build.tell(sentence);
 }
 
@@ -33,7 +34,7 @@ void Desk::watch()
 
 bool Desk::isWriting() const
 {
-    return m_handing.isBusy() || m_isToKeep;
+    return m_pen.isBusy() || m_isToKeep;
 }
 
 /// Away from the window. What was written here meanwhile may not be in what was read, so that it is

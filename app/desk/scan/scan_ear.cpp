@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/desk/scan/scan_ear.h"
+
+#include <QKeyEvent>
+#include <QQuickWindow>
+
+namespace flarestock {
+
+void ScanEar::listenTo(QQuickWindow &window)
+{
+    m_window = &window;
+    window.installEventFilter(this);
+}
+
+bool ScanEar::eventFilter(QObject *, QEvent *event)
+{
+    return event->type() == QEvent::KeyPress && m_isTelling &&
+           hear(*static_cast<QKeyEvent *>(event));
+}
+
+/// What has the keyboard before the first letter comes.
+void ScanEar::beginAnew()
+{
+    m_letters.clear();
+    QQuickItem *focused = m_window ? m_window->activeFocusItem() : nullptr;
+    const bool isField = focused != nullptr && focused->property("cursorPosition").isValid();
+    m_field = isField ? focused : nullptr;
+    m_before = isField ? focused->property("text").toString() : QString();
+}
+
+void ScanEar::putBack()
+{
+    if (m_field)
+        m_field->setProperty("text", m_before);
+}
+
+/// Whether the key goes to nobody else.
+bool ScanEar::hear(const QKeyEvent &key)
+{
+    const quint64 at =
+        key.timestamp() != 0 ? key.timestamp() : static_cast<quint64>(m_clock.elapsed());
+    const bool isQuick = at - m_last <= GapMost;
+    m_last = at;
+    if (key.key() == Qt::Key_Return || key.key() == Qt::Key_Enter) {
+        const QString code = m_letters.trimmed();
+        const bool isCode = isQuick && code.size() >= LettersLeast;
+        m_letters.clear();
+        if (!isCode)
+            return false;
+        putBack();
+        Q_EMIT heard(code);
+        return true;
+    }
+    const bool withKeys = (key.modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier)) != 0;
+    const QString text = key.text();
+    if (key.key() == Qt::Key_Shift)
+        return false;
+    if (withKeys || text.size() != 1 || !text.front().isPrint()) {
+        m_letters.clear();
+        return false;
+    }
+    if (!isQuick || m_letters.isEmpty())
+        beginAnew();
+    m_letters += text;
+    // A blank within a code would press the button that has the keyboard.
+    return text == QStringLiteral(" ") && m_letters.size() > 1 && isQuick && !m_field;
+}
+
+} // namespace flarestock

@@ -1,0 +1,145 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/desk/shop/pen.h"
+
+#include "app/desk/words/spoken.h"
+#include "app/stockroom/taking_back.h"
+#include "app/workshop/clock.h"
+
+#include <algorithm>
+
+namespace flarestock {
+
+namespace {
+
+bool isOnlySeen(const Record &record)
+{
+    return record.kind == RecordKind::LeakTest || record.kind == RecordKind::Count;
+}
+
+} // namespace
+
+bool canBeTakenBack(const Action &action)
+{
+    return !action.movements.empty() ||
+           !std::all_of(action.records.begin(), action.records.end(), isOnlySeen);
+}
+
+void Pen::setShop(const ShopOnDesk &shop)
+{
+    m_write = shop.write;
+    m_count = shop.count;
+    m_readOnly = shop.readOnly;
+}
+
+void Pen::setWho(const QString &who)
+{
+    m_who = who;
+    const auto waiting = std::exchange(m_waiting, nullptr);
+    if (waiting && !who.isEmpty())
+        waiting();
+}
+
+QString Pen::barrier() const
+{
+    if (m_readOnly)
+        return tr("The shop file can only be read. Ask whoever keeps it for the right to write.");
+    return m_write ? QString() : tr("Nothing can be written down here.");
+}
+
+void Pen::refuse(const QString &sentence)
+{
+    m_problem = sentence;
+    Q_EMIT changed();
+}
+
+void Pen::hear()
+{
+    if (!m_problem.isEmpty())
+        refuse({});
+}
+
+void Pen::actWhenNamed(std::function<void()> deed)
+{
+    if (isBusy())
+        return;
+    if (const QString why = barrier(); !why.isEmpty())
+        return refuse(why);
+    if (!m_who.isEmpty())
+        return deed();
+    m_waiting = std::move(deed);
+    Q_EMIT askedWho();
+}
+
+void Pen::act(const QString &sentence, MadeBy make)
+{
+    actWhenNamed([this, sentence, made = std::move(make)] {
+        write([sentence](const Wrote &) { return sentence; },
+              [made, writeShop = m_write](const By &by) {
+                  return writeShop([made, by](const ShopFile &file, const Workshop &workshop) {
+                      return made(file, workshop, by);
+                  });
+              },
+              false);
+    });
+}
+
+void Pen::count(CountSaid said, CountBy make)
+{
+    if (!m_count)
+        return refuse(tr("Nothing can be written down here."));
+    actWhenNamed([this, saying = std::move(said), made = std::move(make)] {
+        write([saying](const Wrote &wrote) { return saying(*wrote.counted); },
+              [made, countShop = m_count](const By &by) {
+                  return countShop([made, by](const Workshop &shop) { return made(shop, by); });
+              },
+              false);
+    });
+}
+
+void Pen::write(const Sentence &sentence, const Writing &writing, bool isBack)
+{
+    const By by{m_who.toStdString(), {}, nowMilliseconds(), freshId()};
+    m_problem.clear();
+    m_errand.run([this, sentence, isBack, writing, by]() -> Errand::Back {
+        const auto result = writing(by);
+        return [this, sentence, isBack, result] {
+            if (result)
+                finished(*result, sentence(**result), isBack);
+            else
+                refuse(said(result.error().sentence()));
+        };
+    });
+    Q_EMIT changed();
+}
+
+void Pen::finished(const std::shared_ptr<const Wrote> &wrote, const QString &sentence, bool isBack)
+{
+    const auto &records = wrote->action.records;
+    const bool holdsTest = std::any_of(records.begin(), records.end(), [](const Record &record) {
+        return record.kind == RecordKind::LeakTest;
+    });
+    if (isBack)
+        m_done.pop_back();
+    else if (canBeTakenBack(wrote->action)) // What was seen stays written down.
+        m_done.push_back(
+            {wrote->action,
+             holdsTest ? tr("%1 Its leak test stays written down.").arg(sentence) : sentence});
+    Q_EMIT this->wrote(wrote, isBack ? tr("Taken back: %1").arg(sentence) : sentence, isBack);
+    Q_EMIT changed();
+}
+
+void Pen::takeBack()
+{
+    if (m_done.empty() || isBusy())
+        return;
+    write([sentence = m_done.back().sentence](const Wrote &) { return sentence; },
+          [done = m_done.back().action, writeShop = m_write](const By &by) {
+              return writeShop([done, by](const ShopFile &file, const Workshop &workshop) {
+                  return actionTakenBack(done, file, workshop, by);
+              });
+          },
+          true);
+}
+
+} // namespace flarestock

@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: MIT
+//
+// Pen: what is written into the shop from this desk, whichever area it comes from. One deed at a
+// time is made out of the newest state of the shop, away from the window, signed with the name of
+// who is at the desk, said in a sentence, and can be taken back. Where nobody has said who is at
+// the desk, the deed waits until somebody has.
+//
+//   pen.act(tr("2 of AD-66 moved to C4."), [words](const ShopFile &, const Workshop &shop,
+//                                                  const By &by) { return moved(words, shop, by);
+//                                                  });
+
+#pragma once
+
+#include "app/desk/shop/errand.h"
+#include "app/desk/shop/shop_on_desk.h"
+#include "app/stockroom/deed.h"
+
+#include <QtQml/qqmlregistration.h>
+
+namespace flarestock {
+
+class Pen : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the desk")
+    Q_PROPERTY(bool busy READ isBusy NOTIFY changed)
+    Q_PROPERTY(QString problem READ problem NOTIFY changed)
+public:
+    using MadeBy = std::function<Result<Action>(const ShopFile &, const Workshop &, const By &)>;
+    using CountBy = std::function<Result<Count>(const Workshop &, const By &)>;
+    /// What is said of a count once it is written down.
+    using CountSaid = std::function<QString(const Counted &counted)>;
+
+    explicit Pen(QObject *parent = nullptr) : QObject(parent) {}
+
+    /// How the shop is written; whether it can be.
+    void setShop(const ShopOnDesk &shop);
+    /// Whose name stands below what is done. What waited for it is done now.
+    void setWho(const QString &who);
+    /// What waits for a name is not done.
+    Q_INVOKABLE void forgetWaiting() { m_waiting = nullptr; }
+    /// Another shop is on the desk: nothing of the one before is taken back here.
+    void forgetDone() { m_done.clear(); }
+
+    [[nodiscard]] bool isBusy() const { return m_errand.isUnderWay(); }
+    /// Why the last deed was not done, as a sentence with what to do; empty where it was.
+    [[nodiscard]] QString problem() const { return m_problem; }
+    /// Why nothing can be written at all; empty where it can.
+    [[nodiscard]] QString barrier() const;
+    [[nodiscard]] bool canTakeBack() const { return !m_done.empty(); }
+
+    /// Writes an action; `sentence` is what it does. Nothing while another is under way.
+    void act(const QString &sentence, MadeBy make);
+    /// Writes a count, then says what it found.
+    void count(CountSaid said, CountBy make);
+    /// Undoes the last action that was written down here.
+    void takeBack();
+    void refuse(const QString &sentence);
+    /// Forgets a problem that was read.
+    Q_INVOKABLE void hear();
+
+Q_SIGNALS:
+    void changed();
+    /// Something stands in the shop now; the desk shows the shop anew and says the sentence.
+    /// `isBack`: it undid the action before.
+    void wrote(const std::shared_ptr<const flarestock::Wrote> &wrote, const QString &sentence,
+               bool isBack);
+    /// Nobody has said who is at the desk.
+    void askedWho();
+
+private:
+    struct Done {
+        Action action;
+        QString sentence;
+    };
+    using Writing = std::function<Result<std::shared_ptr<const Wrote>>(const By &by)>;
+    using Sentence = std::function<QString(const Wrote &wrote)>;
+    void actWhenNamed(std::function<void()> deed);
+    void write(const Sentence &sentence, const Writing &writing, bool isBack);
+    void finished(const std::shared_ptr<const Wrote> &wrote, const QString &sentence, bool isBack);
+
+    WriteShop m_write;
+    CountShop m_count;
+    bool m_readOnly = false;
+    QString m_who;
+    QString m_problem;
+    std::function<void()> m_waiting;
+    std::vector<Done> m_done;
+    Errand m_errand; ///< Last: it waits for its worker before the rest goes.
+};
+
+/// Whether there is anything in it that a later action could undo: what was only seen (a leak
+/// test, a count that agreed) stays written down.
+[[nodiscard]] bool canBeTakenBack(const Action &action);
+
+} // namespace flarestock

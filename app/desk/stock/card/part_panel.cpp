@@ -1,0 +1,164 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/desk/stock/card/part_panel.h"
+
+#include "app/desk/words/spoken.h"
+
+#include <algorithm>
+
+namespace flarestock {
+
+PartPanel::PartPanel(QObject *parent)
+    : QObject(parent), m_ports(portCells()), m_lying(lyingCells()), m_lines(cardCells())
+{
+}
+
+void PartPanel::show(const std::shared_ptr<const StockBook> &book, const QString &number)
+{
+    const bool isOther = number != m_number;
+    if (book == m_book && !isOther)
+        return;
+    m_book = book;
+    m_number = number;
+    m_entry = book ? book->find(number.toStdString()) : nullptr;
+    m_problem.clear();
+    if (isOther) {
+        m_movements = nullptr;
+        m_isAllShown = false;
+        m_pieces.clear();
+    }
+    showRows();
+    if (m_entry != nullptr)
+        read();
+}
+
+CardAsked PartPanel::asked() const
+{
+    return {*m_book, *m_entry, m_units, m_movements.get(),
+            m_isAllShown ? EventsMost : EventsAtFirst};
+}
+
+void PartPanel::showRows()
+{
+    const bool isThere = m_entry != nullptr;
+    m_ports.become(isThere && m_entry->part ? portRows(*m_entry->part) : std::vector<Row>());
+    m_lying.become(isThere ? lyingRows(asked()) : std::vector<Row>());
+    m_lines.become(isThere ? cardRows(asked()) : std::vector<Row>());
+    if (m_lying.rowOf(m_pieces) < 0) // They lie there no more: the first ones are in hand.
+        m_pieces = m_lying.cell(0, QStringLiteral("key")).toString();
+    Q_EMIT changed();
+}
+
+void PartPanel::read()
+{
+    if (!m_history || m_entry->part == nullptr) {
+        m_movements = std::make_shared<const std::vector<Movement>>();
+        return showRows();
+    }
+    if (m_reading.isUnderWay()) {
+        m_readAgain = true;
+        return;
+    }
+    const std::string part = m_entry->number;
+    m_reading.run([this, part, history = m_history, book = m_book]() -> Errand::Back {
+        const auto movements = std::make_shared<Result<std::vector<Movement>>>(history(part));
+        return [this, part, movements, book] {
+            if (std::exchange(m_readAgain, false) && m_entry != nullptr)
+                return read();
+            if (m_entry == nullptr || m_entry->number != part)
+                return;
+            if (*movements)
+                m_movements = std::make_shared<const std::vector<Movement>>(std::move(**movements));
+            else
+                m_problem = said(movements->error().sentence());
+            showRows();
+        };
+    });
+}
+
+void PartPanel::setAllShown(bool shown)
+{
+    m_isAllShown = shown;
+    showRows();
+}
+
+void PartPanel::setUnits(Units units)
+{
+    if (units == m_units)
+        return;
+    m_units = units;
+    showRows();
+}
+
+std::optional<BalanceKey> PartPanel::key() const
+{
+    return m_entry == nullptr || m_pieces.isEmpty() ? std::nullopt : lyingAt(*m_entry, m_pieces);
+}
+
+void PartPanel::setPieces(const QString &key)
+{
+    if (key == m_pieces || m_lying.rowOf(key) < 0)
+        return;
+    m_pieces = key;
+    Q_EMIT changed();
+}
+
+QString PartPanel::title() const
+{
+    return m_entry == nullptr || m_entry->part == nullptr ? QString()
+                                                          : said(m_entry->part->description);
+}
+
+QString PartPanel::about() const
+{
+    return m_entry == nullptr ? QString() : cardAbout(*m_entry);
+}
+
+QString PartPanel::body() const
+{
+    if (m_entry == nullptr || m_entry->part == nullptr)
+        return {};
+    switch (m_entry->part->kind) {
+    case Kind::Hose:
+    case Kind::Tubing:
+    case Kind::Wire:
+        return QStringLiteral("length");
+    case Kind::Ring:
+    case Kind::Washer:
+        return QStringLiteral("ring");
+    case Kind::HoseEnd:
+    case Kind::TubeNut:
+    case Kind::TubeSleeve:
+    case Kind::Adapter:
+    case Kind::Tee:
+    case Kind::Bulkhead:
+    case Kind::Cap:
+    case Kind::Plug:
+        return QStringLiteral("hex");
+    default:
+        return m_entry->part->ports.empty() ? QString() : QStringLiteral("box");
+    }
+}
+
+int PartPanel::bend() const
+{
+    const auto *end = m_entry == nullptr || m_entry->part == nullptr
+                          ? nullptr
+                          : m_entry->part->as<HoseEndFacts>();
+    return end == nullptr ? 0 : std::min(end->angleDegrees, 90);
+}
+
+QStringList PartPanel::portTexts() const
+{
+    QStringList texts;
+    for (int row = 0; row < m_ports.count(); ++row)
+        texts.append(m_ports.cell(row, QStringLiteral("port")).toString());
+    return texts;
+}
+
+QString PartPanel::sum() const
+{
+    return m_entry == nullptr ? QString() : cardSum(asked());
+}
+
+} // namespace flarestock

@@ -1,0 +1,213 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/desk/stock/stock_rows.h"
+
+#include "app/desk/words/spoken.h"
+
+#include <QDate>
+
+#include <algorithm>
+
+namespace flarestock {
+
+namespace {
+
+constexpr std::size_t PlacesSaid = 3;
+
+} // namespace
+
+QString saidStock(std::int64_t smallest, const Part &part, Units units)
+{
+    return saidAmount(Quantity::ofSmallest(smallest, part.unit), units);
+}
+
+QString saidLevel(StockLevel level)
+{
+    switch (level) {
+    case StockLevel::Out:
+        return StockRows::tr("out");
+    case StockLevel::Low:
+        return StockRows::tr("low");
+    case StockLevel::Plenty:
+        break;
+    }
+    return StockRows::tr("plenty");
+}
+
+int StockRows::rowCount(const QModelIndex &parent) const
+{
+    return parent.isValid() ? 0 : count();
+}
+
+QHash<int, QByteArray> StockRows::roleNames() const
+{
+    return {{Number, "part"}, {What, "what"},       {Where, "where"},       {Here, "here"},
+            {Free, "free"},   {Trailer, "trailer"}, {Promised, "promised"}, {Keep, "keep"},
+            {Due, "due"},     {IsBelow, "isBelow"}, {Below, "below"},       {Says, "says"}};
+}
+
+const StockEntry &StockRows::entry(int row) const
+{
+    return m_book->entries.at(m_lines.at(static_cast<std::size_t>(row)));
+}
+
+QString StockRows::amount(const StockEntry &entry, std::int64_t smallest) const
+{
+    return entry.part == nullptr || entry.level || smallest == 0
+               ? QString()
+               : saidStock(smallest, *entry.part, m_units);
+}
+
+QString StockRows::here(const StockEntry &entry) const
+{
+    if (entry.level)
+        return saidLevel(*entry.level);
+    return entry.here == 0 ? QStringLiteral("0") : amount(entry, entry.here);
+}
+
+QString StockRows::where(const StockEntry &entry) const
+{
+    QStringList places;
+    for (std::size_t at = 0; at < std::min(entry.places.size(), PlacesSaid); ++at)
+        places.append(said(m_book->places.at(entry.places[at])));
+    if (entry.places.size() > PlacesSaid)
+        places.append(tr("and %1 more").arg(entry.places.size() - PlacesSaid));
+    if (places.isEmpty() && entry.isAway)
+        return tr("away");
+    return places.isEmpty() && entry.inCar ? tr("in a car") : places.join(QStringLiteral(", "));
+}
+
+QString StockRows::due(const StockEntry &entry) const
+{
+    const QString some = amount(entry, entry.onOrder);
+    if (some.isEmpty() || entry.due.empty())
+        return some;
+    const QDate day = QDate::fromString(said(entry.due), Qt::ISODate);
+    return tr("%1, %2").arg(some, QLocale().toString(day, QStringLiteral("ddd d MMM")));
+}
+
+QString StockRows::says(const StockEntry &entry) const
+{
+    QStringList all{said(entry.number)};
+    if (entry.part != nullptr)
+        all.append(said(entry.part->description));
+    all.append(tr("here %1").arg(here(entry)));
+    if (!entry.level)
+        all.append(
+            tr("free %1").arg(entry.free == 0 ? QStringLiteral("0") : amount(entry, entry.free)));
+    for (const auto &[words, figure] :
+         {std::pair(tr("promised %1"), amount(entry, entry.promised)),
+          std::pair(tr("in the trailer %1"), amount(entry, entry.trailer)),
+          std::pair(tr("kept %1"), amount(entry, entry.kept)),
+          std::pair(tr("on order %1"), due(entry)), std::pair(tr("at %1"), where(entry))}) {
+        if (!figure.isEmpty())
+            all.append(words.arg(figure));
+    }
+    if (entry.isBelow)
+        all.append(entry.level ? saidLevel(*entry.level) : tr("below what we keep"));
+    return all.join(QStringLiteral(", "));
+}
+
+QVariant StockRows::data(const QModelIndex &index, int role) const
+{
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
+        return {};
+    const StockEntry &line = entry(index.row());
+    switch (role) {
+    case Number:
+        return said(line.number);
+    case What:
+        return line.part == nullptr ? tr("a tin of odds") : said(line.part->description);
+    case Where:
+        return where(line);
+    case Here:
+        return here(line);
+    case Promised:
+        return amount(line, line.promised);
+    case Free:
+        return line.level ? QString()
+                          : (line.free == 0 ? QStringLiteral("0") : amount(line, line.free));
+    case Trailer:
+        return amount(line, line.trailer);
+    case Keep:
+        return amount(line, line.kept);
+    case Due:
+        return due(line);
+    case IsBelow:
+        return line.isBelow;
+    case Below:
+        return !line.isBelow ? QString() : line.level ? saidLevel(*line.level) : tr("below");
+    case Says:
+        return says(line);
+    default:
+        return {};
+    }
+}
+
+void StockRows::become(const std::shared_ptr<const StockBook> &book,
+                       std::vector<std::uint32_t> lines)
+{
+    const int before = count();
+    if (book == m_book && lines == m_lines)
+        return;
+    // Lines of one book are compared by place; two books of one shop mostly have the same.
+    const bool sameLines =
+        lines == m_lines && m_book && book && book->entries.size() == m_book->entries.size();
+    if (sameLines) {
+        m_book = book;
+        if (before > 0)
+            Q_EMIT dataChanged(index(0), index(before - 1));
+        return;
+    }
+    if (book != m_book) {
+        beginResetModel();
+        m_book = book;
+        m_lines = std::move(lines);
+        endResetModel();
+    } else {
+        const auto front =
+            std::mismatch(m_lines.begin(), m_lines.end(), lines.begin(), lines.end());
+        const auto first = static_cast<int>(front.first - m_lines.begin());
+        const auto back = std::mismatch(m_lines.rbegin(), std::make_reverse_iterator(front.first),
+                                        lines.rbegin(), std::make_reverse_iterator(front.second));
+        const auto stays = static_cast<int>(back.first - m_lines.rbegin());
+        if (before > first + stays) {
+            beginRemoveRows({}, first, before - stays - 1);
+            m_lines.erase(m_lines.begin() + first, m_lines.end() - stays);
+            endRemoveRows();
+        }
+        const int after = static_cast<int>(lines.size());
+        if (after > first + stays) {
+            beginInsertRows({}, first, after - stays - 1);
+            m_lines = std::move(lines);
+            endInsertRows();
+        }
+    }
+    if (count() != before)
+        Q_EMIT countChanged();
+}
+
+void StockRows::setUnits(Units units)
+{
+    if (units == m_units)
+        return;
+    m_units = units;
+    if (count() > 0)
+        Q_EMIT dataChanged(index(0), index(count() - 1));
+}
+
+int StockRows::rowOf(const QString &number) const
+{
+    const std::string wanted = number.toStdString();
+    const auto found = std::find_if(m_lines.begin(), m_lines.end(), [&](std::uint32_t at) {
+        return m_book->entries.at(at).number == wanted;
+    });
+    return found == m_lines.end() ? -1 : static_cast<int>(found - m_lines.begin());
+}
+
+QString StockRows::numberAt(int row) const
+{
+    return row < 0 || row >= count() ? QString() : said(entry(row).number);
+}
+
+} // namespace flarestock

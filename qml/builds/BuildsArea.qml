@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: MIT
+//
+// The area of builds: its screen, the builds to choose from, and the sheets of handing out.
+
+import QtQuick
+import Flarestock.Desk
+import Flarestock.Screens
+
+AreaScreen {
+    id: root
+
+    readonly property BuildDesk build: Desk.build
+
+    function enter() {
+        screen.forceActiveFocus(Qt.OtherFocusReason);
+    }
+    function find(typed: string) {
+        root.build.find(typed);
+    }
+    function go(kind: string, target: string) {
+        if (kind === "line" || kind === "shelf")
+            screen.showPart(target);
+        else
+            screen.showOnMap(target);
+    }
+
+    found: build.found
+    foundNothing: qsTr("Nothing in this build has all these words.")
+    findHint: qsTr("Find: pump, -8 orb, 10 micron, od 22.1 mm  (Ctrl+F)")
+    findName: qsTr("Find in this build")
+
+    Shortcut {
+        sequence: "Ctrl+B"
+        enabled: Desk.hasShop
+        onActivated: chooser.open()
+    }
+    BuildsScreen {
+        id: screen
+
+        anchors.fill: parent
+        visible: root.build.isOpen
+        focus: true
+        build: root.build
+        handing: Desk.handing
+        onOtherBuild: chooser.open()
+        onStepAsked: step => sheets.open(step)
+        onStepExplained: why => root.explained(why)
+    }
+    BuildChooser {
+        id: chooser
+
+        builds: Desk.builds
+        onChosen: key => Desk.openBuild(key)
+    }
+    HandingSheets {
+        id: sheets
+
+        handing: Desk.handing
+        who: Desk.who
+    }
+}

@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: MIT
+//
+// One of several words to choose, big enough for gloves; Enter or the space bar opens it.
+
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import QtQuick.Controls
+import Flarestock.Screens
+
+ComboBox {
+    id: root
+
+    required property string name
+
+    implicitHeight: Theme.target
+    font.family: Theme.family
+    font.pixelSize: Theme.text
+    Accessible.name: name
+    Keys.onReturnPressed: popup.open()
+    background: Rectangle {
+        radius: Theme.corner
+        color: Theme.surface
+        border.color: root.activeFocus ? Theme.accent : Theme.ruleStrong
+        border.width: root.activeFocus ? Theme.ring : 1
+    }
+    contentItem: Words {
+        leftPadding: 10
+        rightPadding: 26
+        text: root.displayText
+        verticalAlignment: Text.AlignVCenter
+        elide: Text.ElideRight
+    }
+    indicator: Words {
+        x: root.width - width - 10
+        anchors.verticalCenter: parent.verticalCenter
+        text: "▾"
+        quiet: true
+    }
+    delegate: ItemDelegate {
+        id: line
+
+        required property string modelData
+        required property int index
+
+        width: root.width
+        height: Theme.target
+        highlighted: root.highlightedIndex === index
+        Accessible.name: modelData
+        background: Rectangle {
+            color: line.highlighted ? Theme.accentFill : Theme.surface
+        }
+        contentItem: Words {
+            text: line.modelData
+            strong: line.index === root.currentIndex
+            verticalAlignment: Text.AlignVCenter
+            elide: Text.ElideRight
+        }
+    }
+    popup.background: Sheet {
+        border.color: Theme.ruleStrong
+    }
+}

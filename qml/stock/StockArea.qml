@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: MIT
+//
+// The area of stock: its screen, and the sheets on which a hand says what it does.
+
+import QtQuick
+import Flarestock.Desk
+import Flarestock.Screens
+
+AreaScreen {
+    id: root
+
+    readonly property StockDesk stock: Desk.stock
+
+    function enter() {
+        screen.enter();
+    }
+    function find(typed: string) {
+        root.stock.find(typed);
+    }
+    function done() {
+        screen.enter();
+    }
+    function scan(code: string): bool {
+        return sheet.opened ? sheet.scan(code) : root.stock.scan(code);
+    }
+    function ask(deed: string, why: string) {
+        if (root.stock.form.begin(deed))
+            sheet.open();
+        else
+            root.explained(why);
+    }
+
+    findHint: qsTr("Narrow: -8 orb, 10 micron, C4, od 22.1 mm  (Ctrl+F)")
+    findName: qsTr("Find in stock")
+    takesScans: sheet.opened
+    onCurrentChanged: root.stock.looking = current
+
+    Binding {
+        target: root.stock
+        property: "inInches"
+        value: Look.inInches
+    }
+    Shortcut {
+        sequence: "Ctrl+M"
+        enabled: root.current
+        onActivated: what.open()
+    }
+    Connections {
+        target: root.stock
+
+        function onForgotten() {
+            root.forgotten();
+        }
+    }
+    StockScreen {
+        id: screen
+
+        anchors.fill: parent
+        focus: true
+        stock: root.stock
+        busy: Desk.pen.busy
+        onAsked: (deed, why) => root.ask(deed, why)
+        onWhatIsThis: what.open()
+    }
+    DeedSheet {
+        id: sheet
+
+        form: root.stock.form
+        problem: Desk.pen.problem
+        busy: Desk.pen.busy
+    }
+    WhatIsThisSheet {
+        id: what
+
+        whatIsThis: root.stock.whatIsThis
+        onShown: candidate => {
+            root.stock.showCandidate(candidate);
+            what.close();
+            screen.enter();
+        }
+    }
+    Connections {
+        target: Desk.pen
+
+        function onWrote() {
+            sheet.close();
+        }
+    }
+}

@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: MIT
+//
+// A part's number, what it is, and its drawing with the words that it was made from.
+
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Flarestock.Desk
+import Flarestock.Screens
+
+Column {
+    id: root
+
+    required property PartPanel part
+
+    spacing: 4
+
+    Words {
+        objectName: "partNumber"
+        width: root.width
+        text: root.part.number
+        strong: true
+        font.pixelSize: Theme.titleText
+        wrapMode: Text.WrapAnywhere
+    }
+    Words {
+        width: root.width
+        text: root.part.title
+        wrapMode: Text.Wrap
+    }
+    Words {
+        width: root.width
+        text: root.part.about
+        small: true
+        quiet: true
+        wrapMode: Text.Wrap
+    }
+    Rectangle {
+        visible: root.part.body !== ""
+        width: root.width
+        height: 132
+        radius: Theme.corner
+        color: Theme.stripe
+        border.color: Theme.rule
+
+        PartDrawing {
+            objectName: "partDrawing"
+            anchors.fill: parent
+            anchors.margins: 6
+            ports: root.part.portTexts
+            body: root.part.body
+            bend: root.part.bend
+            ink: Theme.ink
+            quiet: Theme.pipe
+            accent: Theme.accent
+            paper: Theme.stripe
+            Accessible.role: Accessible.Graphic
+            Accessible.name: qsTr("drawing of %1, %2").arg(root.part.number).arg(root.part.title)
+        }
+    }
+    Repeater {
+        model: root.part.ports
+
+        Item {
+            id: end
+
+            required property int index
+            required property string name
+            required property string port
+            required property string thread
+            required property string says
+
+            width: root.width
+            implicitHeight: words.height
+            Accessible.role: Accessible.StaticText
+            Accessible.name: says
+
+            Words {
+                text: end.index + 1
+                strong: true
+                color: Theme.accent
+            }
+            Words {
+                id: words
+
+                x: 18
+                width: end.width - 18
+                text: end.thread === "" ? end.port
+                                        : qsTr("%1  ·  %2").arg(end.port).arg(end.thread)
+                wrapMode: Text.Wrap
+            }
+        }
+    }
+}

@@ -1,0 +1,155 @@
+// SPDX-License-Identifier: MIT
+//
+// The stock's screen is for everyone: a scanner is heard wherever the keyboard is, the keyboard
+// reaches everything, every control has a name, no word is cut, targets are for gloves.
+
+#include "app/desk/scan/scan_ear.h"
+#include "stock_on_screen.h"
+
+using namespace flarestock;
+
+class StockIsForEveryone : public QObject, protected StockOnScreen {
+    Q_OBJECT
+private Q_SLOTS:
+    void initTestCase()
+    {
+        open();
+        showStock();
+    }
+    void aScannerIsHeardWhereverTheKeyboardIs();
+    void tabComesRound_data();
+    void tabComesRound();
+    void everyControlHasAName();
+    void cutsNoWordsShort_data();
+    void cutsNoWordsShort();
+    void targetsAreBigEnoughForGloves();
+    void nothingIsWarnedAbout();
+
+private:
+    ScanEar m_ear;
+};
+
+void StockIsForEveryone::aScannerIsHeardWhereverTheKeyboardIs()
+{
+    connect(&m_ear, &ScanEar::heard, m_desk.get(), &Desk::scanned);
+    m_ear.listenTo(*m_window);
+    item("findField")->forceActiveFocus(Qt::TabFocusReason);
+    type("AD-6-6", 3);
+    key(Qt::Key_Return);
+    QTRY_COMPARE(stock().selected(), QStringLiteral("AD-6-6"));
+    QVERIFY(words("findField").isEmpty());
+    QTRY_COMPARE(focusName(*m_window), QStringLiteral("partPanel"));
+    item("sort-2")->forceActiveFocus(Qt::TabFocusReason);
+    type("trailer-2", 3);
+    key(Qt::Key_Return);
+    QTRY_VERIFY(words("stockTitle").contains(QStringLiteral("drawer 2")));
+    QCOMPARE(stock().order(), 0); // The button that had the keyboard was not pressed.
+    press("clearNarrowing");
+    // Of a form it is the place, wherever in the form the keyboard is.
+    QVERIFY(stock().scan(QStringLiteral("AD-8-8")));
+    press("deed-move");
+    QTRY_COMPARE(focusName(*m_window), QStringLiteral("field-quantity"));
+    type("trailer-2", 3);
+    key(Qt::Key_Return);
+    QTRY_COMPARE(words("field-to"), QStringLiteral("trailer-2"));
+    QCOMPARE(words("field-quantity"), QStringLiteral("1"));
+    key(Qt::Key_Escape);
+    QTRY_VERIFY(item("field-to") == nullptr);
+    m_window->removeEventFilter(&m_ear);
+}
+
+void StockIsForEveryone::tabComesRound_data()
+{
+    QTest::addColumn<Qt::Key>("tab");
+    QTest::newRow("forwards") << Qt::Key_Tab;
+    QTest::newRow("backwards") << Qt::Key_Backtab;
+}
+
+void StockIsForEveryone::tabComesRound()
+{
+    QFETCH(Qt::Key, tab);
+    item("findField")->forceActiveFocus();
+    QStringList passed;
+    const QQuickItem *first = m_window->activeFocusItem();
+    for (int at = 0; at < 70; ++at) {
+        key(tab);
+        passed.append(focusName(*m_window));
+        if (m_window->activeFocusItem() == first)
+            break;
+    }
+    QVERIFY2(m_window->activeFocusItem() == first, qPrintable(passed.join(u' ')));
+    for (const char *part : {"belowKept", "whatIsThis", "choice", "sort-0", "stockLine",
+                             "partPanel", "binTag", "deed-take", "deed-level", "area-2"})
+        QVERIFY2(passed.contains(QLatin1String(part)),
+                 qPrintable(QString(QLatin1String(part) + QStringLiteral(" is not in ") +
+                                    passed.join(u' '))));
+}
+
+void StockIsForEveryone::everyControlHasAName()
+{
+    int controls = 0;
+    QStringList nameless;
+    visit(QAccessible::queryAccessibleInterface(m_window), controls, nameless);
+    QVERIFY2(controls > 50, qPrintable(QString::number(controls)));
+    QCOMPARE(nameless, QStringList());
+}
+
+void StockIsForEveryone::cutsNoWordsShort_data()
+{
+    QTest::addColumn<QSize>("size");
+    for (const QSize size : {QSize(1024, 640), QSize(1280, 720), QSize(1440, 900)})
+        QTest::newRow(QByteArray::number(size.width()).constData()) << size;
+}
+
+/// Of the table's lines the panel says all, so that they may be longer than their column.
+void StockIsForEveryone::cutsNoWordsShort()
+{
+    QFETCH(QSize, size);
+    QStringList cut;
+    int texts = 0;
+    for (const char *part : {"AD-8-8", "PT-6", "AD-6-6"}) {
+        stock().select(QString::fromLatin1(part));
+        for (const bool dark : {false, true}) {
+            m_look->setDark(dark);
+            (void)pictureOf(*m_window, size);
+        }
+        for (const QQuickItem *one : allSeen(*m_window)) {
+            bool listed = false;
+            for (const QQuickItem *above = one; above != nullptr; above = above->parentItem())
+                listed = listed || above->objectName() == QStringLiteral("stockLine");
+            if (listed || !one->property("truncated").isValid())
+                continue;
+            ++texts;
+            if (one->property("truncated").toBool())
+                cut.append(one->property("text").toString());
+        }
+    }
+    QVERIFY(texts > 100);
+    cut.removeDuplicates();
+    m_look->setDark(size.width() == 1024);
+    picture(size.width() == 1024   ? "dark-small"
+            : size.width() == 1280 ? "middling"
+                                   : "light",
+            size);
+    m_look->setDark(false);
+    QVERIFY2(cut.isEmpty(), qPrintable(cut.join(u'\n')));
+}
+
+/// 40 px: common practice for a hand in a glove, no source.
+void StockIsForEveryone::targetsAreBigEnoughForGloves()
+{
+    for (const char *name :
+         {"belowKept", "whatIsThis", "narrow-kind", "sort-1", "stockLine", "binTag", "deed-take",
+          "deed-putBack", "deed-move", "deed-count", "deed-scrap", "deed-keep", "area-2"}) {
+        QVERIFY2(item(name) != nullptr, name);
+        QVERIFY2(item(name)->height() >= 40 && item(name)->width() >= 40, name);
+    }
+}
+
+void StockIsForEveryone::nothingIsWarnedAbout()
+{
+    QCOMPARE(m_screens->warnings(), QStringList());
+}
+
+QTEST_MAIN(StockIsForEveryone)
+#include "tst_stock_is_for_everyone.moc"
