@@ -23,11 +23,6 @@ std::string amountOf(std::int64_t quantity, const std::string &part, const Works
     return known ? amountText(quantity, *known) : std::to_string(quantity);
 }
 
-QJsonValue orNull(const std::string &said)
-{
-    return said.empty() ? QJsonValue() : jsonText(said);
-}
-
 QJsonArray sumsOf(const std::vector<CostSum> &sums)
 {
     QJsonArray all;
@@ -82,7 +77,7 @@ QJsonObject lateDocument(const LateCost &cost, const Workshop &workshop)
         inStock += share.inStock;
         shares.append(QJsonObject{
             {QStringLiteral("part"), jsonText(share.part)},
-            {QStringLiteral("lot"), orNull(share.lot)},
+            {QStringLiteral("lot"), textOrNull(share.lot)},
             {QStringLiteral("came"), jsonText(amountOf(share.quantity, share.part, workshop))},
             {QStringLiteral("here"), jsonText(amountOf(share.here, share.part, workshop))},
             {QStringLiteral("share"), jsonText(valueText(share.value))},
@@ -127,7 +122,7 @@ QJsonObject historyDocument(const std::vector<CostStep> &steps, const Part &part
     for (const CostStep &step : steps)
         all.append(
             QJsonObject{{QStringLiteral("day"), jsonText(step.day)},
-                        {QStringLiteral("order"), orNull(step.order)},
+                        {QStringLiteral("order"), textOrNull(step.order)},
                         {QStringLiteral("supplier"), jsonText(step.supplier)},
                         {QStringLiteral("quantity"), jsonText(amountText(step.quantity, part))},
                         {QStringLiteral("unit"), jsonText(text(part.unit))},
@@ -139,7 +134,7 @@ QJsonObject historyDocument(const std::vector<CostStep> &steps, const Part &part
                         {QStringLiteral("value"), jsonText(valueText(step.value))},
                         {QStringLiteral("late"), jsonText(valueText(step.late))},
                         {QStringLiteral("landedEach"), jsonText(step.landedEach(part).text())},
-                        {QStringLiteral("lot"), orNull(step.lot)}});
+                        {QStringLiteral("lot"), textOrNull(step.lot)}});
     return {{QStringLiteral("part"), jsonText(part.number)},
             {QStringLiteral("currency"), jsonText(workshop.settings.currency.code())},
             {QStringLiteral("receipts"), all}};
@@ -165,7 +160,7 @@ QJsonObject buildCostDocument(const BuildCost &cost, const BuildPlan &plan,
         lines.append(
             QJsonObject{{QStringLiteral("part"), jsonText(part.number)},
                         {QStringLiteral("kind"), jsonText(text(part.kind))},
-                        {QStringLiteral("station"), orNull(line.station)},
+                        {QStringLiteral("station"), textOrNull(line.station)},
                         {QStringLiteral("need"), jsonText(line.need.stripped().text())},
                         {QStringLiteral("issued"), jsonText(amountText(line.issued, part))},
                         {QStringLiteral("unit"), jsonText(text(part.unit))},

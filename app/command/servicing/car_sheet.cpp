@@ -33,15 +33,12 @@ QJsonObject documentOf(const FittedPiece &piece, const Garage &garage, const Car
     const Part *part = garage.workshop->part(piece.piece.part);
     const std::string state = stateOf(piece, garage, life.car);
     const auto spent = spentBecause(piece, garage.intervalsOf(piece, life.car));
-    const auto orNull = [](const std::string &text) {
-        return text.empty() ? QJsonValue() : jsonText(text);
-    };
     return {{QStringLiteral("position"), jsonText(piece.position)},
             {QStringLiteral("said"), jsonText(garage.said(piece))},
-            {QStringLiteral("build"), orNull(piece.build)},
+            {QStringLiteral("build"), textOrNull(piece.build)},
             {QStringLiteral("part"), jsonText(piece.piece.part)},
             {QStringLiteral("description"), part ? jsonText(part->description) : QJsonValue()},
-            {QStringLiteral("lot"), orNull(piece.piece.lot)},
+            {QStringLiteral("lot"), textOrNull(piece.piece.lot)},
             {QStringLiteral("quantity"),
              part ? jsonText(amountText(piece.quantity, *part)) : QStringLiteral("1")},
             {QStringLiteral("unit"), part ? jsonText(text(part->unit)) : QJsonValue()},
@@ -51,16 +48,16 @@ QJsonObject documentOf(const FittedPiece &piece, const Garage &garage, const Car
                                              : jsonText(piece.worked)},
             {QStringLiteral("seenOn"), jsonText(piece.seen)},
             {QStringLiteral("washed"), static_cast<qint64>(piece.washed)},
-            {QStringLiteral("made"), orNull(piece.made)},
-            {QStringLiteral("useBy"), orNull(piece.useBy)},
+            {QStringLiteral("made"), textOrNull(piece.made)},
+            {QStringLiteral("useBy"), textOrNull(piece.useBy)},
             {QStringLiteral("sinceFitted"), useDocument(piece.sinceFitted)},
             {QStringLiteral("sinceWashed"), useDocument(piece.sinceWorked)},
             {QStringLiteral("sinceSeen"), useDocument(piece.sinceSeen)},
             {QStringLiteral("life"), useDocument(piece.life)},
             {QStringLiteral("state"), jsonText(state)},
-            {QStringLiteral("spentBecause"), orNull(spent)},
-            {QStringLiteral("protectedBy"), orNull(protectedBy(piece, garage, life))},
-            {QStringLiteral("note"), orNull(piece.note)}};
+            {QStringLiteral("spentBecause"), textOrNull(spent)},
+            {QStringLiteral("protectedBy"), textOrNull(protectedBy(piece, garage, life))},
+            {QStringLiteral("note"), textOrNull(piece.note)}};
 }
 
 QJsonObject documentOf(const PieceOut &out)

@@ -18,11 +18,6 @@ QJsonValue orNull(const std::optional<T> &number)
     return number ? QJsonValue(static_cast<qint64>(*number)) : QJsonValue();
 }
 
-QJsonValue orNull(const std::string &text)
-{
-    return text.empty() ? QJsonValue() : jsonText(text);
-}
-
 std::string joined(const std::vector<std::string> &all, const char *between)
 {
     std::string text;
@@ -113,25 +108,25 @@ QJsonObject dueDocument(const DueLine &line)
                         {QStringLiteral("free"), jsonText(amountText(one.free, *one.part))},
                         {QStringLiteral("short"), jsonText(amountText(one.shortBy(), *one.part))},
                         {QStringLiteral("unit"), jsonText(text(one.part->unit))}});
-    return {
-        {QStringLiteral("car"), jsonText(line.car)},
-        {QStringLiteral("position"), jsonText(work.piece->position)},
-        {QStringLiteral("said"), jsonText(line.said)},
-        {QStringLiteral("part"), jsonText(work.piece->piece.part)},
-        {QStringLiteral("lot"), orNull(work.piece->piece.lot)},
-        {QStringLiteral("do"), jsonText(doText(work.todo))},
-        {QStringLiteral("standing"), jsonText(text(work.standing))},
-        {QStringLiteral("by"), orNull(line.by)},
-        {QStringLiteral("runsLeft"), orNull(work.runsLeft)},
-        {QStringLiteral("hoursLeft"),
-         work.hoursLeft ? jsonText(work.hoursLeft->stripped().text()) : QJsonValue()},
-        {QStringLiteral("eventsLeft"), orNull(work.eventsLeft)},
-        {QStringLiteral("lastDay"), orNull(work.lastDay)},
-        {QStringLiteral("before"), orNull(work.before)},
-        {QStringLiteral("stops"), stops},
-        {QStringLiteral("why"), why},
-        {QStringLiteral("source"), work.interval ? orNull(work.interval->source) : QJsonValue()},
-        {QStringLiteral("parts"), parts}};
+    return {{QStringLiteral("car"), jsonText(line.car)},
+            {QStringLiteral("position"), jsonText(work.piece->position)},
+            {QStringLiteral("said"), jsonText(line.said)},
+            {QStringLiteral("part"), jsonText(work.piece->piece.part)},
+            {QStringLiteral("lot"), textOrNull(work.piece->piece.lot)},
+            {QStringLiteral("do"), jsonText(doText(work.todo))},
+            {QStringLiteral("standing"), jsonText(text(work.standing))},
+            {QStringLiteral("by"), textOrNull(line.by)},
+            {QStringLiteral("runsLeft"), orNull(work.runsLeft)},
+            {QStringLiteral("hoursLeft"),
+             work.hoursLeft ? jsonText(work.hoursLeft->stripped().text()) : QJsonValue()},
+            {QStringLiteral("eventsLeft"), orNull(work.eventsLeft)},
+            {QStringLiteral("lastDay"), textOrNull(work.lastDay)},
+            {QStringLiteral("before"), textOrNull(work.before)},
+            {QStringLiteral("stops"), stops},
+            {QStringLiteral("why"), why},
+            {QStringLiteral("source"),
+             work.interval ? textOrNull(work.interval->source) : QJsonValue()},
+            {QStringLiteral("parts"), parts}};
 }
 
 } // namespace flarestock

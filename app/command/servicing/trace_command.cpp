@@ -38,11 +38,6 @@ QJsonArray arrayOf(const std::set<LotKey> &all)
     return array;
 }
 
-QJsonValue orNull(const std::string &text)
-{
-    return text.empty() ? QJsonValue() : jsonText(text);
-}
-
 std::string amountOf(const std::string &part, std::int64_t quantity, const Workshop &workshop)
 {
     const Part *known = workshop.part(part);
@@ -54,23 +49,23 @@ QJsonObject documentOf(const LiesNow &lies, const Workshop &workshop)
     const Part *part = workshop.part(lies.key.part);
     return {
         {QStringLiteral("part"), jsonText(lies.key.part)},
-        {QStringLiteral("lot"), orNull(lies.key.lot)},
+        {QStringLiteral("lot"), textOrNull(lies.key.lot)},
         {QStringLiteral("place"), jsonText(lies.key.place)},
         {QStringLiteral("kind"), jsonText(text(lies.place->kind))},
         {QStringLiteral("condition"), jsonText(text(lies.key.condition))},
         {QStringLiteral("quantity"), jsonText(amountOf(lies.key.part, lies.quantity, workshop))},
         {QStringLiteral("unit"), part ? jsonText(text(part->unit)) : QJsonValue()},
-        {QStringLiteral("position"), orNull(lies.position)}};
+        {QStringLiteral("position"), textOrNull(lies.position)}};
 }
 
 QJsonObject documentOf(const TraceAct &act, const Workshop &workshop)
 {
     QJsonObject said = documentOf(act.lies, workshop);
     said.insert(QStringLiteral("do"), jsonText(act.todo));
-    said.insert(QStringLiteral("system"), orNull(act.system));
-    said.insert(QStringLiteral("event"), orNull(act.event));
-    said.insert(QStringLiteral("by"), orNull(act.by));
-    said.insert(QStringLiteral("freeInstead"), orNull(act.free));
+    said.insert(QStringLiteral("system"), textOrNull(act.system));
+    said.insert(QStringLiteral("event"), textOrNull(act.event));
+    said.insert(QStringLiteral("by"), textOrNull(act.by));
+    said.insert(QStringLiteral("freeInstead"), textOrNull(act.free));
     return said;
 }
 
