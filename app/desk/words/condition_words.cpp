@@ -61,9 +61,11 @@ QString saidDeed(Deed deed)
     case Deed::MakeUp:
         return ConditionWords::tr("hose made up");
     case Deed::Renew:
+        return ConditionWords::tr("renewed");
+    case Deed::Settle:
         break;
     }
-    return ConditionWords::tr("renewed");
+    return ConditionWords::tr("worth set right");
 }
 
 } // namespace flarestock
