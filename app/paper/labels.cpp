@@ -3,6 +3,7 @@
 #include "app/paper/labels.h"
 
 #include "app/paper/bars.h"
+#include "app/paper/lettering.h"
 #include "app/paper/traces.h"
 
 #include <QBuffer>
@@ -47,11 +48,8 @@ double onDot(double place)
 
 QFont fontOf(double height, bool isBold)
 {
-    QFont font(QStringLiteral("DejaVu Sans"));
-    font.setPixelSize(std::max(1, static_cast<int>(std::floor(height * Dots))));
-    font.setWeight(isBold ? QFont::Bold : QFont::Normal);
-    font.setStyleStrategy(QFont::PreferNoShaping);
-    return font;
+    return lettering(static_cast<int>(std::floor(height * Dots)),
+                     isBold ? QFont::Bold : QFont::Normal);
 }
 
 QRectF inDots(const QRectF &box)

@@ -4,10 +4,10 @@
 
 #include "app/paper/bars.h"
 #include "app/paper/layout.h"
+#include "app/paper/lettering.h"
 #include "app/paper/traces.h"
 
 #include <QBuffer>
-#include <QFont>
 #include <QFontMetricsF>
 #include <QPainter>
 #include <QPdfWriter>
@@ -28,11 +28,7 @@ constexpr double CellPad = 4;
 
 QFont fontOf(double points, QFont::Weight weight = QFont::Normal)
 {
-    QFont font(QStringLiteral("DejaVu Sans"));
-    font.setPixelSize(static_cast<int>(std::lround(points * Dots)));
-    font.setWeight(weight);
-    font.setStyleStrategy(QFont::PreferNoShaping); // No ligature: "flare" is searched for.
-    return font;
+    return lettering(static_cast<int>(std::lround(points * Dots)), weight);
 }
 
 /// Paints one paper; every length that it takes and gives is in points.
@@ -157,13 +153,16 @@ private:
     double facts(double y, bool painted)
     {
         const double left = m_width * 0.6;
+        const auto bold = fontOf(9, QFont::Bold);
         for (const auto &[name, said] : m_paper.facts) {
+            const double named = std::max(
+                70.0, QFontMetricsF(fontOf(9), &m_writer).horizontalAdvance(name) / Dots + Gap);
+            const double room = m_width - left - named;
             if (painted) {
-                text({left, y, 90, 14}, name, fontOf(9));
-                text({left + 70, y, m_width - left - 70, 14}, said, fontOf(9, QFont::Bold),
-                     TopRight);
+                text({left, y, named, 14}, name, fontOf(9));
+                text({left + named, y, room, 1000}, said, bold, TopRight | int{Qt::TextWordWrap});
             }
-            y += LineHeight + 2;
+            y += std::max(LineHeight, heightOf(said, bold, room)) + 2;
         }
         return y;
     }

@@ -3,8 +3,8 @@
 #include "app/workshop/documents.h"
 
 #include "model/exchange/season/season_csv.h"
-#include "model/exchange/spares/spares_csv.h"
 #include "model/exchange/servicing/intervals_csv.h"
+#include "model/exchange/spares/spares_csv.h"
 #include "model/exchange/template_toml.h"
 
 #include <QCryptographicHash>

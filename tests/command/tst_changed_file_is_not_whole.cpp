@@ -100,10 +100,11 @@ void DemoAndVerifyCommands::verifyHasTheShapeOfTheContract()
     QCOMPARE(said.value(QStringLiteral("problems")), QJsonValue(QJsonArray()));
     const QJsonArray heads = said.value(QStringLiteral("heads")).toArray();
     QCOMPARE(heads.size(), 1); // One seat has written this file.
-    const QRegularExpression head(QStringLiteral("^[0-9a-f]{32}:%1:[0-9a-f]{64}$")
-                                      .arg(said.value(QStringLiteral("movements")).toInt()));
-    QVERIFY2(head.match(heads.at(0).toString()).hasMatch(),
-             heads.at(0).toString().toUtf8().constData());
+    const QRegularExpression head(QStringLiteral("^[0-9a-f]{32}:([0-9]+):[0-9a-f]{64}$"));
+    const auto matched = head.match(heads.at(0).toString());
+    QVERIFY2(matched.hasMatch(), heads.at(0).toString().toUtf8().constData());
+    // Records stand in the chain beside the movements: what the drawers are to hold.
+    QVERIFY(matched.captured(1).toInt() > said.value(QStringLiteral("movements")).toInt());
     QVERIFY(bytesOf(m_demo.made()) == before);
 }
 

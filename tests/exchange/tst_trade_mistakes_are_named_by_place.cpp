@@ -34,7 +34,7 @@ struct Row {
 constexpr Row Rows[] = {
     {"no id", Table::Suppliers, "$,Quick,2,,,,,,,,", "supplier"},
     {"no name", Table::Suppliers, "R,$,2,,,,,,,,", "name"},
-    {"a lead in words", Table::Suppliers, "R,Rapid,$soon,,,,,,,,", "not a"},
+    {"a lead in words", Table::Suppliers, "R,Rapid,$soon,,,,,,,,", "is no number"},
     {"a lead of years", Table::Suppliers, "R,Rapid,$99999,,,,,,,,", ""},
     {"a currency that is none", Table::Suppliers, "R,Rapid,2,$EURO,,,,,,,", ""},
     {"freight without its goods", Table::Suppliers, "R,Rapid,2,,$12.00,,,,,,", "cannot be read"},

@@ -239,6 +239,7 @@ def changed_outside(used):
     used.bench.expect(ran.status == 2 and "not whole" in ran.err, f"changed: {ran}")
     used.bench.expect(len(used.shop.read().entries) == before, "something of it stays")
     used.ids = {one for one in used.ids if one in {row["id"].hex() for row in used.shop.read().movements}}
+    used.run("trailer", "end", "six", "--why", "it was changed by other means")
 
 
 def all_of_it(bench, shop, kills):

@@ -32,6 +32,15 @@ std::string pieceCell(const LotKey &piece, const Workshop &workshop)
            (part ? "\n" + part->description : std::string());
 }
 
+/// "over", "soon, by 2026-12-12", "before 2026-12-12".
+std::string standingText(const DueLine &line)
+{
+    const std::string standing(text(line.work.standing));
+    if (line.by.empty())
+        return standing;
+    return standing + (line.work.standing == DueStanding::Before ? " " : ", by ") + line.by;
+}
+
 Cells cardRows(const CarPaper &words, const Garage &garage)
 {
     Cells rows;
@@ -39,9 +48,7 @@ Cells cardRows(const CarPaper &words, const Garage &garage)
         rows.push_back({"[   ]", std::string(doText(line.work.todo)),
                         line.said + "\n" + line.work.piece->position,
                         pieceCell(line.work.piece->piece, *garage.workshop),
-                        std::string(text(line.work.standing)) +
-                            (line.by.empty() ? "" : ", by " + line.by) + "\n" + whyText(line.work),
-                        partsText(line)});
+                        standingText(line) + "\n" + whyText(line.work), partsText(line)});
     if (rows.empty())
         rows.push_back({"", "nothing is due", "", "", "", ""});
     return rows;
@@ -122,8 +129,8 @@ PaperWords paperOf(CarPaperKind kind, const CarPaper &words, const Garage &garag
     paper.title = card ? "Service card" : "Inspection sheet";
     paper.number = words.car;
     paper.made = words.today;
-    paper.to = {car ? car->title : words.car};
-    paper.facts = {{"Date", words.today},
+    paper.facts = {{"Car", car ? car->title : words.car},
+                   {"Date", words.today},
                    {"Ran", std::to_string(use.runs) + " runs, " + use.hours.stripped().text() +
                                " h, " + std::to_string(use.eventCount()) + " events"}};
     if (words.event)
