@@ -107,7 +107,7 @@ def main():
         said = flarestock("order", "new", "--from-plan", "--line", "AD-3-3 1", "--shop", shop, status=2)
         assert "--line" in said, said
         flarestock("order", "new", "--supplier", one, "--prefer", "parcels", "--shop", shop, status=2)
-        assert "--supplier is required" in flarestock("order", "new", "--line", "AD-3-3 1", "--shop", shop,
+        assert "--supplier: is required" in flarestock("order", "new", "--line", "AD-3-3 1", "--shop", shop,
                                                       status=2)
         ratesAreTheShops(shop)
         assert document("verify", shop)["whole"]

@@ -45,16 +45,17 @@ Label lotLabel(const Part &part, const std::string &lot, const std::string &plac
 {
     if (lot == part.number) // A made-up hose: its tag is both.
         return partLabel(part, place);
-    Label label{part.number + '=' + lot, {part.number, "lot " + lot, part.description}};
+    Label label{part.number + '=' + lot, {part.number, "lot " + lot}};
     std::string last = place.empty() ? std::string() : "in " + place;
     const auto known = workshop.notes.lots.find({part.number, lot});
     if (known != workshop.notes.lots.end()) {
         const LotFacts &facts = known->second;
-        if (!facts.useBy.empty())
-            last += (last.empty() ? "" : ", ") + ("use by " + facts.useBy);
+        if (!facts.useBy.empty()) // A line of its own: it must not be cut short.
+            label.lines.push_back("use by " + facts.useBy);
         if (!facts.owner.empty())
             last += (last.empty() ? "" : ", ") + ("for " + facts.owner);
     }
+    label.lines.push_back(part.description);
     if (!last.empty())
         label.lines.push_back(last);
     return label;
