@@ -17,7 +17,7 @@ from pathlib import Path
 
 FLARESTOCK = sys.argv[1]
 DOTS = (203, 300, 600)
-LONG = "HEAT-40417-CERT-2026-11-28-ROLL-12-OF-40"
+LONG = "HEAT-40417-CERT-2026-11-28-ROLL-12-OF-40-BATCH-7731-B-DRUM-4-OF-9-LENGTH-31"
 
 
 def flarestock(*words, status=0):

@@ -34,6 +34,12 @@ QJsonArray columns(const std::vector<PaperWords::Column> &all)
     return array;
 }
 
+/// What the program says; what its libraries say stands before it.
+QByteArray lastLine(const QByteArray &said)
+{
+    return said.trimmed().split('\n').constLast();
+}
+
 } // namespace
 
 QJsonArray textArray(const std::vector<std::string> &texts)
@@ -111,7 +117,7 @@ Result<QByteArray> printed(const QByteArray &document)
     const bool ended = process.waitForFinished(60'000);
     if (!ended || process.exitStatus() != QProcess::NormalExit || process.exitCode() != 0)
         return problem("the paper",
-                       "was not made: " + process.readAllStandardError().trimmed().toStdString(),
+                       "was not made: " + lastLine(process.readAllStandardError()).toStdString(),
                        "Correct that, then ask for it again.");
     return process.readAllStandardOutput();
 }
