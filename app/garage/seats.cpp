@@ -3,6 +3,7 @@
 #include "app/garage/seats.h"
 
 #include "app/garage/issued_pieces.h"
+#include "app/stockroom/renewing.h"
 #include "app/workshop/made_up.h"
 #include "model/exact/case_fold.h"
 
@@ -32,12 +33,6 @@ bool isLookedAfter(Kind kind) noexcept
     default:
         return true;
     }
-}
-
-bool sealsOnce(const Part &part)
-{
-    const auto *washer = part.as<WasherFacts>();
-    return part.kind == Kind::Ring || (washer && washer->crush);
 }
 
 /// Whether something in it is renewed each time that it is opened.

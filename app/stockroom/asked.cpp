@@ -147,6 +147,12 @@ std::string amountText(std::int64_t quantity, const Part &part)
     return Quantity::ofSmallest(quantity, part.unit).amount.text();
 }
 
+std::string amountText(std::int64_t quantity, const std::string &part, const Workshop &workshop)
+{
+    const Part *known = workshop.part(part);
+    return known ? amountText(quantity, *known) : std::to_string(quantity);
+}
+
 Result<BalanceKey> piecesAsked(const PiecesAsked &asked, const Ledger &ledger, const Part &part)
 {
     BalanceKey named{part.number, asked.place, asked.lot, PieceCondition::New};

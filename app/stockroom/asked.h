@@ -51,6 +51,9 @@ struct StockAsked {
 [[nodiscard]] std::string spoken(std::int64_t quantity, const Part &part);
 /// The amount alone, in the part's unit: "66", for a document.
 [[nodiscard]] std::string amountText(std::int64_t quantity, const Part &part);
+/// The same by a part's number; in smallest units where the shop has it no more.
+[[nodiscard]] std::string amountText(std::int64_t quantity, const std::string &part,
+                                     const Workshop &workshop);
 
 /// Which pieces of a part at a place; lot and condition are empty where nobody has said.
 struct PiecesAsked {

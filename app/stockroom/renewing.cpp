@@ -30,13 +30,6 @@ Result<const PlacedJoint *> jointAsked(const std::string &typed, const Expansion
                                 : "Perhaps " + std::string(near) + " is meant.");
 }
 
-/// A ring, or a washer that is crushed: it seals once.
-bool sealsOnce(const Part &part)
-{
-    const auto *washer = part.as<WasherFacts>();
-    return part.kind == Kind::Ring || (washer && washer->crush);
-}
-
 /// What the build has in place of a planned part; the part itself where nothing else was put in.
 const Part *asBuilt(const Part *planned, const BuildPlan &plan, const Workshop &workshop)
 {
@@ -118,6 +111,12 @@ std::int64_t sumOf(const std::vector<Movement> &movements)
 }
 
 } // namespace
+
+bool sealsOnce(const Part &part)
+{
+    const auto *washer = part.as<WasherFacts>();
+    return part.kind == Kind::Ring || (washer && washer->crush);
+}
 
 Result<RenewedAction> openedJoint(const std::string &build, const std::string &typed,
                                   const Workshop &workshop, const By &by)

@@ -9,6 +9,9 @@
 
 namespace flarestock {
 
+/// A ring, or a washer that is crushed: it seals once.
+[[nodiscard]] bool sealsOnce(const Part &part);
+
 /// What a joint takes anew.
 struct Renewed {
     const Part *part = nullptr;

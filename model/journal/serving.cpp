@@ -84,6 +84,8 @@ private:
     PromisedTo m_served;
 };
 
+} // namespace
+
 std::int64_t sumOf(const PromisedTo &served)
 {
     std::int64_t sum = 0;
@@ -93,8 +95,6 @@ std::int64_t sumOf(const PromisedTo &served)
     }
     return sum;
 }
-
-} // namespace
 
 PromisedTo served(const std::vector<Wanted> &wanted, std::vector<AtHand> lying, const Bars &bars)
 {

@@ -26,5 +26,6 @@ struct AtHand {
 /// reach.
 [[nodiscard]] PromisedTo served(const std::vector<Wanted> &wanted, std::vector<AtHand> lying,
                                 const Bars &bars);
+[[nodiscard]] std::int64_t sumOf(const PromisedTo &served);
 
 } // namespace flarestock

@@ -45,16 +45,6 @@ Promise promised(const std::string &build, std::int64_t quantity)
     return promise;
 }
 
-std::int64_t sumOf(const PromisedTo &served)
-{
-    std::int64_t sum = 0;
-    for (const auto &[key, builds] : served) {
-        for (const auto &[build, quantity] : builds)
-            sum += quantity;
-    }
-    return sum;
-}
-
 /// Over all sets of builds, by counting.
 std::int64_t leastCut(const std::vector<Wanted> &wanted, const std::vector<AtHand> &lying,
                       const Bars &bars)

@@ -78,7 +78,7 @@ public:
         if (m_plans.size() < 2)
             return saidAlone();
         m_reckoned = reckoned();
-        if (!m_reckoned.ways.empty()) {
+        if (!m_reckoned.ways.empty() && firstDifference(ranksOf(*m_alone), m_reckoned.ranks)) {
             auto tried = taken(m_reckoned.ways);
             if (!tried)
                 return tl::unexpected(tried.error());

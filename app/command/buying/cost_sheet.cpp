@@ -17,12 +17,6 @@ constexpr const char *PlannedBy = "by its bill, prices and carried values as the
 
 using Side = TextTable::Side;
 
-std::string amountOf(std::int64_t quantity, const std::string &part, const Workshop &workshop)
-{
-    const Part *known = workshop.part(part);
-    return known ? amountText(quantity, *known) : std::to_string(quantity);
-}
-
 QJsonArray sumsOf(const std::vector<CostSum> &sums)
 {
     QJsonArray all;
@@ -60,8 +54,8 @@ std::string lateSheet(const LateCost &cost, const Workshop &workshop)
     std::int64_t inStock = 0;
     for (const LateShare &share : cost.shares) {
         inStock += share.inStock;
-        table.add({share.part, share.lot, amountOf(share.quantity, share.part, workshop),
-                   amountOf(share.here, share.part, workshop), valueText(share.value),
+        table.add({share.part, share.lot, amountText(share.quantity, share.part, workshop),
+                   amountText(share.here, share.part, workshop), valueText(share.value),
                    valueText(share.inStock), valueText(share.value - share.inStock)});
     }
     return table.text() + std::string(text(cost.kind)) + " of order " + cost.order + ": " +
@@ -78,8 +72,8 @@ QJsonObject lateDocument(const LateCost &cost, const Workshop &workshop)
         shares.append(QJsonObject{
             {QStringLiteral("part"), jsonText(share.part)},
             {QStringLiteral("lot"), textOrNull(share.lot)},
-            {QStringLiteral("came"), jsonText(amountOf(share.quantity, share.part, workshop))},
-            {QStringLiteral("here"), jsonText(amountOf(share.here, share.part, workshop))},
+            {QStringLiteral("came"), jsonText(amountText(share.quantity, share.part, workshop))},
+            {QStringLiteral("here"), jsonText(amountText(share.here, share.part, workshop))},
             {QStringLiteral("share"), jsonText(valueText(share.value))},
             {QStringLiteral("intoStock"), jsonText(valueText(share.inStock))},
             {QStringLiteral("difference"), jsonText(valueText(share.value - share.inStock))}});

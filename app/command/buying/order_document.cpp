@@ -17,14 +17,9 @@ QJsonValue amount(const Decimal &number)
     return jsonText(number.text());
 }
 
-QJsonValue plain(const Decimal &number)
-{
-    return jsonText(number.stripped().text());
-}
-
 QJsonObject taxDocument(const TaxRule &tax)
 {
-    return {{QStringLiteral("percent"), plain(tax.percent)},
+    return {{QStringLiteral("percent"), jsonAmount(tax.percent)},
             {QStringLiteral("by"),
              tax.by == TaxRule::By::Item ? QStringLiteral("item") : QStringLiteral("document")},
             {QStringLiteral("rounding"), tax.rounding == Rounding::HalfEven
@@ -43,17 +38,17 @@ QJsonObject lineDocument(const BookedOrder &order, const OrderLine &line, const 
     return {{QStringLiteral("part"), jsonText(line.part)},
             {QStringLiteral("supplierPart"), jsonText(line.supplierNumber)},
             {QStringLiteral("description"), jsonText(line.description)},
-            {QStringLiteral("quantity"), plain(line.quantity)},
+            {QStringLiteral("quantity"), jsonAmount(line.quantity)},
             {QStringLiteral("unit"), jsonText(text(line.unit))},
-            {QStringLiteral("pack"), plain(line.pack)},
+            {QStringLiteral("pack"), jsonAmount(line.pack)},
             {QStringLiteral("unitPrice"), amount(line.priceEach)},
             {QStringLiteral("cost"), amount(amounts.goods)},
             {QStringLiteral("discount"), amount(amounts.discount)},
             {QStringLiteral("freight"), amount(amounts.freight)},
             {QStringLiteral("tax"), amount(amounts.tax)},
             {QStringLiteral("total"), amount(amounts.total())},
-            {QStringLiteral("received"), plain(receivedOf(order, line))},
-            {QStringLiteral("awaited"), plain(order.awaited(line))}};
+            {QStringLiteral("received"), jsonAmount(receivedOf(order, line))},
+            {QStringLiteral("awaited"), jsonAmount(order.awaited(line))}};
 }
 
 /// The sums below the lines, each only where it is something.
@@ -107,7 +102,7 @@ QJsonObject orderDocument(const BookedOrder &order, const Catalogue &catalogue)
         lines.append(lineDocument(order, now.lines[at], totals.lines[at]));
     QJsonObject document = orderEntry(order, catalogue);
     document.insert(QStringLiteral("lines"), lines);
-    document.insert(QStringLiteral("rate"), plain(now.rate));
+    document.insert(QStringLiteral("rate"), jsonAmount(now.rate));
     document.insert(QStringLiteral("taxRule"), taxDocument(now.tax));
     document.insert(QStringLiteral("note"), jsonText(now.note));
     document.insert(QStringLiteral("step"), jsonText(now.id.text()));

@@ -16,11 +16,6 @@ std::string hoursText(const Decimal &hours)
     return hours.stripped().text();
 }
 
-std::string pieceText(const LotKey &piece)
-{
-    return piece.lot.empty() ? piece.part : piece.part + " " + piece.lot;
-}
-
 /// A ring of which nothing is known but where it is.
 bool isPlainRing(const FittedPiece &piece)
 {
@@ -72,6 +67,11 @@ QJsonObject documentOf(const PieceOut &out)
 }
 
 } // namespace
+
+std::string pieceText(const LotKey &piece)
+{
+    return piece.lot.empty() ? piece.part : piece.part + " " + piece.lot;
+}
 
 QJsonObject useDocument(const Use &use)
 {

@@ -13,6 +13,8 @@ namespace flarestock {
 [[nodiscard]] std::string carSheet(const std::string &car, const Garage &garage, bool all);
 [[nodiscard]] QJsonObject carDocument(const std::string &car, const Garage &garage);
 
+/// "EC-100-S", "EP-460 SN 4417".
+[[nodiscard]] std::string pieceText(const LotKey &piece);
 /// "in", "spent".
 [[nodiscard]] std::string stateOf(const FittedPiece &piece, const Garage &garage,
                                   const std::string &car);

@@ -2,6 +2,7 @@
 //
 // `flarestock trace`: where a lot, a serial or a part came from and went, and what to do about it.
 
+#include "app/command/servicing/car_sheet.h"
 #include "app/command/shop_options.h"
 #include "app/command/text_table.h"
 #include "app/garage/lot_trace.h"
@@ -38,12 +39,6 @@ QJsonArray arrayOf(const std::set<LotKey> &all)
     return array;
 }
 
-std::string amountOf(const std::string &part, std::int64_t quantity, const Workshop &workshop)
-{
-    const Part *known = workshop.part(part);
-    return known ? amountText(quantity, *known) : std::to_string(quantity);
-}
-
 QJsonObject documentOf(const LiesNow &lies, const Workshop &workshop)
 {
     const Part *part = workshop.part(lies.key.part);
@@ -53,7 +48,7 @@ QJsonObject documentOf(const LiesNow &lies, const Workshop &workshop)
         {QStringLiteral("place"), jsonText(lies.key.place)},
         {QStringLiteral("kind"), jsonText(text(lies.place->kind))},
         {QStringLiteral("condition"), jsonText(text(lies.key.condition))},
-        {QStringLiteral("quantity"), jsonText(amountOf(lies.key.part, lies.quantity, workshop))},
+        {QStringLiteral("quantity"), jsonText(amountText(lies.quantity, lies.key.part, workshop))},
         {QStringLiteral("unit"), part ? jsonText(text(part->unit)) : QJsonValue()},
         {QStringLiteral("position"), textOrNull(lies.position)}};
 }
@@ -99,11 +94,6 @@ QJsonObject documentOf(const LotTrace &trace, const Workshop &workshop)
             {QStringLiteral("acts"), acts}};
 }
 
-std::string said(const LotKey &piece)
-{
-    return piece.lot.empty() ? piece.part : piece.part + " " + piece.lot;
-}
-
 std::string listOf(const std::set<std::string> &all)
 {
     std::string text;
@@ -118,8 +108,8 @@ std::string cameFrom(const LotTrace &trace, const Workshop &workshop)
     for (const CameIn &one : trace.cameIn) {
         const Movement &movement = one.movement;
         text += "  came in " + dayOf(movement.at) + " from " + movement.from + ": " +
-                said({movement.part, movement.newLot.value_or(movement.lot)}) + ", " +
-                amountOf(movement.part, movement.quantity, workshop) +
+                pieceText({movement.part, movement.newLot.value_or(movement.lot)}) + ", " +
+                amountText(movement.quantity, movement.part, workshop) +
                 (movement.document.empty() ? "" : " (" + movement.document + ")") + "\n";
     }
     for (const CarriedBy &one : trace.cars)
@@ -146,7 +136,7 @@ std::string sheetOf(const LotTrace &trace, const Workshop &workshop)
                      {"free instead", Side::Left, Shown::WhereFilled}});
     for (const TraceAct &act : trace.acts) {
         const Part *part = workshop.part(act.lies.key.part);
-        table.add({act.todo, said({act.lies.key.part, act.lies.key.lot}),
+        table.add({act.todo, pieceText({act.lies.key.part, act.lies.key.lot}),
                    part ? spoken(act.lies.quantity, *part) : std::to_string(act.lies.quantity),
                    act.lies.key.place, act.lies.position, act.system,
                    act.event.empty() ? "" : act.event + ", " + act.by, act.free});

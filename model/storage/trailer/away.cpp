@@ -19,16 +19,6 @@ std::string dayOf(std::int64_t at)
 /// What no name of a lot, nor of a build, ends with.
 constexpr std::string_view AwayMark = "\x01 away";
 
-std::int64_t sumOf(const PromisedTo &served)
-{
-    std::int64_t sum = 0;
-    for (const auto &[key, builds] : served) {
-        for (const auto &[build, quantity] : builds)
-            sum += quantity;
-    }
-    return sum;
-}
-
 } // namespace
 
 WhatIsAway WhatIsAway::in(const ShopConnection &connection)

@@ -29,13 +29,11 @@ JointChoices::JointChoices(const ExpandRequest &request, const Expansion &made)
             m_joints.push_back(&joint);
 }
 
-std::vector<SharedJoint> JointChoices::choices(std::size_t most, std::size_t build)
+std::vector<SharedJoint> JointChoices::choices(std::size_t most)
 {
     std::vector<SharedJoint> choices;
-    for (const PlacedJoint *joint : m_joints) {
+    for (const PlacedJoint *joint : m_joints)
         choices.push_back(choiceOf(*joint, most));
-        choices.back().build = build;
-    }
     return choices;
 }
 

@@ -31,7 +31,7 @@ public:
     /// Of each: the way that it has, then the others that it could have, `most` of them about; a
     /// pick has no other. A plug is chosen among the plugs that fit; where none does, each plug
     /// comes with the best adapter for it.
-    [[nodiscard]] std::vector<SharedJoint> choices(std::size_t most, std::size_t build = 0);
+    [[nodiscard]] std::vector<SharedJoint> choices(std::size_t most);
     /// What the stations leave.
     [[nodiscard]] Decimal left(const Part &part) { return m_allotment.left(part); }
     [[nodiscard]] const Shelf &shelf() const noexcept { return m_shelf; }
