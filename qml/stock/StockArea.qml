@@ -62,7 +62,7 @@ AreaScreen {
         onAsked: (deed, why) => root.ask(deed, why)
         onWhatIsThis: what.open()
     }
-    DeedSheet {
+    FormSheet {
         id: sheet
 
         form: root.stock.form

@@ -147,12 +147,6 @@ void addLevel(Fields &fields, const DeedSubject &subject)
 
 } // namespace
 
-QStringList fieldCells()
-{
-    return {QStringLiteral("title"), QStringLiteral("form"), QStringLiteral("choices"),
-            QStringLiteral("value"), QStringLiteral("hint")};
-}
-
 std::vector<Row> fieldRows(StockDeed deed, const DeedSubject &subject)
 {
     Fields fields(deed, subject);

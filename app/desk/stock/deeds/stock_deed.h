@@ -45,8 +45,7 @@ struct DeedSubject {
 [[nodiscard]] std::optional<StockDeed> deedNamed(const QString &name);
 [[nodiscard]] QString saidDeedTitle(StockDeed deed, const DeedSubject &subject);
 
-/// title form choices value hint; `form` is "typed" or "choice", a choice's value its number.
-[[nodiscard]] QStringList fieldCells();
+/// The fields of its form.
 [[nodiscard]] std::vector<Row> fieldRows(StockDeed deed, const DeedSubject &subject);
 
 /// What was filled in, by the keys of the fields.

@@ -10,7 +10,7 @@
 namespace flarestock {
 
 StockForm::StockForm(Pen &pen, QObject *parent)
-    : QObject(parent), m_pen(pen), m_deeds(deedCells()), m_fields(fieldCells())
+    : Form(pen, parent), m_deeds(deedCells())
 {
 }
 
@@ -27,11 +27,10 @@ bool StockForm::begin(const QString &deed)
     const auto named = deedNamed(deed);
     if (row < 0 || !named || !m_deeds.cell(row, QStringLiteral("ready")).toBool())
         return false;
-    m_pen.hear();
+    pen().hear();
     m_deed = named;
     m_begun = m_subject;
-    m_fields.become({}); // What was typed for another deed is gone.
-    m_fields.become(fieldRows(*m_deed, m_begun));
+    ask(fieldRows(*m_deed, m_begun));
     Q_EMIT changed();
     return true;
 }
@@ -85,7 +84,7 @@ QString StockForm::fieldOf(const QString &code) const
         if (!sameFolded(place.id, wanted))
             continue;
         for (const char *field : {"to", "place"}) {
-            if (m_fields.rowOf(QString::fromLatin1(field)) >= 0)
+            if (shownFields().rowOf(QString::fromLatin1(field)) >= 0)
                 return QString::fromLatin1(field);
         }
     }
@@ -98,10 +97,10 @@ void StockForm::finish(const QVariantMap &values)
         return;
     const FilledIn filled{*m_deed, m_begun, values};
     if (*m_deed != StockDeed::Count)
-        return m_pen.act(saidDone(filled), madeOf(filled));
+        return pen().act(saidDone(filled), madeOf(filled));
     if (filled.shown("found").isEmpty())
-        return m_pen.refuse(tr("Write down what you have counted, 0 where nothing lies there."));
-    m_pen.count([filled](const Counted &counted) { return saidCounted(filled, counted); },
+        return pen().refuse(tr("Write down what you have counted, 0 where nothing lies there."));
+    pen().count([filled](const Counted &counted) { return saidCounted(filled, counted); },
                 countOf(filled));
 }
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// What a hand does with a part, filled in: a few fields, most of them filled with what is likely.
-// Enter does it; a scanned bin goes into the field of the place.
+// A form to fill in: a few fields, most of them filled with what is likely. Enter does it; a scanned
+// code goes into the field where it belongs.
 
 pragma ComponentBehavior: Bound
 
@@ -13,7 +13,7 @@ import Flarestock.Screens
 WorkSheet {
     id: root
 
-    required property StockForm form
+    required property Form form
     property bool busy: false
 
     function values(): var {

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: MIT
+//
+// Form: what is filled in on a sheet before something is written into the shop: its title, its
+// fields, its button, and what is done with what was filled in. FormSheet.qml shows one.
+
+#pragma once
+
+#include "app/desk/rows/rows.h"
+#include "app/desk/shop/pen.h"
+
+#include <QVariantMap>
+#include <QtQml/qqmlregistration.h>
+
+namespace flarestock {
+
+class Form : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the desk")
+    Q_PROPERTY(QString title READ title NOTIFY changed)
+    Q_PROPERTY(QString about READ about NOTIFY changed)
+    Q_PROPERTY(QString button READ button NOTIFY changed)
+    Q_PROPERTY(QString caution READ caution NOTIFY changed)
+    Q_PROPERTY(flarestock::Rows *fields READ fields CONSTANT)
+public:
+    explicit Form(Pen &pen, QObject *parent = nullptr);
+
+    [[nodiscard]] virtual QString title() const = 0;
+    [[nodiscard]] virtual QString about() const { return {}; }
+    [[nodiscard]] virtual QString button() const = 0; ///< What finish() does, in a word or two.
+    [[nodiscard]] virtual QString caution() const { return {}; } ///< Where it can hurt somebody.
+    /// In the order in which they are filled in; the columns are fieldCells().
+    [[nodiscard]] Rows *fields() { return &m_fields; }
+
+    /// Which field a scanned code belongs to; empty where to none.
+    Q_INVOKABLE virtual QString fieldOf(const QString &code) const;
+    /// Does it, by the pen; `values` by the keys of fields(), a choice as its number.
+    Q_INVOKABLE virtual void finish(const QVariantMap &values) = 0;
+
+Q_SIGNALS:
+    void changed();
+
+protected:
+    [[nodiscard]] Pen &pen() { return m_pen; }
+    [[nodiscard]] const Rows &shownFields() const { return m_fields; }
+    /// Other fields; what was typed into those before is gone.
+    void ask(std::vector<Row> fields);
+
+private:
+    Pen &m_pen;
+    Rows m_fields;
+};
+
+/// title form choices value hint; `form` is "typed" or "choice", a choice's value its number.
+[[nodiscard]] QStringList fieldCells();
+
+} // namespace flarestock
