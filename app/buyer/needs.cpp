@@ -4,6 +4,7 @@
 
 #include "app/buyer/by_date/other_ways.h"
 #include "app/buyer/coming_in_time.h"
+#include "app/buyer/due_work.h"
 #include "app/buyer/might_cover.h"
 #include "app/buyer/on_its_way.h"
 #include "app/stockroom/asked.h"
@@ -75,7 +76,9 @@ public:
         m_needs.together = std::move(by->together);
         if (m_asked.otherWays)
             m_needs.together.otherWays = otherWays(m_workshop, *by->taking, m_asked.builds);
-        const Shelf left = by->taking->ledger().shelf(m_workshop.catalogue, {{}, nullptr, &m_bars});
+        Shelf left = by->taking->ledger().shelf(m_workshop.catalogue, {{}, nullptr, &m_bars});
+        addDueWork();
+        takeForWork(m_needs.lines, left);
         addPlaces(left);
         if (auto met = meetByOrders(m_needs.lines, m_workshop, m_asked); !met)
             return tl::unexpected(met.error());
@@ -105,7 +108,22 @@ private:
         return barsOf(m_workshop.notes.lots, due);
     }
 
-    /// What lies below its minimum once the builds have taken theirs.
+    /// Behind those that are wanted as early.
+    void addDueWork()
+    {
+        for (NeedLine &line : wantedForWork(m_asked.due)) {
+            if (!isAskedFor(line.day, m_asked))
+                continue;
+            const auto later = std::find_if(m_needs.lines.begin(), m_needs.lines.end(),
+                                            [&line](const NeedLine &other) {
+                                                return std::pair(line.day.empty(), line.day) <
+                                                       std::pair(other.day.empty(), other.day);
+                                            });
+            m_needs.lines.insert(later, std::move(line));
+        }
+    }
+
+    /// What lies below its minimum once builds and cars have taken theirs.
     void addPlaces(const Shelf &left)
     {
         FreeAt free;

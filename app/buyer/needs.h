@@ -1,16 +1,18 @@
 // SPDX-License-Identifier: MIT
 //
-// Needs: what the shop's builds and places want, by day, and what of it is short. Every build that
-// is not done is worked out, the earliest first: what it takes is gone for the later ones, as if it
-// were promised; their joints are chosen together, so that it takes nothing that a later one needs
-// where something else is as good for it. What a build is promised or has got stays its own. What
-// then lacks is met by open orders that come in time, the earliest want first; places that lie
-// below their minimum come last.
+// Needs: what the shop's builds, cars and places want, by day, and what of it is short. Every build
+// that is not done is worked out, the earliest first: what it takes is gone for the later ones, as
+// if it were promised; their joints are chosen together, so that it takes nothing that a later one
+// needs where something else is as good for it. What a build is promised or has got stays its own.
+// What is due to be replaced in a car takes its parts by its own day among them. What then lacks is
+// met by open orders that come in time, the earliest want first; places that lie below their
+// minimum come last.
 //
 //   auto needs = needsOf(workshop, {.today = "2026-11-28", .by = "2026-12-31"});
 
 #pragma once
 
+#include "app/garage/due_list.h"
 #include "app/workshop/workshop.h"
 #include "model/joints/sharing/way_order.h"
 #include "model/netting/shortage.h"
@@ -34,9 +36,10 @@ struct NeedsAsked {
     std::vector<OnOrder> onOrder = {}; ///< Besides the shop's own open orders.
     bool otherWays =
         false; ///< Also where the bills of the builds have other ways: it takes longer.
+    std::vector<DueLine> due = {}; ///< What is to be done to the cars: dueList().
 };
 
-/// One part for one build or place.
+/// One part for one build, one work on a car, or one place.
 struct NeedLine {
     struct Coming {
         std::string order;
@@ -44,8 +47,9 @@ struct NeedLine {
         Decimal quantity;
     };
     const Part *part = nullptr;
-    std::string whom; ///< A build's id, or a place's that is to be filled up.
+    std::string whom; ///< A build's id, a car's, or a place's that is to be filled up.
     bool isPlace = false;
+    std::string work = {};      ///< What is to be replaced in the car, in words; else empty.
     std::string day;            ///< Empty where nobody has said one; of a place.
     Decimal need;               ///< In the part's unit; of a place what it lacks to its maximum.
     Decimal own;                ///< Promised to it, or issued.

@@ -8,6 +8,7 @@
 #include "model/exact/nearest_word.h"
 
 #include <algorithm>
+#include <set>
 
 namespace flarestock {
 
@@ -48,11 +49,10 @@ private:
     std::map<std::string, std::int64_t> m_left;
 };
 
+/// Of work that replaces it.
 void addParts(DueLine &line, const Garage &garage, FreeParts &free)
 {
     const FittedPiece &piece = *line.work.piece;
-    if (line.work.todo != Work::Replaced || !line.isDue())
-        return;
     if (const Part *part = garage.workshop->part(piece.piece.part))
         line.parts.push_back(free.take(*part, piece.quantity));
     const auto words = garage.words.find(piece.position);
@@ -137,9 +137,29 @@ Result<std::vector<DueLine>> dueList(const Garage &garage, const DueListAsked &a
         return a.work.standing != b.work.standing ? a.work.standing > b.work.standing : a.by < b.by;
     });
     FreeParts free(*garage.workshop);
-    for (DueLine &line : lines)
-        addParts(line, garage, free);
+    std::set<const FittedPiece *> replaced; // By day or by use: once.
+    for (DueLine &line : lines) {
+        if (line.work.todo == Work::Replaced && line.isDue() &&
+            replaced.insert(line.work.piece).second)
+            addParts(line, garage, free);
+    }
     return lines;
+}
+
+Result<DueInShop> dueInShop(const Workshop &workshop, const ShopFile &file,
+                            const std::string &today)
+{
+    auto read = Garage::of(workshop, file);
+    if (!read)
+        return tl::unexpected(read.error());
+    DueInShop due{std::make_shared<const Garage>(std::move(*read)), {}};
+    DueListAsked all;
+    all.today = today;
+    auto lines = dueList(*due.garage, all);
+    if (!lines)
+        return tl::unexpected(lines.error());
+    due.lines = std::move(*lines);
+    return due;
 }
 
 } // namespace flarestock

@@ -6,6 +6,8 @@
 
 #include "app/garage/garage.h"
 
+#include <memory>
+
 namespace flarestock {
 
 struct DueListAsked {
@@ -28,9 +30,9 @@ struct DuePart {
 struct DueLine {
     std::string car;
     DueWork work;
-    std::string said; ///< The position, as people say it.
-    std::vector<DuePart> parts;
-    std::string by; ///< The day on which it has to be done; empty where none is known.
+    std::string said;           ///< The position, as people say it.
+    std::vector<DuePart> parts; ///< Of what is replaced for several reasons: at the first of them.
+    std::string by;             ///< The day on which it has to be done; empty where none is known.
 
     /// Something is over, or has to be done before an event or day that was asked about.
     [[nodiscard]] bool isDue() const noexcept { return work.standing >= DueStanding::Before; }
@@ -38,5 +40,14 @@ struct DueLine {
 
 /// What is worst first; of what is alike, what has to be done first. Problem: no such car or event.
 [[nodiscard]] Result<std::vector<DueLine>> dueList(const Garage &garage, const DueListAsked &asked);
+
+/// All that is due to the cars of a shop, with the cars that it is of: the lines point into them.
+struct DueInShop {
+    std::shared_ptr<const Garage> garage;
+    std::vector<DueLine> lines;
+};
+/// Problem: a build that cannot be worked out; a document or record that does not read.
+[[nodiscard]] Result<DueInShop> dueInShop(const Workshop &workshop, const ShopFile &file,
+                                          const std::string &today);
 
 } // namespace flarestock

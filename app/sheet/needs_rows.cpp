@@ -48,6 +48,11 @@ std::string orderByText(const NeedLine &line)
     return line.orderBy + (line.isPastDue ? ", past due" : "");
 }
 
+std::string wantedBy(const NeedLine &line)
+{
+    return line.work.empty() ? line.whom : line.whom + ": " + line.work;
+}
+
 std::vector<const NeedLine *> lacking(const ShopNeeds &needs)
 {
     std::vector<const NeedLine *> all;
@@ -70,7 +75,7 @@ Workbook needsRows(const ShopNeeds &needs, const std::string &today)
     for (const NeedLine *line : lacking(needs))
         sheet.rows.push_back(
             {line->part->number, line->part->description, std::string(text(line->part->unit)),
-             said(line->shortBy), said(line->need), line->whom, line->day, line->orderBy,
+             said(line->shortBy), said(line->need), wantedBy(*line), line->day, line->orderBy,
              line->isPastDue ? "yes" : "no", comingText(line->late), commas(line->instead)});
     return sheet;
 }
@@ -91,7 +96,7 @@ PaperWords needsPaper(const ShopNeeds &needs, const std::string &today, PaperWor
             besides += (line->late.empty() ? "" : "; ") + std::string("free instead: ") +
                        commas(line->instead);
         paper.rows.push_back({line->part->number, besides, spoken(line->shortBy, *line),
-                              spoken(line->need, *line), line->whom,
+                              spoken(line->need, *line), wantedBy(*line),
                               line->day.empty() ? "-" : line->day, orderByText(*line)});
     }
     if (lines.empty())

@@ -23,6 +23,8 @@ namespace flarestock {
 [[nodiscard]] std::string comingText(const std::vector<NeedLine::Coming> &coming);
 /// By when to order it, in words; empty where nothing is short.
 [[nodiscard]] std::string orderByText(const NeedLine &line);
+/// The build or place; "car-2: pre-filter, element" of what is due to a car.
+[[nodiscard]] std::string wantedBy(const NeedLine &line);
 /// "AD-3-3, AD-4-4"
 [[nodiscard]] std::string commas(const std::vector<std::string> &words);
 

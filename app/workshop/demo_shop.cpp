@@ -3,6 +3,9 @@
 #include "app/workshop/demo_shop.h"
 
 #include "app/workshop/clock.h"
+#include "app/workshop/documents.h"
+#include "model/exchange/servicing/fitted_csv.h"
+#include "model/exchange/servicing/outings_csv.h"
 #include "model/exchange/shop_toml.h"
 #include "model/exchange/spares/kept_csv.h"
 
@@ -54,25 +57,60 @@ Result<Movement> openingOf(const OpeningStock &row, const Catalogue &catalogue,
     return movement;
 }
 
-/// What places are to hold from the first day on; nothing where there is no kept.csv.
-Result<std::vector<Record>> keptOf(const TextFiles &documents, const Catalogue &catalogue,
-                                   const std::vector<Place> &places, std::int64_t now)
-{
-    std::vector<Record> records;
-    const auto text = documents.find("kept.csv");
-    if (text == documents.end())
-        return records;
-    auto kept = readKept(text->second, text->first, catalogue, places);
-    if (!kept)
-        return tl::unexpected(kept.error());
-    for (Keeping &keeping : *kept) {
-        keeping.id = freshId();
-        keeping.who = "opening count";
-        keeping.at = now;
-        records.push_back(keeping.asRecord());
+/// What stands in the shop's book from the first day on: what places are to hold, what is in the
+/// cars and how far they ran, as far as there are such documents.
+class FirstRecords {
+public:
+    FirstRecords(const TextFiles &documents, const std::vector<Place> &places, std::int64_t now)
+        : m_documents(documents), m_places(places), m_now(now)
+    {
     }
-    return records;
-}
+
+    Result<std::vector<Record>> of(const Catalogue &catalogue)
+    {
+        using Text = const std::string &;
+        const auto begun =
+            add("kept.csv",
+                [&](Text text, Text name) { return readKept(text, name, catalogue, m_places); })
+                .and_then([&] {
+                    return add("fitted.csv", [&](Text text, Text name) {
+                        return readFitted(text, name, catalogue, m_places);
+                    });
+                })
+                .and_then([&] {
+                    return add("outings.csv", [&](Text text, Text name) {
+                        return readOutings(text, name, m_places);
+                    });
+                });
+        if (!begun)
+            return tl::unexpected(begun.error());
+        return std::move(m_records);
+    }
+
+private:
+    template <class Read>
+    Result<void> add(const char *name, const Read &read)
+    {
+        const auto text = m_documents.find(name);
+        if (text == m_documents.end())
+            return {};
+        auto rows = read(text->second, text->first);
+        if (!rows)
+            return tl::unexpected(rows.error());
+        for (auto &row : *rows) {
+            row.id = freshId();
+            row.who = "opening count";
+            row.at = m_now;
+            m_records.push_back(row.asRecord());
+        }
+        return {};
+    }
+
+    const TextFiles &m_documents;
+    const std::vector<Place> &m_places;
+    std::int64_t m_now;
+    std::vector<Record> m_records;
+};
 
 } // namespace
 
@@ -106,14 +144,16 @@ Result<NewShop> newShopOf(const TextFiles &documents, std::int64_t now)
     if (opening == plan->places.end())
         return problem("shop.toml", "has no place of kind opening",
                        "Add one, out of which the opening stock comes.");
+    if (auto fits = seasonFits(documents, plan->places); !fits)
+        return tl::unexpected(fits.error());
     const auto stockText = documentOf(documents, "stock.csv");
     auto rows = readOpeningStock(stockText.value_or("part,place,quantity,value\n"), "stock.csv",
                                  *catalogue, plan->places);
     if (!rows)
         return tl::unexpected(rows.error());
-    auto kept = keptOf(documents, *catalogue, plan->places, now);
-    if (!kept)
-        return tl::unexpected(kept.error());
+    auto records = FirstRecords(documents, plan->places, now).of(*catalogue);
+    if (!records)
+        return tl::unexpected(records.error());
     NewShop shop{{plan->title, plan->currency, plan->costing},
                  plan->places,
                  documents,
@@ -121,7 +161,7 @@ Result<NewShop> newShopOf(const TextFiles &documents, std::int64_t now)
                  {},
                  "opening count",
                  now,
-                 std::move(*kept)};
+                 std::move(*records)};
     for (const auto &row : *rows) {
         auto movement = openingOf(row, *catalogue, {opening->id, now});
         if (!movement)

@@ -2,6 +2,7 @@
 
 #include "app/workshop/documents.h"
 
+#include "model/exact/case_fold.h"
 #include "model/exchange/season/season_csv.h"
 #include "model/exchange/servicing/intervals_csv.h"
 #include "model/exchange/spares/spares_csv.h"
@@ -13,6 +14,8 @@
 #include <QFile>
 #include <QJsonDocument>
 #include <QJsonObject>
+
+#include <algorithm>
 
 namespace flarestock {
 
@@ -145,6 +148,25 @@ Result<Season> readSeasonOf(const TextFiles &documents)
 {
     const auto season = documents.find("season.csv");
     return season == documents.end() ? Season() : readSeason(season->second, season->first);
+}
+
+Result<void> seasonFits(const TextFiles &documents, std::span<const Place> places)
+{
+    const auto season = readSeasonOf(documents);
+    if (!season)
+        return tl::unexpected(season.error());
+    for (const Event &event : season->events()) {
+        for (const std::string &car : event.cars) {
+            const bool isCar = std::any_of(places.begin(), places.end(), [&car](const Place &one) {
+                return one.kind == PlaceKind::Car && sameFolded(one.id, car);
+            });
+            if (!isCar)
+                return problem("season.csv", "takes \"" + car + "\" to " + event.id +
+                                                 ", which is no car of the shop",
+                               "Correct it, or enter the car first: flarestock place.");
+        }
+    }
+    return {};
 }
 
 namespace {

@@ -6,9 +6,11 @@
 #pragma once
 
 #include "model/exchange/catalogue_csv.h"
+#include "model/journal/movement.h"
 #include "model/spares/season.h"
 
 #include <filesystem>
+#include <span>
 
 namespace flarestock {
 
@@ -40,6 +42,9 @@ private:
 
 /// The events that the shop goes to; none where it has no season.csv. Problem: it does not read.
 [[nodiscard]] Result<Season> readSeasonOf(const TextFiles &documents);
+
+/// Problem: a season that does not read; a car of an event that is no place of kind car.
+[[nodiscard]] Result<void> seasonFits(const TextFiles &documents, std::span<const Place> places);
 
 /// The catalogue of documents of which catalogue, templates, season, intervals and builds can be
 /// read. Problem: the first that cannot, with file, line and column.

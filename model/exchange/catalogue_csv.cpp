@@ -20,9 +20,9 @@ enum class SheetKind : std::uint8_t { Parts, Suppliers, Offers, Other };
 SheetKind sheetKind(std::string_view name)
 {
     const std::string_view base = name.substr(name.rfind('/') + 1);
-    constexpr std::array<std::string_view, 7> others = {"stock.csv",    "kept.csv",   "rates.csv",
-                                                        "season.csv",   "spares.csv", "used.csv",
-                                                        "intervals.csv"};
+    constexpr std::array<std::string_view, 9> others = {
+        "stock.csv", "kept.csv",   "rates.csv",   "season.csv",   "spares.csv",
+        "used.csv",  "fitted.csv", "outings.csv", "intervals.csv"};
     if (!base.ends_with(".csv") || std::find(others.begin(), others.end(), base) != others.end())
         return SheetKind::Other;
     return base == "suppliers.csv" ? SheetKind::Suppliers

@@ -90,9 +90,11 @@ void count(DueWork &due, const Counted &one, const DueAsked &asked)
     else if (left * Decimal(100) <= one.every * Decimal(due.interval->warnPercent))
         worse(due, DueStanding::Soon);
     beforeEvent(due, one, asked);
-    due.why.push_back(one.used.stripped().text() + " " + std::string(one.word) + " " +
-                      sinceText(due.interval->todo, *due.piece) + ", every " +
-                      one.every.stripped().text());
+    const std::string word(one.word);
+    const bool isOne = word.size() > 1 && one.used == Decimal(1);
+    due.why.push_back(
+        one.used.stripped().text() + " " + (isOne ? word.substr(0, word.size() - 1) : word) + " " +
+        sinceText(due.interval->todo, *due.piece) + ", every " + one.every.stripped().text());
 }
 
 void countUse(DueWork &due, const DueAsked &asked)
@@ -132,13 +134,20 @@ void countDays(DueWork &due, const DueAsked &asked)
         worse(due, DueStanding::Soon);
     if (due.lastDay < asked.by)
         worse(due, DueStanding::Before);
+    const bool mayRun = due.todo != Work::Replaced;
     for (const ComingEvent &event : asked.events) {
+        if (mayRun && event.id == due.before)
+            break; // It has to be done before that anyway.
         if (event.lastDay <= due.lastDay)
             continue;
-        due.stops.push_back(event.id);
         worse(due, DueStanding::Before);
+        if (mayRun) {
+            due.before = event.id;
+            break;
+        }
+        due.stops.push_back(event.id);
     }
-    due.why.push_back("may be used until " + due.lastDay);
+    due.why.push_back((mayRun ? "to be done by " : "may be used until ") + due.lastDay);
 }
 
 DueWork damagedPiece(const FittedPiece &piece, const DueAsked &asked)
@@ -175,9 +184,9 @@ std::string lastDayOf(const FittedPiece &piece, const Interval *interval)
 std::vector<DueWork> dueOf(const FittedPiece &piece, const PieceKind &kindOf,
                            const std::vector<const Interval *> &intervals, const DueAsked &asked)
 {
+    if (piece.damaged) // Whatever else counts for it, it is replaced first.
+        return {damagedPiece(piece, asked)};
     std::vector<DueWork> all;
-    if (piece.damaged)
-        all.push_back(damagedPiece(piece, asked));
     if (!piece.useBy.empty()) {
         DueWork own;
         own.piece = &piece;

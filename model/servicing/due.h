@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
 // Due: what of a car has to be done, by the shop's intervals: now, before which event, and which
-// events a piece stops whose day comes before they end.
+// events a piece stops that has to be replaced before they end.
 //
 // How far a car will run at an event that is to come the season says; where it does not, it is
 // taken as what the car ran at an event so far.
@@ -40,10 +40,13 @@ struct DueWork {
     std::optional<std::int64_t> runsLeft; ///< Below zero where it is passed.
     std::optional<Decimal> hoursLeft;
     std::optional<std::int64_t> eventsLeft;
-    std::string lastDay;            ///< Until which it may be used; empty where no day counts.
-    std::string before;             ///< The first event that it has to be done before.
-    std::vector<std::string> stops; ///< The events that end after its last day, in their order.
-    std::vector<std::string> why;   ///< "12 runs since washed, every 10"
+    std::string lastDay; ///< Until which it may be used, or by which the work is to be done; empty
+                         ///< where no day counts.
+    std::string before;  ///< The first event that it has to be done before.
+    std::vector<std::string> stops; ///< The events that it must not be used at, in their order:
+                                    ///< what is past its day, or damaged; what was only not washed
+                                    ///< or looked at in time stops none.
+    std::vector<std::string> why; ///< "12 runs since washed, every 10"
 };
 
 struct DueAsked {

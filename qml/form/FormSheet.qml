@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// A form to fill in: a few fields, most of them filled with what is likely. Enter does it; a scanned
-// code goes into the field where it belongs.
+// A form to fill in: a few fields, most of them filled with what is likely. Enter does it; a
+// scanned code goes into the field where it belongs.
 
 pragma ComponentBehavior: Bound
 

@@ -169,6 +169,7 @@ class Season:
             events = self.coming(car, today)
             if piece["damaged"]:
                 lines.append((car, at, "replace", "over", None, [one[0] for one in events]))
+                continue
             for do, every, washes, percent, days in rules:
                 use = piece[{"wash": "worked", "inspect": "looked", "replace": "fitted"}[do]]
                 since = piece[{"wash": "worked on", "inspect": "looked on", "replace": "since"}[do]]
@@ -204,8 +205,12 @@ class Season:
                 if ends:
                     last = min(ends)
                     standing = max(standing, 4 if last < today else 1 if last <= day_after(today, days) else 0)
-                    stops = [event[0] for event in events if event[2] > last]
-                    standing = max(standing, 2 if stops else 0)
+                    past = [index for index, event in enumerate(events) if event[2] > last]
+                    standing = max(standing, 2 if past else 0)
+                    if do == "replace":
+                        stops = [events[index][0] for index in past]
+                    elif past:  # What was only not looked at in time stops no event.
+                        before = past[0] if before is None else min(before, past[0])
                 if do == "wash" and self.spent(piece, rules):
                     do = "replace"
                 word = ("fine", "soon", "before", "now", "over")[standing]
@@ -350,17 +355,19 @@ def main():
     steps = int(os.environ.get("FLARESTOCK_STEPS", "110"))
     print(f"seed {seed}")
     with tempfile.TemporaryDirectory() as folder:
-        shop, files = os.path.join(folder, "shop"), os.path.join(folder, "files")
-        subprocess.run([FLARESTOCK, "demo", "--to", shop], check=True, capture_output=True)
-        season = Season(random.Random(seed), shop)
-        season.must("export", "--to", files)
+        demo, shop, files = (os.path.join(folder, name) for name in ("demo", "shop", "files"))
+        subprocess.run([FLARESTOCK, "demo", "--to", demo], check=True, capture_output=True)
+        subprocess.run([FLARESTOCK, "export", "--to", files, "--shop", demo], check=True, capture_output=True)
+        for name in ("fitted.csv", "outings.csv"):  # Cars with nothing in them.
+            os.remove(os.path.join(files, name))
         with open(os.path.join(files, "intervals.csv"), "w", encoding="utf-8") as file:
             file.write(INTERVALS)
         with open(os.path.join(files, "season.csv"), "w", encoding="utf-8") as file:
             file.write("event,title,first day,last day,cars,runs,hours\n")
             for one in SEASON:
                 file.write(",".join((one[0], one[0], one[1], one[2], "; ".join(one[3]), one[4], one[5])) + "\n")
-        season.must("import", "--from", files)
+        subprocess.run([FLARESTOCK, "begin", "--from", files, "--to", shop], check=True, capture_output=True)
+        season = Season(random.Random(seed), shop)
         season.begin()
         season.free_tags = []
         for step in range(steps):

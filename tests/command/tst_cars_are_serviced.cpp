@@ -109,18 +109,18 @@ private Q_SLOTS:
             for (const QJsonValue &line :
                  arrayOf(m_shop.json({"due", "--car", "car-3", "--all", "--today", "2026-11-28"}),
                          "due"))
-                if (textOf(line, "position") == "fluid")
+                if (textOf(line, "position") == "rear brakes/fluid")
                     return textOf(line, "lastDay");
             return std::string();
         };
         QCOMPARE(m_shop
-                     .run({"service", "car-3", "fit", "DOT 4", "--lot", "bottle 7", "--since",
-                           "2026-06-10", "--made", "2026-05-02"})
+                     .run({"service", "car-3", "fit", "DOT 4", "--at", "rear brakes/fluid", "--lot",
+                           "bottle 7", "--since", "2026-06-10", "--made", "2026-05-02"})
                      .status,
                  0);
         QCOMPARE(day(), std::string("2027-05-02")); // 12 months from opening it.
         const Ran changed = m_shop.json(
-            {"service", "car-3", "replace", "fluid", "--lot", "bottle 8", "--made", "2026-11-20"});
+            {"service", "car-3", "replace", "rear brakes/fluid", "--lot", "bottle 8", "--made", "2026-11-20"});
         QVERIFY2(changed.status == 0, changed.err.c_str());
         QCOMPARE(day(), std::string("2027-11-20"));
     }

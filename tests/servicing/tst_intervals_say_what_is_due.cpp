@@ -218,6 +218,21 @@ private Q_SLOTS:
                                 {&asked.life, asked.events, asked.today});
         QCOMPARE(over.front().standing, DueStanding::Over);
     }
+    void whatWasNotLookedAtInTimeStopsNoEvent()
+    {
+        Asked asked;
+        Interval look;
+        look.kind = Kind::Pump;
+        look.todo = Work::Inspected;
+        look.months = 1; // Since it was fitted: by 2027-02-01, which is over today.
+        const DueWork due = asked.due(pieceAt("pump", 0), look);
+        QCOMPARE(due.standing, DueStanding::Over);
+        QVERIFY(due.stops.empty());
+        QCOMPARE(due.before, std::string("first"));
+        look.todo = Work::Replaced;
+        QCOMPARE(joined(asked.due(pieceAt("pump", 0), look).stops),
+                 std::string("first second third "));
+    }
     void ageCountsFromTheDayItWasMade()
     {
         Interval six;

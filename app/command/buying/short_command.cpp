@@ -3,6 +3,7 @@
 // `flarestock short`: what lacks, how much, for whom, and by when it must be ordered; of the shop's
 // builds and places, or of a plan in a file.
 
+#include "app/buyer/away_with.h"
 #include "app/buyer/on_its_way.h"
 #include "app/command/buying/short_words.h"
 #include "app/command/buying/time_plan_words.h"
@@ -12,6 +13,7 @@
 #include "app/workshop/clock.h"
 #include "model/exchange/wanted_toml.h"
 #include "model/netting/over_time/calendar_day.h"
+#include "model/storage/trailer/travelling.h"
 
 #include <CLI/CLI.hpp>
 
@@ -78,12 +80,26 @@ PaperMaking papersOf(const ShopNeeds &needs, const std::string &today)
             [&] { return needsRows(needs, today); }};
 }
 
+/// What is counted on and need not be there.
+Result<void> noteUnsure(ShopNeeds &needs, const Workshop &workshop, ShopFile &file,
+                        const std::string &today)
+{
+    for (std::string &note : unsureOnItsWay(workshop, today))
+        needs.notes.push_back(std::move(note));
+    const auto trips = Travelling::trips(file);
+    if (!trips)
+        return tl::unexpected(trips.error());
+    for (std::string &note : countedOnAway(needs, workshop, *trips))
+        needs.notes.push_back(std::move(note));
+    return {};
+}
+
 void answerShop(const ShortAsked &asked, const std::string &today, CommandOutcome &outcome)
 {
-    const auto wanted = needsAsked(asked, today);
+    auto wanted = needsAsked(asked, today);
     if (!wanted)
         return outcome.refuse(wanted.error());
-    const auto file = ShopFile::open(asked.shop, OpenMode::ReadOnly);
+    auto file = ShopFile::open(asked.shop, OpenMode::ReadOnly);
     if (!file)
         return outcome.refuse(file.error());
     if (const auto can = canWritePapers(asked, *file); !can)
@@ -91,11 +107,15 @@ void answerShop(const ShortAsked &asked, const std::string &today, CommandOutcom
     const auto workshop = Workshop::read(*file);
     if (!workshop)
         return outcome.refuse(workshop.error());
+    auto due = dueInShop(**workshop, *file, today);
+    if (!due)
+        return outcome.refuse(due.error());
+    wanted->due = std::move(due->lines);
     auto needs = needsOf(**workshop, *wanted);
     if (!needs)
         return outcome.refuse(needs.error());
-    for (std::string &note : unsureOnItsWay(**workshop, today))
-        needs->notes.push_back(std::move(note));
+    if (const auto noted = noteUnsure(*needs, **workshop, *file, today); !noted)
+        return outcome.refuse(noted.error());
     NeedsAsked asTheyStand = *wanted;
     asTheyStand.moved.clear();
     asTheyStand.otherWays = false;

@@ -33,6 +33,7 @@ QJsonObject lineDocument(const NeedLine &line)
             {QStringLiteral("unit"), jsonText(text(line.part->unit))},
             {QStringLiteral("for"), jsonText(line.whom)},
             {QStringLiteral("place"), line.isPlace},
+            {QStringLiteral("work"), textOrNull(line.work)},
             {QStringLiteral("day"), textOrNull(line.day)},
             {QStringLiteral("need"), jsonAmount(line.need)},
             {QStringLiteral("own"), jsonAmount(line.own)},

@@ -13,7 +13,7 @@ namespace {
 
 bool isOfSameWant(const NeedLine &a, const NeedLine &b)
 {
-    return a.part == b.part && a.whom == b.whom;
+    return a.part == b.part && a.whom == b.whom && a.work == b.work;
 }
 
 const NeedLine *sameWantIn(const ShopNeeds &needs, const NeedLine &line)
@@ -126,7 +126,7 @@ std::string needsTables(const ShopNeeds &needs)
         const auto spoken = [line](const Decimal &amount) {
             return Quantity{amount, line->part->unit}.spoken();
         };
-        table.add({line->part->number, spoken(line->shortBy), spoken(line->need), line->whom,
+        table.add({line->part->number, spoken(line->shortBy), spoken(line->need), wantedBy(*line),
                    line->day.empty() ? "-" : line->day, orderByText(*line), comingText(line->late),
                    commas(line->instead), line->part->description});
     }

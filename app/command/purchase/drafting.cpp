@@ -41,7 +41,7 @@ Result<std::vector<Order>> draftsAsked(const OrderAsked &asked, const OpenShop &
     const auto rates = ratesOf(shop.file);
     if (!rates)
         return tl::unexpected(rates.error());
-    const auto wanted = planWanted(asked.plan, workshop);
+    const auto wanted = planWanted(asked.plan, workshop, shop.file);
     if (!wanted)
         return tl::unexpected(wanted.error());
     const PurchasePlan plan = plannedFor(workshop, *rates, *wanted);

@@ -33,7 +33,7 @@ void answerPurchasePlan(const PurchaseAsked &asked, CommandOutcome &outcome)
     const auto rates = ratesOf(*file);
     if (!rates)
         return outcome.refuse(rates.error());
-    const auto wanted = planWanted(asked, **workshop);
+    const auto wanted = planWanted(asked, **workshop, *file);
     if (!wanted)
         return outcome.refuse(wanted.error());
     if (const auto can = canWritePapers(asked, *file); !can)

@@ -31,6 +31,17 @@ Result<std::vector<Shortage>> typedNeeds(const PlanWords &asked, const Workshop 
     return needs;
 }
 
+Result<std::vector<Shortage>> shopShortages(const PlanWords &asked, const std::string &today,
+                                            const Workshop &workshop, const ShopFile &file)
+{
+    auto due = dueInShop(workshop, file, today);
+    if (!due)
+        return tl::unexpected(due.error());
+    NeedsAsked needs{today, asked.by, asked.builds};
+    needs.due = std::move(due->lines);
+    return shortagesOf(workshop, needs);
+}
+
 } // namespace
 
 void addPlanOptions(CLI::App &command, PlanWords &asked)
@@ -52,7 +63,8 @@ void addPlanOptions(CLI::App &command, PlanWords &asked)
         ->excludes(builds);
 }
 
-Result<PlanWanted> planWanted(const PlanWords &asked, const Workshop &workshop)
+Result<PlanWanted> planWanted(const PlanWords &asked, const Workshop &workshop,
+                              const ShopFile &file)
 {
     const auto first = parsePlanAim(asked.prefer);
     if (!first)
@@ -63,7 +75,7 @@ Result<PlanWanted> planWanted(const PlanWords &asked, const Workshop &workshop)
     if (!asked.by.empty())
         if (const auto by = dayAsked(asked.by, 0); !by)
             return tl::unexpected(by.error());
-    auto shortages = asked.needs.empty() ? shortagesOf(workshop, {*today, asked.by, asked.builds})
+    auto shortages = asked.needs.empty() ? shopShortages(asked, *today, workshop, file)
                                          : typedNeeds(asked, workshop);
     if (!shortages)
         return tl::unexpected(shortages.error());

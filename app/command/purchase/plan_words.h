@@ -25,6 +25,7 @@ struct PlanWords {
 void addPlanOptions(CLI::App &command, PlanWords &asked);
 
 /// Problem: no such aim or build; no day; a table that does not read.
-[[nodiscard]] Result<PlanWanted> planWanted(const PlanWords &asked, const Workshop &workshop);
+[[nodiscard]] Result<PlanWanted> planWanted(const PlanWords &asked, const Workshop &workshop,
+                                            const ShopFile &file);
 
 } // namespace flarestock

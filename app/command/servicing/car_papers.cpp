@@ -5,7 +5,7 @@
 #include "app/buyer/papers/paper_words.h"
 #include "app/buyer/whole_file.h"
 #include "app/command/servicing/car_sheet.h"
-#include "app/command/servicing/due_words.h"
+#include "app/garage/due_words.h"
 #include "app/garage/cautions.h"
 #include "app/workshop/made_up.h"
 
@@ -131,8 +131,9 @@ PaperWords paperOf(CarPaperKind kind, const CarPaper &words, const Garage &garag
     paper.made = words.today;
     paper.facts = {{"Car", car ? car->title : words.car},
                    {"Date", words.today},
-                   {"Ran", std::to_string(use.runs) + " runs, " + use.hours.stripped().text() +
-                               " h, " + std::to_string(use.eventCount()) + " events"}};
+                   {"Ran", counted(static_cast<std::size_t>(use.runs), "run") + ", " +
+                               use.hours.stripped().text() + " h, " +
+                               counted(static_cast<std::size_t>(use.eventCount()), "event")}};
     if (words.event)
         paper.facts.emplace_back("For", words.event->title + ", " + words.event->firstDay + " to " +
                                             words.event->lastDay);

@@ -3,9 +3,11 @@
 // `flarestock due`: what of the cars has to be washed, looked at or replaced: now, before an event,
 // by a day.
 
+#include "app/command/papers/paper_files.h"
 #include "app/command/servicing/due_words.h"
 #include "app/command/shop_options.h"
 #include "app/garage/due_list.h"
+#include "app/sheet/due_rows.h"
 #include "app/workshop/made_up.h"
 
 #include <CLI/CLI.hpp>
@@ -18,12 +20,11 @@ namespace flarestock {
 
 namespace {
 
-struct DueCommandAsked {
+struct DueCommandAsked : PaperAsked {
     std::string shop;
     DueListAsked list;
     bool strict = false;
     bool json = false;
-    bool csv = false;
 };
 
 /// A document of what is due, and of the intervals that say so.
@@ -50,6 +51,8 @@ QJsonObject documentOf(const std::vector<DueLine> &lines, const Garage &garage,
 void answerDue(DueCommandAsked &asked, OpenShop &shop)
 {
     CommandOutcome &outcome = shop.outcome;
+    if (const auto can = canWritePapers(asked, shop.file); !can)
+        return outcome.refuse(can.error());
     const auto garage = Garage::of(*shop.workshop, shop.file);
     if (!garage)
         return outcome.refuse(garage.error());
@@ -63,9 +66,13 @@ void answerDue(DueCommandAsked &asked, OpenShop &shop)
     const auto lines = dueList(*garage, asked.list);
     if (!lines)
         return outcome.refuse(lines.error());
-    if (asked.csv)
-        outcome.out += dueNeeds(*lines);
-    else if (asked.json)
+    const auto written =
+        writePapers(asked, shop.file,
+                    {[&](PaperWords paper) { return duePaper(*lines, *today, std::move(paper)); },
+                     [&] { return dueRows(*lines, *today); }, [&] { return dueNeeds(*lines); }});
+    if (!written)
+        return outcome.refuse(written.error());
+    if (asked.json)
         outcome.print(documentOf(*lines, *garage, asked.list));
     else
         outcome.out += dueSheet(*lines, *garage);
@@ -90,11 +97,8 @@ void addDueCommand(CLI::App &app, CommandOutcome &outcome)
     command->add_option("--today", asked->list.today, "as if it were this day");
     command->add_flag("--all", asked->list.all, "also what is fine");
     command->add_flag("--strict", asked->strict, "exit status 1 where something is due");
-    auto *json = command->add_flag("--json", asked->json, JsonHelp);
-    command
-        ->add_flag("--csv", asked->csv,
-                   "print what lacks for it as a table that plan --needs takes")
-        ->excludes(json);
+    command->add_flag("--json", asked->json, JsonHelp);
+    addPaperOptions(*command, *asked, "what is due; --csv: what lacks for it, for plan --needs");
     command->add_option("--shop", asked->shop, ShopHelp)->required();
     command->callback([asked, &outcome] {
         const ShopAsked shop{asked->shop, {}, {}, {}, asked->json};

@@ -4,6 +4,7 @@
 
 #include "app/command/servicing/car_papers.h"
 #include "app/command/servicing/car_sheet.h"
+#include "app/workshop/made_up.h"
 
 #include <CLI/CLI.hpp>
 #include <QJsonArray>
@@ -50,6 +51,13 @@ void answerCars(const ServiceAsked &asked, OpenShop &shop)
         shop.outcome.print(QJsonObject{{QStringLiteral("cars"), all}});
 }
 
+/// Said where somebody wrote a day that is still to come: what is done before it does not count.
+std::string aheadOf(const std::string &day, const By &by)
+{
+    return day > dayOf(by.at) ? "; " + day + " is still to come: take it back if that was a slip"
+                              : "";
+}
+
 void answerRan(ServiceAsked &asked, OpenShop &shop)
 {
     asked.outing.car = asked.words.car;
@@ -60,8 +68,10 @@ void answerRan(ServiceAsked &asked, OpenShop &shop)
     if (!outing)
         return shop.outcome.refuse(outing.error());
     appendAction(shop, Action{{outing->asRecord()}, {}},
-                 outing->car + " ran " + std::to_string(outing->runs) + " runs, " +
-                     outing->hours.stripped().text() + " h at " + outing->event,
+                 outing->car + " ran " +
+                     counted(static_cast<std::size_t>(outing->runs), "run") + ", " +
+                     outing->hours.stripped().text() + " h at " + outing->event +
+                     aheadOf(outing->day, shop.by),
                  {{QStringLiteral("car"), jsonText(outing->car)},
                   {QStringLiteral("event"), jsonText(outing->event)},
                   {QStringLiteral("day"), jsonText(outing->day)}});
@@ -83,7 +93,8 @@ void answerWork(ServiceAsked &asked, OpenShop &shop, Working work)
     const auto done = work(asked.words, *garage, shop.by);
     if (!done)
         return shop.outcome.refuse(done.error());
-    appendAction(shop, done->action, saidOf(*done), documentOf(*done, *shop.workshop));
+    appendAction(shop, done->action, saidOf(*done) + aheadOf(done->serviced.day, shop.by),
+                 documentOf(*done, *shop.workshop));
 }
 
 Result<WorkDone> inspected(const WorkWords &asked, const Garage &garage, const By &by)

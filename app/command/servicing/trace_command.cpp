@@ -5,7 +5,7 @@
 #include "app/command/servicing/car_sheet.h"
 #include "app/command/shop_options.h"
 #include "app/command/text_table.h"
-#include "app/garage/lot_trace.h"
+#include "app/garage/lots/lot_trace.h"
 #include "app/workshop/made_up.h"
 
 #include <CLI/CLI.hpp>

@@ -22,7 +22,9 @@ struct ImportAsked : ShopAsked {
 /// What the shop began with; it is not read again.
 bool isOfTheBeginning(const std::string &name)
 {
-    return name == "shop.toml" || name == "stock.csv" || name == "kept.csv";
+    constexpr std::array<std::string_view, 5> begun = {"shop.toml", "stock.csv", "kept.csv",
+                                                       "fitted.csv", "outings.csv"};
+    return std::find(begun.begin(), begun.end(), name) != begun.end();
 }
 
 /// Of what lies somewhere the catalogue has to know what it is. Where the shop's own does not read,
@@ -97,6 +99,11 @@ Result<TextFiles> takenIn(const ImportAsked &asked, OpenShopFile &shop)
         return tl::unexpected(catalogue.error());
     if (const auto knows = knowsTheStock(*catalogue, *before, shop.file); !knows)
         return tl::unexpected(knows.error());
+    const auto ledger = shop.file.ledger();
+    if (!ledger)
+        return tl::unexpected(ledger.error());
+    if (const auto fits = seasonFits(all, ledger->places()); !fits)
+        return tl::unexpected(fits.error());
     const auto put = shop.file.putDocuments(*changed, *before, shop.by.who, shop.by.at);
     if (!put)
         return tl::unexpected(put.error());

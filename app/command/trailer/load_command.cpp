@@ -4,8 +4,10 @@
 // bring from which bin and `load do` notes that it was brought; `load back` says what does not
 // belong there, and with --do notes that it was taken out. All of one call is one action.
 
+#include "app/command/papers/paper_files.h"
 #include "app/command/shop_options.h"
 #include "app/command/trailer/load_words.h"
+#include "app/sheet/load_rows.h"
 
 #include <CLI/CLI.hpp>
 #include <QJsonArray>
@@ -22,7 +24,7 @@ struct LoadWords : ShopAsked {
     std::string on;
     std::string event;
     std::string to;
-    bool csv = false;
+    PaperAsked papers;
     bool doIt = false;
 };
 
@@ -85,15 +87,32 @@ bool wasMoved(const OpenShop &shop)
     return wasDone(shop, [](const Movement &before) { return before.deed == Deed::Move; });
 }
 
+/// Refused where they cannot be written.
+bool wrotePapers(const LoadWords &words, OpenShop &shop, const PaperMaking &making)
+{
+    auto written = canWritePapers(words.papers, shop.file);
+    if (written)
+        written = writePapers(words.papers, shop.file, making);
+    if (!written)
+        shop.outcome.refuse(written.error());
+    return written.has_value();
+}
+
 void answerList(const LoadWords &words, OpenShop &shop)
 {
     const auto asked = loadAsked(words, shop);
     if (!asked)
         return shop.outcome.refuse(asked.error());
     const auto lines = loadLines(*shop.workshop, *asked);
+    const bool written = wrotePapers(
+        words, shop,
+        {[&](PaperWords paper) { return loadPaper(lines, asked->day, std::move(paper)); },
+         [&] { return loadRows(lines, asked->day); }});
+    if (!written)
+        return;
     if (words.json)
         return shop.outcome.print(loadDocument(*shop.workshop, lines));
-    shop.outcome.out += words.csv ? loadCsv(lines) : loadSheet(*shop.workshop, lines);
+    shop.outcome.out += loadSheet(*shop.workshop, lines);
 }
 
 void answerDo(const LoadWords &words, OpenShop &shop)
@@ -121,11 +140,19 @@ void answerBack(const LoadWords &words, OpenShop &shop)
         to = (*place)->id;
     }
     const auto lines = unloadLines(*shop.workshop, *asked);
+    if (words.doIt && words.papers.isAny())
+        return shop.outcome.refuse({"load back --do", "writes no list", "Leave out one of them."});
     if (words.doIt)
         return appendMoves(shop, unloadMovements(lines, to), "taken out");
+    const bool written = wrotePapers(
+        words, shop,
+        {[&](PaperWords paper) { return unloadPaper(lines, asked->day, std::move(paper)); },
+         [&] { return unloadRows(lines, asked->day); }});
+    if (!written)
+        return;
     if (words.json)
         return shop.outcome.print(unloadDocument(lines));
-    shop.outcome.out += words.csv ? unloadCsv(lines) : unloadSheet(*shop.workshop, lines);
+    shop.outcome.out += unloadSheet(*shop.workshop, lines);
 }
 
 /// The options that all three share.
@@ -149,7 +176,7 @@ void addLoadCommand(CLI::App &app, CommandOutcome &outcome)
     CLI::App *command = load->add_subcommand(
         "list", "By drawer: what it is to hold, what is there, what to bring from which bin.");
     addLoadOptions(*command, *list);
-    command->add_flag("--csv", list->csv, "print what to bring as CSV");
+    addPaperOptions(*command, list->papers, "what to bring");
     command->callback([list, &outcome] {
         withShop(*list, OpenMode::ReadOnly, outcome,
                  [&](OpenShop &shop) { answerList(*list, shop); });
@@ -166,8 +193,8 @@ void addLoadCommand(CLI::App &app, CommandOutcome &outcome)
         "back", "After an event: what lies in the drawers and does not belong there.");
     addLoadOptions(*command, *back);
     command->add_option("--to", back->to, "of what no bin keeps: this place");
-    auto *csv = command->add_flag("--csv", back->csv, "print it as CSV");
-    command->add_flag("--do", back->doIt, "note that it was taken out: one action")->excludes(csv);
+    addPaperOptions(*command, back->papers, "what to take out");
+    command->add_flag("--do", back->doIt, "note that it was taken out: one action");
     command->callback([back, &outcome] {
         withShop(*back, back->doIt ? OpenMode::ReadWrite : OpenMode::ReadOnly, outcome,
                  [&](OpenShop &shop) { answerBack(*back, shop); });

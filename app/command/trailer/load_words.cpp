@@ -4,7 +4,6 @@
 
 #include "app/command/command.h"
 #include "app/command/text_table.h"
-#include "model/exchange/papers/order_csv.h"
 
 #include <QJsonArray>
 
@@ -58,14 +57,6 @@ QJsonObject lineDocument(const LoadLine &line)
             {QStringLiteral("buy"), amount(line.toBuy)},
             {QStringLiteral("stays"), textOrNull(line.held)},
             {QStringLiteral("unit"), jsonText(text(line.part->unit))}};
-}
-
-std::string rowOf(std::initializer_list<std::string> cells)
-{
-    std::string row;
-    for (const std::string &cell : cells)
-        row += (row.empty() ? "" : ",") + csvCell(cell);
-    return row + "\r\n";
 }
 
 /// The lines of a drawer follow each other.
@@ -145,24 +136,6 @@ std::string loadSheet(const Workshop &workshop, const std::vector<LoadLine> &lin
     return said + counted(lacking, "line") + " to fill up\n";
 }
 
-std::string loadCsv(const std::vector<LoadLine> &lines)
-{
-    std::string all = "drawer,part,description,quantity,unit,from,lot\r\n";
-    for (const LoadLine &line : lines) {
-        const Part &part = *line.part;
-        const auto row = [&](std::int64_t quantity, const std::string &from,
-                             const std::string &lot) {
-            all += rowOf({line.keeping.place, part.number, part.description,
-                          amountText(quantity, part), std::string(text(part.unit)), from, lot});
-        };
-        for (const LoadTake &take : line.bring)
-            row(take.quantity, take.from.place, take.from.lot);
-        if (line.toBuy > 0)
-            row(line.toBuy, "to buy", "");
-    }
-    return all;
-}
-
 QJsonObject unloadDocument(const std::vector<UnloadLine> &lines)
 {
     QJsonArray all;
@@ -197,17 +170,6 @@ std::string unloadSheet(const Workshop &workshop, const std::vector<UnloadLine> 
         said += table.text() + "\n";
     }
     return said + counted(lines.size(), "line") + " to take out\n";
-}
-
-std::string unloadCsv(const std::vector<UnloadLine> &lines)
-{
-    std::string all = "drawer,part,description,quantity,unit,why,to,lot\r\n";
-    for (const UnloadLine &line : lines)
-        all +=
-            rowOf({line.take.from.place, line.part->number, line.part->description,
-                   amountText(line.take.quantity, *line.part), std::string(text(line.part->unit)),
-                   std::string(text(line.why)), line.home, line.take.from.lot});
-    return all;
 }
 
 } // namespace flarestock

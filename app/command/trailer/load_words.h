@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
 // Load words: what to bring into the trailer and what to take out of it, by drawer, as a list to
-// print, as a document and as CSV.
+// print and as a document.
 
 #pragma once
 
@@ -14,12 +14,9 @@ namespace flarestock {
 [[nodiscard]] QJsonObject loadDocument(const Workshop &workshop,
                                        const std::vector<LoadLine> &lines);
 [[nodiscard]] std::string loadSheet(const Workshop &workshop, const std::vector<LoadLine> &lines);
-/// RFC 4180: a row for each thing to bring or to buy.
-[[nodiscard]] std::string loadCsv(const std::vector<LoadLine> &lines);
 
 [[nodiscard]] QJsonObject unloadDocument(const std::vector<UnloadLine> &lines);
 [[nodiscard]] std::string unloadSheet(const Workshop &workshop,
                                       const std::vector<UnloadLine> &lines);
-[[nodiscard]] std::string unloadCsv(const std::vector<UnloadLine> &lines);
 
 } // namespace flarestock

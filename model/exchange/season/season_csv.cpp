@@ -3,8 +3,7 @@
 #include "model/exchange/season/season_csv.h"
 
 #include "model/exact/case_fold.h"
-#include "model/exchange/sheet.h"
-#include "model/journal/notes/lot_facts.h"
+#include "model/exchange/servicing/car_cells.h"
 
 #include <algorithm>
 #include <array>
@@ -16,14 +15,6 @@ namespace {
 enum SeasonColumn : ColumnId { EventId, Title, FirstDay, LastDay, Cars, Runs, Hours };
 constexpr std::array<std::string_view, 7> Headings = {"event", "title", "first day", "last day",
                                                       "cars",  "runs",  "hours"};
-
-std::string dayIn(const SheetRow &row, ColumnId column)
-{
-    std::string day(row.text(column));
-    if (!day.empty() && !isDay(day))
-        row.wrong(column, {'"' + day + "\" is no day", "Write for example 2027-03-20."});
-    return day;
-}
 
 std::vector<std::string> carsIn(const SheetRow &row)
 {

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 
-#include "app/garage/lot_trace.h"
+#include "app/garage/lots/lot_trace.h"
 
-#include "app/garage/lot_acts.h"
+#include "app/garage/lots/lot_acts.h"
 #include "app/garage/standing_moves.h"
 #include "model/exact/case_fold.h"
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 
-#include "app/garage/lot_acts.h"
+#include "app/garage/lots/lot_acts.h"
 
 #include "app/stockroom/picking.h"
 

@@ -4,7 +4,7 @@
 
 #pragma once
 
-#include "app/garage/lot_trace.h"
+#include "app/garage/lots/lot_trace.h"
 
 namespace flarestock {
 
