@@ -38,8 +38,9 @@ PaperWords duePaper(const std::vector<DueLine> &lines, const std::string &today,
     paper.title = "What is due";
     paper.made = today;
     paper.facts = {{"As of", today}};
+    paper.foot.clear(); // The letterhead's is for who gets a letter.
     paper.columns = {{"", 6},       {"Car", 12}, {"Do", 10},   {"Position", 30},
-                     {"Piece", 22}, {"By", 13},  {"Takes", 24}};
+                     {"Piece", 22}, {"By", 16},  {"Takes", 24}};
     for (const DueLine &line : lines) {
         std::string by = line.by.empty() ? "-" : line.by;
         if (line.work.standing >= DueStanding::Now)

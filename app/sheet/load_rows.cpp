@@ -40,6 +40,7 @@ PaperWords begun(const char *title, const std::string &day, PaperWords paper)
     paper.title = title;
     paper.made = day;
     paper.facts = {{"As of", day}};
+    paper.foot.clear(); // The letterhead's is for who gets a letter.
     return paper;
 }
 
