@@ -2,6 +2,7 @@
 
 #include "app/garage/at_work.h"
 
+#include "app/garage/bench_wash.h"
 #include "app/garage/piece_moves.h"
 #include "app/garage/work_begun.h"
 #include "app/stockroom/handing_out.h"
@@ -120,6 +121,22 @@ bool isKept(const Begun &begun, const Garage &garage)
            (kind.kind == Kind::Filter && !kind.isSealed);
 }
 
+/// A piece that went out is washed at the bench; where there is none of that name, `noPosition` is
+/// wrong with it.
+Result<WorkDone> washedOutside(const WorkWords &asked, const Problem &noPosition,
+                               const Garage &garage, const By &by)
+{
+    auto begun = begunAtCar(Work::Washed, asked, garage, by);
+    const PieceOut *out = begun ? outAsked(asked.position, *begun->life) : nullptr;
+    if (out == nullptr)
+        return tl::unexpected(noPosition);
+    auto wash = washedAtBench(*out, *begun, garage);
+    if (!wash)
+        return tl::unexpected(wash.error());
+    begun->serviced = std::move(wash->serviced);
+    return written(std::move(*begun), std::move(wash->movements), garage, by);
+}
+
 } // namespace
 
 Result<WorkDone> fitted(const WorkWords &asked, const Garage &garage, const By &by)
@@ -155,7 +172,7 @@ Result<WorkDone> washed(const WorkWords &asked, const Garage &garage, const By &
 {
     auto begun = begunAt(Work::Washed, asked, garage, by);
     if (!begun)
-        return tl::unexpected(begun.error());
+        return washedOutside(asked, begun.error(), garage, by);
     const std::string &part = begun->piece->piece.part;
     if (const std::string why = notWashedBecause(garage.kindOf(*begun->piece)); !why.empty())
         return problem(part, why,

@@ -39,7 +39,10 @@ Result<std::vector<SeatedPiece>> seatsOfAll(Garage &garage, const ShopFile &file
                                             const std::vector<Record> &standing)
 {
     const Workshop &workshop = *garage.workshop;
-    const auto movements = file.movements();
+    std::vector<std::string> builds;
+    for (const BuildPlan &plan : workshop.builds)
+        builds.push_back(plan.id);
+    const auto movements = file.movementsOfDocuments(builds);
     if (!movements)
         return tl::unexpected(movements.error());
     const auto moved = movedByBuilds(*movements, standing, workshop.ledger);

@@ -132,7 +132,9 @@ void Living::done(const Serviced &one)
 {
     m_life.done.push_back(one);
     const auto at = m_fitted.find(one.position);
-    const bool isThere = at != m_fitted.end();
+    // A piece that went out may be washed while another is where it was.
+    const bool isThere =
+        at != m_fitted.end() && (one.work != Work::Washed || at->second.piece == one.piece);
     switch (one.work) {
     case Work::Fitted:
     case Work::Replaced:

@@ -7,6 +7,8 @@
 #include "model/storage/shop_file.h"
 #include "model/storage/shop_sql.h"
 
+#include <algorithm>
+
 namespace flarestock {
 
 namespace {
@@ -66,6 +68,27 @@ Result<std::vector<Movement>> ShopFile::movementsOfLot(std::string_view lot) con
         for (auto query = m_connection->run(sql::SelectMovementsOfLot, {spelt, spelt});
              m_connection->next(query);)
             found.push_back(journalRow(query).movement);
+        return found;
+    });
+}
+
+Result<std::vector<Movement>>
+ShopFile::movementsOfDocuments(const std::vector<std::string> &documents) const
+{
+    constexpr std::size_t AtOnce = 500; // Far below what a statement may have of question marks.
+    return guarded([&] {
+        std::vector<Movement> found;
+        for (std::size_t first = 0; first < documents.size(); first += AtOnce) {
+            std::string sql(sql::SelectMovementsOfDocuments);
+            Values values;
+            for (std::size_t i = first; i < std::min(first + AtOnce, documents.size()); ++i) {
+                sql += i == first ? "?" : ", ?";
+                values.push_back(text(documents[i]));
+            }
+            sql += sql::InTheirOrder;
+            for (auto query = m_connection->run(sql, values); m_connection->next(query);)
+                found.push_back(journalRow(query).movement);
+        }
         return found;
     });
 }

@@ -72,6 +72,36 @@ private Q_SLOTS:
         QVERIFY(textOf(at("coupe-fuel/pump"), "lot") != "SN 9001");
         QVERIFY(m_shop.isWhole());
     }
+    void whatWentOutIsWashedAtTheBench()
+    {
+        const auto run = [this](Words words) {
+            words.insert(words.begin(), {"service", "car-2"});
+            const Ran ran = m_shop.json(words);
+            QVERIFY2(ran.status == 0, ran.err.c_str());
+        };
+        run({"fit", "EM-40-S", "--at", "spare element", "--washed", "8"});
+        run({"replace", "spare element", "--tag", "T-9", "--old-to", "H4"});
+        const auto there = [this](const char *condition) {
+            for (const QJsonValue &line : m_shop.stock())
+                if (textOf(line, "lot") == "T-9" && textOf(line, "condition") == condition)
+                    return textOf(line, "onHand");
+            return std::string("0");
+        };
+        QCOMPARE(there("to be checked"), std::string("1"));
+        run({"wash", "T-9"});
+        QCOMPARE(there("to be checked"), std::string("0"));
+        QCOMPARE(there("used and good"), std::string("1"));
+        QCOMPARE(at("spare element").value(QLatin1String("washed")).toInt(), 0); // The other one.
+        run({"replace", "spare element", "--lot", "T-9", "--from", "H4", "--tag", "T-10",
+             "--old-to", "H4"});
+        QCOMPARE(at("spare element").value(QLatin1String("washed")).toInt(), 9);
+        run({"wash", "spare element"});
+        run({"replace", "spare element", "--from", "trailer-1", "--tag", "T-9", "--old-to", "H4"});
+        const Ran spent = m_shop.run({"service", "car-2", "wash", "T-9"});
+        QVERIFY2(spent.refusesInOneLine(), spent.err.c_str());
+        QVERIFY(spent.err.find("10 of 10") != std::string::npos);
+        QVERIFY(m_shop.isWhole());
+    }
     void whatWasOpenedIsLeakTestedAgain()
     {
         QCOMPARE(leakTest().status, 0);
@@ -119,8 +149,8 @@ private Q_SLOTS:
                      .status,
                  0);
         QCOMPARE(day(), std::string("2027-05-02")); // 12 months from opening it.
-        const Ran changed = m_shop.json(
-            {"service", "car-3", "replace", "rear brakes/fluid", "--lot", "bottle 8", "--made", "2026-11-20"});
+        const Ran changed = m_shop.json({"service", "car-3", "replace", "rear brakes/fluid",
+                                         "--lot", "bottle 8", "--made", "2026-11-20"});
         QVERIFY2(changed.status == 0, changed.err.c_str());
         QCOMPARE(day(), std::string("2027-11-20"));
     }

@@ -16,6 +16,7 @@ class ShopFileLosesNothingTest : public QObject {
 private Q_SLOTS:
     void initTestCase_data() { bothPlaces(); }
     void whatWentInComesOut();
+    void movementsAreFoundByTheirDocument();
     void aRepeatedActionCountsOnce();
     void anIdForSomethingElseIsRefused();
     void anActionIsAllOrNothing();
@@ -48,6 +49,32 @@ void ShopFileLosesNothingTest::whatWentInComesOut()
     QCOMPARE(ledger->balance({"AD-8-10", "car-1", "", PieceCondition::New}).value, 29'800'000);
     QCOMPARE(shop->movements()->size(), std::size_t{2});
     QVERIFY(ShopFile::verify(here.path())->whole);
+}
+
+void ShopFileLosesNothingTest::movementsAreFoundByTheirDocument()
+{
+    QFETCH_GLOBAL(bool, onServer);
+    const Somewhere here(onServer);
+    auto shop = here.make(smallShop());
+    std::vector<Movement> moved{move(2, 1, "A1", "car-1"), move(3, 2, "A1", "car-1"),
+                                move(4, 1, "A1", "car-1")};
+    moved[0].document = moved[2].document = "build-1";
+    moved[1].document = "build-2";
+    QVERIFY(shop->append(moved));
+    const auto quantities = [&shop](const std::vector<std::string> &documents) {
+        std::vector<std::int64_t> all;
+        for (const Movement &one : *shop->movementsOfDocuments(documents))
+            all.push_back(one.quantity);
+        return all;
+    };
+    QCOMPARE(quantities({"build-1"}), (std::vector<std::int64_t>{1, 1}));
+    QCOMPARE(quantities({"build-2", "build-1"}), (std::vector<std::int64_t>{1, 2, 1}));
+    QVERIFY(quantities({}).empty());
+    // More than one statement has room for, the two of them in different ones.
+    std::vector<std::string> many(700, "build-0");
+    many.front() = "build-2";
+    many.back() = "build-1";
+    QCOMPARE(quantities(many), (std::vector<std::int64_t>{2, 1, 1}));
 }
 
 void ShopFileLosesNothingTest::aRepeatedActionCountsOnce()
