@@ -148,7 +148,7 @@ public:
 
     /// The movements of a lot or a serial, under whatever name it had, likewise.
     [[nodiscard]] Result<std::vector<Movement>> movementsOfLot(std::string_view lot) const;
-    /// The movements for these documents (builds, orders …); those of each in the order of the fold.
+    /// The movements for these documents (builds, orders …), of each in the order of the fold.
     [[nodiscard]] Result<std::vector<Movement>>
     movementsOfDocuments(const std::vector<std::string> &documents) const;
     /// All movements of the action that a movement belongs to.

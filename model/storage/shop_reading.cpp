@@ -26,6 +26,16 @@ void carryOver(const ShopConnection &connection, Ledger &ledger)
         ledger.knowTakenBack(id);
 }
 
+/// All movements, with one of so many documents.
+std::string selectOfDocuments(std::size_t count)
+{
+    std::string where = " WHERE document IN (?";
+    for (std::size_t i = 1; i < count; ++i)
+        where += ", ?";
+    std::string select(sql::SelectMovements);
+    return select.insert(select.find(" ORDER BY"), where + ")");
+}
+
 } // namespace
 
 Result<TextFiles> ShopFile::documents() const
@@ -79,14 +89,11 @@ ShopFile::movementsOfDocuments(const std::vector<std::string> &documents) const
     return guarded([&] {
         std::vector<Movement> found;
         for (std::size_t first = 0; first < documents.size(); first += AtOnce) {
-            std::string sql(sql::SelectMovementsOfDocuments);
             Values values;
-            for (std::size_t i = first; i < std::min(first + AtOnce, documents.size()); ++i) {
-                sql += i == first ? "?" : ", ?";
+            for (std::size_t i = first; i < std::min(first + AtOnce, documents.size()); ++i)
                 values.push_back(text(documents[i]));
-            }
-            sql += sql::InTheirOrder;
-            for (auto query = m_connection->run(sql, values); m_connection->next(query);)
+            for (auto query = m_connection->run(selectOfDocuments(values.size()), values);
+                 m_connection->next(query);)
                 found.push_back(journalRow(query).movement);
         }
         return found;

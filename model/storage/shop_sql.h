@@ -110,12 +110,6 @@ inline constexpr std::string_view SelectMovementsOfLot =
     " lot, condition, who, why, document, reverses, at, deed, new_lot, new_condition, action,"
     " until FROM movement WHERE lot = ? OR new_lot = ?"
     " ORDER BY lamport, replica, sequence";
-/// Before as many question marks as there are documents, between commas, and InTheirOrder.
-inline constexpr std::string_view SelectMovementsOfDocuments =
-    "SELECT replica, sequence, lamport, hash, id, part, quantity, value, from_place, to_place,"
-    " lot, condition, who, why, document, reverses, at, deed, new_lot, new_condition, action,"
-    " until FROM movement WHERE document IN (";
-inline constexpr std::string_view InTheirOrder = ") ORDER BY lamport, replica, sequence";
 inline constexpr std::string_view SelectMovementsOfAction =
     "SELECT replica, sequence, lamport, hash, id, part, quantity, value, from_place, to_place,"
     " lot, condition, who, why, document, reverses, at, deed, new_lot, new_condition, action,"
