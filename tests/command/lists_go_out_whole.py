@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: MIT
-"""Plans, shortages, claims and what came in, as they leave the shop, read by other programs.
+"""Plans, shortages, due work, load lists, claims and what came in, as they leave the shop, read by others.
 
     lists_go_out_whole.py FLARESTOCK
 
@@ -78,6 +78,36 @@ def short(folder, shop):
     assert f"Linesshort{len(lacking)}" in "".join(paper.split()), paper
 
 
+def due(folder, shop):
+    """Its CSV is what lacks, as `plan --needs` takes it; sheet and paper have all that is due."""
+    flarestock("service", "car-2", "fit", "EG-10-L", "--at", "spare", "--since", "2026-11-01", "--shop", shop)
+    flarestock("service", "car-2", "damaged", "spare", "--day", TODAY, "--shop", shop)
+    said, rows, cells, paper = written(folder, "due", "--today", TODAY, "--shop", shop)
+    assert [(one["car"], one["do"], one["by"] or "") for one in said["due"]] == \
+           [(row["car"], row["do"], row["by"]) for row in cells]
+    lacking = [(part["part"], part["short"], one["by"] or "", one["car"]) for one in said["due"]
+               for part in one["parts"] if Decimal(part["short"]) > 0]
+    assert ("EG-10-L", "1", TODAY, "car-2") in lacking
+    assert lacking == [(row["part"], row["quantity"], row["day"], row["for"]) for row in rows]
+    for one in said["due"]:
+        assert one["said"] in paper and (one["by"] or "") in paper, (one, paper)
+
+
+def load(folder, shop):
+    said, rows, cells, paper = written(folder, "load", "list", "--on", TODAY, "--shop", shop)
+    agree(rows, cells)
+    bring = [(drawer["drawer"], line["part"], take["quantity"], take["from"]) for drawer in said["drawers"]
+             for line in drawer["lines"] for take in line["bring"]]
+    assert bring and bring == [(row["drawer"], row["part"], row["quantity"], row["from"]) for row in rows]
+    assert all(part in paper for _, part, _, _ in bring) and "".join(paper.split()).count("[]") == len(bring), paper
+    flarestock("move", "AD-8-8", "1", "--from", "A3", "--to", "trailer-1", "--shop", shop)
+    said, rows, cells, paper = written(folder, "load", "back", "--on", TODAY, "--shop", shop)
+    agree(rows, cells)
+    assert [(one["from"], one["part"], one["quantity"]) for one in said["unload"]] == \
+           [(row["drawer"], row["part"], row["quantity"]) for row in rows]
+    assert "does not belong" in paper and "AD-8-8" in paper, paper
+
+
 def received(folder, shop):
     number = json.loads(flarestock("order", "new", "--supplier", "TCF", "--line", "AD-3-3 12 at 5.333",
                                    "--line", "AD-8-8 4 at 5.95", "--day", "2026-11-02", "--shop", shop,
@@ -135,6 +165,8 @@ def main():
         flarestock("demo", "--to", shop)
         plan(folder, shop)
         short(folder, shop)
+        due(folder, shop)
+        load(folder, shop)
         claims(folder, shop, received(folder, shop))
         isWrittenBefore(folder, shop)
 

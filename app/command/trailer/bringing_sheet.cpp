@@ -113,7 +113,7 @@ void printBringing(const BroughtBack &back, CommandOutcome &outcome)
     for (const std::string &needless : back.needless)
         outcome.print("decided on nothing that disagrees: " + needless);
     for (const std::string &settled : back.settled)
-        outcome.print("settled: " + settled);
+        outcome.print((back.written ? "settled: " : "would be settled: ") + settled);
     if (const auto open = openIn(back); !open.empty())
         outcome.print(open);
     if (const auto missing = missingIn(back); !missing.empty())

@@ -71,6 +71,13 @@ std::string wearSentence(const CarryLine &line)
     return said;
 }
 
+/// To a hundredth, as a table says it; the document has all of it.
+std::string roundedText(const std::string &number)
+{
+    const auto exact = Decimal::parse(number);
+    return exact ? exact->rescaled(2, Rounding::HalfEven).stripped().text() : number;
+}
+
 } // namespace
 
 QJsonObject carryDocument(const CarryLine &line)
@@ -174,7 +181,7 @@ std::string kitSentences(const SaidKit &kit)
     for (std::size_t i = 0; i < kit.parts.size(); ++i) {
         const std::int64_t carried = kit.plan.best.carried[i];
         table.add({kit.parts[i].part, std::to_string(carried), moneyText(kit.parts[i].priceEach),
-                   moneyText(carried * kit.parts[i].priceEach), kit.lines[i].mean,
+                   moneyText(carried * kit.parts[i].priceEach), roundedText(kit.lines[i].mean),
                    percentText(kit.parts[i].demand.covered(carried)),
                    std::string(text(kit.parts[i].demand.form()))});
     }

@@ -166,8 +166,8 @@ void EntriesBrought::supply(const Movement &movement, const std::string &what)
     found.value = portion(movement.value, lacking, movement.quantity);
     settle();
     static_cast<void>(m_into.writer.append(std::move(found)));
-    m_settled.push_back(spelt(key) + " was below zero: " + std::to_string(lacking) +
-                        " of it are a difference");
+    m_settled.push_back(spelt(key) + " was below zero, by " + std::to_string(lacking) +
+                        ": a difference now");
 }
 
 Balance &EntriesBrought::worth(const BalanceKey &key)

@@ -1,0 +1,188 @@
+# SPDX-License-Identifier: MIT
+"""What a copy and its shop do not agree on, brought together by each word that is offered for it.
+
+    copies_are_decided.py FLARESTOCK
+
+Each disagreement is made by commands on both sides; nothing is brought before a word is said, and
+what stands afterwards is what the word says. Bringing once more brings nothing.
+"""
+
+import json
+import subprocess
+import sys
+import tempfile
+from pathlib import Path
+
+FLARESTOCK = sys.argv[1]
+
+
+class Pair:
+    """A demo shop and a copy of it that is away; the shop uses the trailer's drawers all the same."""
+
+    made = None
+
+    def __init__(self, folder, before=()):
+        self.folder = Path(tempfile.mkdtemp(dir=folder))
+        self.shop, self.copy = str(self.folder / "shop"), str(self.folder / "copy")
+        self.run("demo", "--to", self.shop)
+        for words in before:
+            self.at_shop(*words)
+        self.at_shop("trailer", "take", "--to", self.copy, "--name", "along")
+        self.at_shop("trailer", "release", "along", "--places", "trailer-1", "--places", "trailer-2")
+
+    @staticmethod
+    def run(*words, status=0):
+        ran = subprocess.run([FLARESTOCK, *words], capture_output=True, text=True, check=False)
+        assert ran.returncode == status, (words, ran.returncode, ran.stdout, ran.stderr)
+        return ran.stdout
+
+    def at_shop(self, *words, status=0):
+        return self.run(*words, "--shop", self.shop, status=status)
+
+    def in_copy(self, *words):
+        return self.run(*words, "--shop", self.copy)
+
+    def edit(self, name, change):
+        """A document of the shop, exported, changed and taken in again."""
+        files = Path(tempfile.mkdtemp(dir=self.folder)) / "files"
+        self.at_shop("export", "--to", str(files))
+        text = (files / name).read_text(encoding="utf-8")
+        changed = change(text)
+        assert changed != text, name
+        (files / name).write_text(changed, encoding="utf-8")
+        self.at_shop("import", "--from", str(files))
+
+    def open(self):
+        said = json.loads(self.at_shop("trailer", "look", self.copy, "--json"))
+        return {one["name"]: [choice["word"] for choice in one["choices"]]
+                for one in said["disagreements"] if one["decided"] is None}
+
+    def bring(self, *decisions):
+        words = [word for one in decisions for word in ("--decide", one)]
+        before = self.open()
+        if before:
+            self.at_shop("trailer", "bring", self.copy, status=1)
+            assert self.open() == before, "it was brought, or decided, before a word was said"
+        self.at_shop("trailer", "bring", self.copy, *words)
+        assert "nothing new" in self.at_shop("trailer", "bring", self.copy)
+        self.run("verify", self.shop)
+
+    def on_hand(self, part, place):
+        lines = json.loads(self.at_shop("stock", "--find", part, "--json"))["stock"]
+        return sum(float(one["onHand"]) for one in lines if one["part"] == part and one["place"] == place)
+
+
+def counted_on_both_sides(folder):
+    for word, left in (("shop", 2), ("copy", 0), ("both", 1)):
+        pair = Pair(folder)
+        pair.in_copy("count", "EM-40-S", "0", "--place", "trailer-1")
+        pair.at_shop("count", "EM-40-S", "2", "--place", "trailer-1")
+        assert list(pair.open()) == ["count:EM-40-S@trailer-1"], pair.open()
+        assert set(pair.open()["count:EM-40-S@trailer-1"]) == {"shop", "copy", "both"}
+        pair.bring(f"count:EM-40-S@trailer-1={word}")
+        assert pair.on_hand("EM-40-S", "trailer-1") == left, (word, pair.on_hand("EM-40-S", "trailer-1"))
+
+
+def below_zero(folder):
+    for word, there in (("difference", 0), ("from:E3", -1)):
+        pair = Pair(folder)
+        had = pair.on_hand("HE-6", "E3")
+        pair.in_copy("move", "HE-6", "2", "--from", "trailer-2", "--to", "used-up")
+        pair.at_shop("move", "HE-6", "1", "--from", "trailer-2", "--to", "car-1")
+        assert list(pair.open()) == ["below-zero:HE-6@trailer-2"], pair.open()
+        pair.bring(f"below-zero:HE-6@trailer-2={word}")
+        assert pair.on_hand("HE-6", "trailer-2") == 0
+        assert pair.on_hand("HE-6", "E3") == had + there
+
+
+def a_part_is_called_otherwise(folder):
+    def add(text):
+        return text + "".join(line.replace("CP-6,", "CP-6A,", 1) for line in text.splitlines(True)
+                              if line.startswith("CP-6,"))
+
+    for word, found in (("keep", ("CP-6A", "CP-6B")), ("as:CP-6B", ("CP-6B", "CP-6A"))):
+        pair = Pair.__new__(Pair)
+        pair.folder = Path(tempfile.mkdtemp(dir=folder))
+        pair.shop, pair.copy = str(pair.folder / "shop"), str(pair.folder / "copy")
+        pair.run("demo", "--to", pair.shop)
+        pair.edit("parts/caps-plugs.csv", add)
+        pair.at_shop("trailer", "take", "--to", pair.copy, "--name", "along")
+        pair.in_copy("receive", "CP-6A", "3", "--from", "supplier-TCF", "--to", "trailer-2", "--cost", "9")
+        pair.edit("parts/caps-plugs.csv", lambda text: text.replace("CP-6A,", "CP-6B,"))
+        assert pair.open() == {"part:CP-6A": ["keep", "as:"]}, pair.open()
+        pair.bring(f"part:CP-6A={word}")
+        assert pair.on_hand(found[1], "trailer-2") == 0
+        if word != "keep":  # What the catalogue has no more is not found by its words.
+            assert pair.on_hand(found[0], "trailer-2") == 3
+
+
+def a_build_and_its_template(folder):
+    pair = Pair(folder)
+    pair.in_copy("reserve", "coupe-classic", "LC-6")
+    pair.edit("builds.toml", lambda text: text.replace('id = "coupe-classic"', 'id = "coupe-old"'))
+    assert pair.open() == {"build:coupe-classic": ["keep"]}, pair.open()
+    pair.bring("build:coupe-classic=keep")
+
+    pair = Pair(folder)
+    pair.in_copy("reserve", "coupe-classic", "LC-6")
+    pair.edit("templates/carburettor-dead-head.toml", lambda text: "# Looked through.\n" + text)
+    assert pair.open() == {"template:coupe-classic": ["seen"]}, pair.open()
+    pair.bring("template:coupe-classic=seen")
+
+
+def orders_under_one_number(folder):
+    for word in ("renumber", "shop"):
+        pair = Pair(folder)
+        pair.in_copy("order", "new", "--supplier", "TCF", "--line", "AD-3-3 12")
+        pair.at_shop("order", "new", "--supplier", "TCF", "--line", "AD-8-8 4")
+        (name, words), = pair.open().items()
+        assert name.startswith("order:") and set(words) == {"shop", "renumber"}, (name, words)
+        pair.bring(f"{name}={word}")
+        orders = {one["number"]: [line["part"] for line in one["lines"]] for one in
+                  (json.loads(pair.at_shop("order", "show", order["number"], "--json"))
+                   for order in json.loads(pair.at_shop("order", "list", "--json"))["orders"])}
+        number = name.split(":")[1]
+        assert orders[number] == ["AD-8-8"], orders
+        other = number[:-1] + str(int(number[-1]) + 1)
+        assert orders.get(other) == (["AD-3-3"] if word == "renumber" else None), orders
+
+
+def the_newest_word(folder):
+    for word, least in (("copy", "5"), ("shop", "9")):
+        pair = Pair(folder)
+        pair.in_copy("keep", "HE-6", "--place", "trailer-2", "--min", "5")
+        pair.at_shop("keep", "HE-6", "--place", "trailer-2", "--min", "9")
+        (name, words), = pair.open().items()
+        assert name.startswith("word:") and set(words) == {"copy", "shop"}, (name, words)
+        pair.bring(f"{name}={word}")
+        lists = json.loads(pair.at_shop("load", "list", "--json"))
+        said = [line["min"] for drawer in lists["drawers"] for line in drawer["lines"] if line["part"] == "HE-6"]
+        assert said == [least], (word, said)
+
+
+def promised_twice(folder):
+    both = {"coupe-gearbox", "roadster-gearbox"}  # One is left for two.
+    for word, builds in (("both", both), ("shop", {"coupe-gearbox"}), ("copy", {"roadster-gearbox"})):
+        pair = Pair(folder, [("move", "EC-100-S", "2", "--from", "H4", "--to", "used-up")])
+        pair.in_copy("reserve", "roadster-gearbox", "EC-100-S")
+        pair.at_shop("reserve", "coupe-gearbox", "EC-100-S")
+        (name, words), = pair.open().items()
+        assert name == "promise:EC-100-S" and set(words) == {"both", "shop", "copy"}, (name, words)
+        pair.bring(f"{name}={word}")
+        # Two come by: then each that is promised one has it.
+        pair.at_shop("receive", "EC-100-S", "2", "--from", "supplier-TCF", "--to", "H4", "--cost", "40")
+        lines = json.loads(pair.at_shop("stock", "--find", "EC-100-S", "--json"))["stock"]
+        promised = {build for build in both if any(f"promised to {build}" in (one["notFree"] or "") for one in lines)}
+        assert promised == builds, (word, lines)
+
+
+def main():
+    with tempfile.TemporaryDirectory() as folder:
+        for play in (counted_on_both_sides, below_zero, a_part_is_called_otherwise, a_build_and_its_template,
+                     orders_under_one_number, the_newest_word, promised_twice):
+            play(folder)
+            print(play.__name__.replace("_", " "), "as decided")
+
+
+if __name__ == "__main__":
+    main()
