@@ -60,6 +60,13 @@ const Event *usedAt(const Movement &movement, const Workshop &workshop, const Pa
     return isThere ? last : nullptr;
 }
 
+Decimal ranIn(const Use &use, RunningIn in)
+{
+    return in == RunningIn::Runs ? Decimal(use.runs)
+           : in == RunningIn::Hours ? use.hours
+                                    : Decimal(use.eventCount());
+}
+
 } // namespace
 
 Result<SpareBook> SpareBook::of(const ShopFile &file)
@@ -87,7 +94,7 @@ Result<SpareBook> SpareBook::of(const ShopFile &file)
                   [&back](const Movement &movement) { return back.contains(movement.id); });
     std::erase_if(*records, [](const Record &record) { return record.kind != RecordKind::Outing; });
     return SpareBook{std::move(*spendings), std::move(*uses), std::move(*movements),
-                     std::move(*records)};
+                     std::move(*records), {}};
 }
 
 const PartSpending *SpareBook::spending(std::string_view part) const
@@ -124,6 +131,12 @@ std::vector<Decimal> runSoFar(const Part &part, const LookedUpIn &in)
 {
     std::vector<Decimal> all;
     for (const auto &[car, count] : in.running.fitted()) {
+        const std::size_t had = all.size();
+        const auto life = in.book.lives.find(car);
+        if (life != in.book.lives.end())
+            for (const FittedPiece &piece : life->second.fitted)
+                if (piece.piece.part == part.number && all.size() - had < std::size_t(count))
+                    all.push_back(ranIn(piece.sinceFitted, in.running.per()));
         std::string since;
         for (const Movement &movement : in.book.movements)
             if (movement.part == part.number && movement.to == car)
@@ -132,7 +145,7 @@ std::vector<Decimal> runSoFar(const Part &part, const LookedUpIn &in)
         for (const Event &event : in.workshop.season.events())
             if (event.takes(car) && event.lastDay < in.today && event.firstDay > since)
                 ran += in.running.ranAt(event, car).value_or(0);
-        all.insert(all.end(), static_cast<std::size_t>(count), ran);
+        all.resize(had + static_cast<std::size_t>(count), ran);
     }
     return all;
 }

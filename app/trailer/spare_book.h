@@ -11,6 +11,7 @@
 
 #include "app/trailer/carry_line.h"
 #include "app/trailer/part_running.h"
+#include "model/servicing/car_life.h"
 
 namespace flarestock {
 
@@ -19,6 +20,7 @@ struct SpareBook {
     std::vector<PastUse> pastUses;
     std::vector<Movement> movements; ///< All of the journal that were not taken back.
     std::vector<Record> outings;     ///< How far cars have run.
+    CarLives lives = {}; ///< What is in the cars, as their garage says it; may be empty.
 
     /// Problem: spares.csv or used.csv does not read; a damaged file.
     [[nodiscard]] static Result<SpareBook> of(const ShopFile &file);
@@ -40,7 +42,8 @@ struct SeenUses {
 };
 [[nodiscard]] SeenUses seenUses(const Part &part, const LookedUpIn &in);
 
-/// What each fitted piece has run since it went into its car, car by car, as far as is known.
+/// What each fitted piece has run since it went into its car, car by car: as the car's life has it;
+/// of a piece that is not in it, what the car ran since the part last came to it.
 [[nodiscard]] std::vector<Decimal> runSoFar(const Part &part, const LookedUpIn &in);
 
 } // namespace flarestock

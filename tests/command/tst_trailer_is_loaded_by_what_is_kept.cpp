@@ -21,6 +21,7 @@ private Q_SLOTS:
     void whatDoesNotBelongIsTakenOut();
     void carriesByItsOwnHistory();
     void carriesWearAndCrashesApart();
+    void wearCountsFromWhatWasFitted();
     void keepsWhatWasFound();
     void usesFromTheDrawerCount();
     void wrongWordsAreAnswered_data();
@@ -117,8 +118,7 @@ void TrailerTest::carriesByItsOwnHistory()
 
 void TrailerTest::carriesWearAndCrashesApart()
 {
-    // EP-255 lasts 40 h and is in car 1, which ran 0.5 + 3 + 5.5 + 7.5 + 13 + 0.5 = 30 h before; to
-    // come are 0.5 + 3 + 7.5.
+    // EP-255 lasts 40 h, and the one in car 1 has 38; to come are 0.5 + 3 + 7.5.
     const auto pump =
         m_shop.json({"carry", "EP-255", "--until", "2027-04-17", "--on", "2026-11-28"}).json();
     QCOMPARE(pump.value(QStringLiteral("carry")).toInt(), 1);
@@ -134,6 +134,27 @@ void TrailerTest::carriesWearAndCrashesApart()
     // 0.05 crashes of a car, two cars: P(0) = 0.904837, P(1) = 0.995321, and two ends a crash.
     QCOMPARE(ends.value(QStringLiteral("carry")).toInt(), 2);
     QCOMPARE(textOf(ends, "covered"), std::string("0.995321"));
+}
+
+/// Of a pump that lasts 40 h the car has run 29.5 since it was fitted, and it had 8.5 before: 38.
+/// The next four events of its car are a sprint of 0.5 h, two test days of 3 h and six hours of 7.5
+/// h.
+void TrailerTest::wearCountsFromWhatWasFitted()
+{
+    const auto carried = [this](const char *event) {
+        return m_shop.json({"carry", "EP-255", "--until", event, "--on", "2026-11-28"})
+            .json()
+            .value(QStringLiteral("carry"))
+            .toInt();
+    };
+    QCOMPARE(carried("2026-12-31"), 0); // 38.5 h of 40.
+    QCOMPARE(carried("2027-03-01"), 1); // 41.5 h.
+    QCOMPARE(m_shop
+                 .run({"service", "car-1", "replace", "fuel pump", "--lot", "SN 2203", "--from",
+                       "H5", "--tag", "old", "--day", "2026-11-20"})
+                 .status,
+             0);
+    QCOMPARE(carried("2027-03-01"), 0); // Another is in since, with 3.5 h by then.
 }
 
 void TrailerTest::keepsWhatWasFound()

@@ -4,6 +4,7 @@
 
 #include "app/command/trailer/carry_wanted.h"
 #include "app/command/trailer/carry_words.h"
+#include "app/garage/garage.h"
 #include "model/exchange/papers/order_csv.h"
 
 #include <QJsonArray>
@@ -167,9 +168,13 @@ void sayCarries(const std::vector<PartCarry> &carries, const CarryShopAsked &ask
 
 void answerOf(const CarryShopAsked &asked, const CarryNumbers &numbers, OpenShop &shop)
 {
-    const auto book = SpareBook::of(shop.file);
+    auto book = SpareBook::of(shop.file);
     if (!book)
         return shop.outcome.refuse(book.error());
+    auto garage = Garage::of(*shop.workshop, shop.file);
+    if (!garage)
+        return shop.outcome.refuse(garage.error());
+    book->lives = std::move(garage->lives);
     const auto wanted = wantedOf(asked, numbers, shop);
     if (!wanted)
         return shop.outcome.refuse(wanted.error());
