@@ -16,7 +16,7 @@ namespace flarestock {
 
 namespace {
 
-using Kind = WorkbookColumn::Kind;
+using CellKind = WorkbookColumn::Kind;
 
 /// The library prints numbers as the locale says, and a file has points.
 class PointLocale {
@@ -52,14 +52,14 @@ int decimalsOf(const std::string &number)
     return point == std::string::npos ? 0 : static_cast<int>(number.size() - point - 1);
 }
 
-bool hasText(Kind kind)
+bool hasText(CellKind kind)
 {
-    return kind != Kind::Quantity;
+    return kind != CellKind::Quantity;
 }
 
-bool hasNumber(Kind kind)
+bool hasNumber(CellKind kind)
 {
-    return kind != Kind::Text;
+    return kind != CellKind::Text;
 }
 
 /// One sheet being written into a workbook, which stays open.
@@ -133,11 +133,11 @@ private:
             keep(worksheet_write_string(m_page, row, column, said.c_str(), format));
     }
 
-    int decimals(Kind kind, const std::string &number) const
+    int decimals(CellKind kind, const std::string &number) const
     {
-        return kind == Kind::Quantity ? decimalsOf(number)
-               : kind == Kind::Amount ? m_sheet.minorDigits
-                                      : std::max(m_sheet.minorDigits, decimalsOf(number));
+        return kind == CellKind::Quantity ? decimalsOf(number)
+               : kind == CellKind::Amount ? m_sheet.minorDigits
+                                          : std::max(m_sheet.minorDigits, decimalsOf(number));
     }
 
     void writeHead()
@@ -161,7 +161,7 @@ private:
     {
         lxw_col_t column = 0;
         for (std::size_t at = 0; at < cells.size(); ++at) {
-            const Kind kind = m_sheet.columns[at].kind;
+            const CellKind kind = m_sheet.columns[at].kind;
             if (hasText(kind))
                 writeText(row, column++, cells[at], hasNumber(kind) ? right() : nullptr);
             if (hasNumber(kind) && !cells[at].empty())
@@ -177,11 +177,11 @@ private:
         lxw_col_t column = 0;
         lxw_format *ofNumbers = bold(LXW_ALIGN_RIGHT);
         for (std::size_t at = 0; at < m_sheet.sums.size(); ++at) {
-            const Kind kind = m_sheet.columns[at].kind;
+            const CellKind kind = m_sheet.columns[at].kind;
             const std::string &sum = m_sheet.sums[at];
             if (hasText(kind))
                 writeText(row, column++, sum, hasNumber(kind) ? ofNumbers : m_bold);
-            if (kind == Kind::Amount)
+            if (kind == CellKind::Amount)
                 writeSum(row, column, sum);
             if (hasNumber(kind))
                 ++column;

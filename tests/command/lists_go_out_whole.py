@@ -108,6 +108,17 @@ def load(folder, shop):
     assert "does not belong" in paper and "AD-8-8" in paper, paper
 
 
+def pick(folder, shop):
+    flarestock("reserve", "coupe-fuel", "--shop", shop)
+    said, rows, cells, paper = written(folder, "issue", "coupe-fuel", "--list", "--shop", shop)
+    agree(rows, cells)
+    assert len(said["picks"]) > 10
+    assert [(one["place"], one["part"], one["quantity"], one["lot"] or "") for one in said["picks"]] == \
+           [(row["place"], row["part"], row["quantity"], row["lot"]) for row in rows]
+    assert all(one["part"] in paper and one["place"] in paper for one in said["picks"])
+    assert "ignition" in paper, "the cautions are missing"
+
+
 def received(folder, shop):
     number = json.loads(flarestock("order", "new", "--supplier", "TCF", "--line", "AD-3-3 12 at 5.333",
                                    "--line", "AD-8-8 4 at 5.95", "--day", "2026-11-02", "--shop", shop,
@@ -167,6 +178,7 @@ def main():
         short(folder, shop)
         due(folder, shop)
         load(folder, shop)
+        pick(folder, shop)
         claims(folder, shop, received(folder, shop))
         isWrittenBefore(folder, shop)
 

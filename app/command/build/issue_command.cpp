@@ -2,11 +2,14 @@
 //
 // `flarestock issue`: the walk past the bins for a build, and what was promised going to its car.
 
+#include "app/command/papers/paper_files.h"
 #include "app/command/shop_options.h"
 #include "app/command/text_table.h"
 #include "app/garage/cautions.h"
+#include "app/sheet/pick_rows.h"
 #include "app/stockroom/bench/hoses_for_runs.h"
 #include "app/stockroom/handing_out.h"
+#include "app/workshop/made_up.h"
 
 #include <CLI/CLI.hpp>
 #include <QJsonArray>
@@ -22,6 +25,7 @@ struct IssueAsked : ShopAsked {
     std::string build;
     std::string part;
     bool listOnly = false;
+    PaperAsked papers;
 };
 
 std::string lengthsOf(const Pick &pick)
@@ -119,6 +123,18 @@ MadeUpSaid madeUpFor(const WorkedBuild &worked, const Workshop &workshop, const 
     return said;
 }
 
+Result<void> writeList(const IssueAsked &asked, const OpenShop &shop, const PickList &list,
+                       const BuildPlan &plan)
+{
+    if (const auto can = canWritePapers(asked.papers, shop.file); !can)
+        return can;
+    const std::string today = dayOf(shop.by.at);
+    return writePapers(
+        asked.papers, shop.file,
+        {[&](PaperWords paper) { return pickPaper(list, plan, today, std::move(paper)); },
+         [&] { return pickRows(list, today); }});
+}
+
 void answerIssue(const IssueAsked &asked, OpenShop &shop, CommandOutcome &outcome)
 {
     const auto plan = buildAsked(asked.build, *shop.workshop);
@@ -137,6 +153,8 @@ void answerIssue(const IssueAsked &asked, OpenShop &shop, CommandOutcome &outcom
         std::erase_if(list.picks, [&](const Pick &pick) { return pick.part != *part; });
         std::erase_if(list.lacking, [&](const auto &one) { return one.first != *part; });
     }
+    if (const auto written = writeList(asked, shop, list, **plan); !written)
+        return outcome.refuse(written.error());
     const MadeUpSaid madeUp = madeUpFor(*worked, *shop.workshop, **plan);
     QJsonObject document = documentOf(list, **plan);
     document.insert(QStringLiteral("madeUp"), madeUp.document);
@@ -165,6 +183,7 @@ void addIssueCommand(CLI::App &app, CommandOutcome &outcome)
     command->add_option("BUILD", asked->build, "its id")->required();
     command->add_option("--part", asked->part, "only this part of it");
     command->add_flag("--list", asked->listOnly, "only say what to take where");
+    addPaperOptions(*command, asked->papers, "what to take");
     addShopOptions(*command, *asked);
     command->callback([asked, &outcome] {
         withShop(*asked, asked->listOnly ? OpenMode::ReadOnly : OpenMode::ReadWrite, outcome,
