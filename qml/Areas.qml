@@ -6,6 +6,7 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
+import Flarestock.Desk
 import Flarestock.Screens
 
 FocusScope {
@@ -38,12 +39,24 @@ FocusScope {
             screen: ""
         }
     ]
+    readonly property var areaOf: ({
+            order: 2,
+            claim: 2,
+            build: 0,
+            car: 4,
+            place: 1,
+            lot: 1,
+            part: 1
+        })
     readonly property AreaScreen screen: screenOf(area)
+    readonly property bool ready: screen !== null && screen.ready
+    property string awaited: "" // What it is to go to once it is ready.
 
     signal explained(string sentence)
     signal forgotten()
 
     onAreaChanged: enter()
+    onReadyChanged: Qt.callLater(root.arrive)
 
     function screenOf(index: int): AreaScreen {
         const loader = loaders.count > index ? loaders.itemAt(index) as Loader : null;
@@ -56,6 +69,7 @@ FocusScope {
             return false;
         }
         root.explained("");
+        awaited = "";
         area = index;
         root.enter();
         return true;
@@ -68,6 +82,20 @@ FocusScope {
                 built.push(at);
         }
         return built;
+    }
+    /// To what was found in the whole shop, on the screen of the area that shows such things.
+    function goTo(kind: string, target: string) {
+        if (kind === "build")
+            Desk.openBuild(target);
+        if (!show(areaOf[kind]) || kind === "build")
+            return;
+        awaited = kind === "lot" ? target.slice(target.indexOf("=") + 1) : target;
+        arrive();
+    }
+    /// A screen that is still being read goes there once it is.
+    function arrive() {
+        if (awaited !== "" && screen && screen.scan(awaited))
+            awaited = "";
     }
     function enter() {
         if (screen)

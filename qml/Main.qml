@@ -137,6 +137,7 @@ ApplicationWindow {
                 id: strip
 
                 screen: stack.screen
+                anywhere: Desk.anywhere
                 shopTitle: Desk.shopTitle
                 shopFile: Desk.shopFile
                 kept: Desk.kept
@@ -144,6 +145,7 @@ ApplicationWindow {
                 backupDue: Desk.backups.due
                 backingUp: Desk.backups.busy
                 Layout.fillWidth: true
+                onWentTo: (kind, target) => stack.goTo(kind, target)
                 onBackupAsked: Desk.backups.now()
                 onOtherShopAsked: shopSheets.openOther()
             }

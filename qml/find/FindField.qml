@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// The find field: words in; below it, or on the screen of the area, what has them.
+// The find field: words in; what has them is on the screen of the area or below the field, and
+// below that what of the shop has them elsewhere. Enter goes there.
 
 pragma ComponentBehavior: Bound
 
@@ -13,16 +14,29 @@ TextField {
     id: root
 
     required property AreaScreen screen // The one that is asked.
+    required property FindAnywhere anywhere
     readonly property Rows found: screen ? screen.found : null
+    readonly property int nearby: found ? found.count : 0
+    readonly property int count: nearby + anywhere.rows.count
+    property int at: -1 // Of all lines that stand below it; -1: none.
 
-    function take(row: int) {
-        if (!found)
+    signal wentTo(string kind, string target)
+
+    function take(line: int) {
+        if (line < 0 && !found)
             return screen.done();
-        if (row < 0 || row >= found.count || found.cell(row, "target") === "")
+        const here = line < nearby;
+        const rows = here ? found : anywhere.rows;
+        const row = here ? line : line - nearby;
+        const target = line >= 0 && line < count ? rows.cell(row, "target") : "";
+        if (target === "")
             return; // What to measure next leads nowhere; one types on.
-        screen.go(found.cell(row, "kind"), found.cell(row, "target"));
-        root.clear();
-        answers.close();
+        const kind = rows.cell(row, here ? "kind" : "area");
+        root.reset();
+        if (here)
+            screen.go(kind, target);
+        else
+            root.wentTo(kind, target);
     }
     /// As if it had been typed.
     function seek(words: string) {
@@ -34,8 +48,15 @@ TextField {
     function reset() {
         root.clear();
         answers.close();
+        anywhere.find("", []);
         if (screen)
             screen.find("");
+    }
+    function showAnswers() {
+        if (text.trim() !== "" && activeFocus && (found || anywhere.rows.count > 0))
+            answers.open();
+        else if (!activeFocus || text.trim() === "" || !anywhere.looking)
+            answers.close();
     }
 
     implicitHeight: Theme.target
@@ -55,50 +76,68 @@ TextField {
     }
     onTextEdited: {
         screen.find(text);
-        list.currentIndex = 0;
-        if (text.trim() === "" || !found)
-            answers.close();
-        else
-            answers.open();
+        anywhere.find(text, screen.ownKinds);
+        at = found ? 0 : -1;
+        showAnswers();
     }
-    Keys.onDownPressed: list.incrementCurrentIndex()
-    Keys.onUpPressed: list.decrementCurrentIndex()
-    Keys.onReturnPressed: root.take(list.currentIndex)
-    Keys.onEnterPressed: root.take(list.currentIndex)
+    Keys.onDownPressed: at = Math.min(at + 1, count - 1)
+    Keys.onUpPressed: at = Math.max(at - 1, found ? 0 : -1)
+    Keys.onReturnPressed: root.take(at)
+    Keys.onEnterPressed: root.take(at)
     Keys.onEscapePressed: root.reset()
 
+    Connections {
+        target: root.anywhere
+
+        function onChanged() {
+            root.at = Math.max(root.found ? 0 : -1, Math.min(root.at, root.count - 1));
+            root.showAnswers();
+        }
+    }
     Popup {
         id: answers
 
         y: root.height + 4
         width: Math.max(root.width, 420)
-        height: Math.max(Theme.target, list.contentHeight) + 2 * padding
+        height: Math.min(lines.implicitHeight + 2 * padding, 560)
         padding: 4
         closePolicy: Popup.CloseOnPressOutside
         background: Sheet {
             border.color: Theme.ruleStrong
         }
 
-        ListView {
-            id: list
+        Column {
+            id: lines
 
-            anchors.fill: parent
-            clip: true
-            cacheBuffer: 0
-            model: root.found
-            Accessible.role: Accessible.List
-            Accessible.name: qsTr("found")
-            delegate: FoundLine {
-                width: list.width
-                current: ListView.isCurrentItem
-                onClicked: root.take(index)
+            width: parent.width
+
+            FoundList {
+                objectName: "foundHere"
+                width: parent.width
+                rows: root.found
+                first: 0
+                at: root.at
+                nothing: root.screen ? root.screen.foundNothing : ""
+                name: qsTr("found")
+                onTaken: line => root.take(line)
             }
-
             Words {
-                anchors.centerIn: parent
-                visible: list.count === 0
-                text: root.screen ? root.screen.foundNothing : ""
+                visible: root.anywhere.rows.count > 0
+                text: qsTr("In the whole shop")
+                small: true
                 quiet: true
+                topPadding: 6
+                leftPadding: 6
+                bottomPadding: 2
+            }
+            FoundList {
+                objectName: "foundAnywhere"
+                width: parent.width
+                rows: root.anywhere.rows
+                first: root.nearby
+                at: root.at
+                name: qsTr("found in the whole shop")
+                onTaken: line => root.take(line)
             }
         }
     }

@@ -8,12 +8,15 @@ import Flarestock.Desk
 
 FocusScope {
     property bool current: false      // It is the one that shows.
+    property bool ready: true         // All that it shows has been read.
     property bool takesScans: false   // A sheet of its own is open that knows what to do with them.
     property string findHint: ""      // What stands in the find field while nothing is typed.
     property string findName: ""      // What the find field is called for who cannot see it.
     property Rows found: null         // What drops down below the find field; nothing: the screen
                                       // itself shows what was found.
     property string foundNothing: ""        // What is said where nothing was found.
+    property var ownKinds: []         // Of what is found in the whole shop, the kinds that it
+                                      // narrows itself: "order", "part" …
 
     signal explained(string sentence) // For the bottom line.
     signal forgotten()                // What was typed in the find field holds no more.

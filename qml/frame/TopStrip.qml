@@ -4,12 +4,14 @@
 
 import QtQuick
 import QtQuick.Layouts
+import Flarestock.Desk
 import Flarestock.Screens
 
 Rectangle {
     id: root
 
     required property AreaScreen screen // The area that shows; nothing while there is none.
+    required property FindAnywhere anywhere
     required property string shopTitle
     required property string shopFile
     required property string kept
@@ -18,6 +20,7 @@ Rectangle {
     property bool backingUp: false
     readonly property alias findField: field
 
+    signal wentTo(string kind, string target)
     signal backupAsked()
     signal otherShopAsked()
 
@@ -35,10 +38,12 @@ Rectangle {
 
             objectName: "findField"
             screen: root.screen
+            anywhere: root.anywhere
             enabled: root.shopFile !== ""
             Layout.preferredWidth: 560
             Layout.maximumWidth: 560
             Layout.fillWidth: true
+            onWentTo: (kind, target) => root.wentTo(kind, target)
         }
         Item {
             Layout.fillWidth: true

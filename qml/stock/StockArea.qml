@@ -32,6 +32,8 @@ AreaScreen {
 
     findHint: qsTr("Narrow: -8 orb, 10 micron, C4, od 22.1 mm  (Ctrl+F)")
     findName: qsTr("Find in stock")
+    ready: !root.stock.loading
+    ownKinds: ["part"]
     takesScans: sheet.opened
     onCurrentChanged: root.stock.looking = current
 

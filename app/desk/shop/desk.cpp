@@ -201,6 +201,7 @@ void Desk::tellAreas(bool isOther)
 {
     m_pen.setShop(m_shop);
     m_stock.setShop(m_shop, isOther);
+    m_anywhere.setShop(m_shop);
 }
 
 void Desk::setWho(const QString &who)

@@ -6,6 +6,7 @@
 #pragma once
 
 #include "app/desk/build/build_desk.h"
+#include "app/desk/find/find_anywhere.h"
 #include "app/desk/handing/handing_out.h"
 #include "app/desk/shop/at_server.h"
 #include "app/desk/shop/backing_up.h"
@@ -36,6 +37,7 @@ class Desk : public QObject {
     Q_PROPERTY(flarestock::BuildDesk *build READ build CONSTANT)
     Q_PROPERTY(flarestock::HandingOut *handing READ handing CONSTANT)
     Q_PROPERTY(flarestock::StockDesk *stock READ stock CONSTANT)
+    Q_PROPERTY(flarestock::FindAnywhere *anywhere READ anywhere CONSTANT)
     Q_PROPERTY(flarestock::Pen *pen READ pen CONSTANT)
     Q_PROPERTY(flarestock::BackingUp *backups READ backups CONSTANT)
     Q_PROPERTY(flarestock::AtServer *server READ server CONSTANT)
@@ -70,6 +72,7 @@ public:
     [[nodiscard]] StockDesk *stock() { return &m_stock; }
     /// An area that shows is still being read.
     [[nodiscard]] bool isLoading() const { return m_stock.isLooking() && m_stock.isLoading(); }
+    [[nodiscard]] FindAnywhere *anywhere() { return &m_anywhere; }
     [[nodiscard]] Pen *pen() { return &m_pen; }
     [[nodiscard]] BackingUp *backups() { return &m_backups; }
     [[nodiscard]] AtServer *server() { return &m_server; }
@@ -137,6 +140,7 @@ private:
     Pen m_pen;
     HandingOut m_handing{m_pen};
     StockDesk m_stock{m_pen};
+    FindAnywhere m_anywhere;
     BackingUp m_backups;
     AtServer m_server;
     QString m_who;
