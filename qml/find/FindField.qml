@@ -28,15 +28,13 @@ TextField {
         const here = line < nearby;
         const rows = here ? found : anywhere.rows;
         const row = here ? line : line - nearby;
-        const target = line >= 0 && line < count ? rows.cell(row, "target") : "";
+        const target = line < count ? rows.cell(row, "target") || "" : "";
         if (target === "")
             return; // What to measure next leads nowhere; one types on.
         const kind = rows.cell(row, here ? "kind" : "area");
         root.reset();
-        if (here)
-            screen.go(kind, target);
-        else
-            root.wentTo(kind, target);
+        const go = here ? screen.go : root.wentTo;
+        go(kind, target);
     }
     /// As if it had been typed.
     function seek(words: string) {
