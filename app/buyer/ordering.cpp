@@ -32,7 +32,7 @@ tl::unexpected<Problem> otherUnder(const MovementId &id)
 }
 
 /// The step of an id that stands in the journal; nothing where it does not.
-Result<std::optional<Order>> stepOf(const MovementId &id, const ShopFile &file)
+Result<std::optional<Order>> writtenStep(const MovementId &id, const ShopFile &file)
 {
     const auto record = file.recordOf(id);
     if (!record)
@@ -83,6 +83,18 @@ Result<Action> drawNumbers(std::vector<Order> &orders, const ShopFile &file)
     return action;
 }
 
+/// Signed as one action, in whose order their ids follow each other.
+std::vector<Order> signedTogether(const std::vector<Order> &drafts, const By &by)
+{
+    std::vector<Order> orders;
+    const MovementId action = by.action.value_or(freshId());
+    for (const Order &draft : drafts) {
+        orders.push_back(signedBy(draft, by));
+        orders.back().id = idWithin(action, orders.size() - 1);
+    }
+    return orders;
+}
+
 Result<std::vector<WrittenOrder>> allAsTheyStand(const std::vector<Order> &orders,
                                                  const ShopFile &file, bool already)
 {
@@ -96,7 +108,64 @@ Result<std::vector<WrittenOrder>> allAsTheyStand(const std::vector<Order> &order
     return standing;
 }
 
+tl::unexpected<Problem> stands(const Order &now, const char *remedy)
+{
+    const std::string state =
+        now.state == OrderState::Draft ? "a draft" : std::string(text(now.state));
+    return problem("order " + now.number, "is " + state, remedy);
+}
+
+Order after(const Order &now)
+{
+    Order next = now;
+    next.before = now.id;
+    return next;
+}
+
 } // namespace
+
+Result<Order> orderPlaced(const Order &now, const OrderWords &words, const Workshop &workshop,
+                          std::int64_t at)
+{
+    if (now.state != OrderState::Draft)
+        return stands(now, "Only a draft is placed.");
+    const auto day = dayAsked(words.day, at);
+    const auto due = dayAsked(words.due, at);
+    if (!day || !due)
+        return tl::unexpected(day ? due.error() : day.error());
+    Order next = after(now);
+    next.state = OrderState::Placed;
+    next.day = *day;
+    if (!words.due.empty())
+        next.due = *due;
+    else if (next.due.empty())
+        next.due = dueOf(next, *day, workshop.catalogue);
+    return next;
+}
+
+Result<Order> orderChanged(const Order &now, const OrderWords &words, const Workshop &workshop)
+{
+    const bool buysElse = !words.lines.empty() || !words.without.empty() ||
+                          !words.freight.empty() || !words.discount.empty();
+    if (now.state != OrderState::Draft && (buysElse || now.state != OrderState::Placed))
+        return stands(now, now.state == OrderState::Placed
+                               ? "Only its days and its note can change; or take the placing back."
+                               : "Make a new one.");
+    return changed(after(now), words, workshop);
+}
+
+Result<Order> orderEnded(const Order &now, OrderState state)
+{
+    const bool can = state == OrderState::Closed
+                         ? now.state == OrderState::Placed
+                         : now.state == OrderState::Placed || now.state == OrderState::Draft;
+    if (!can)
+        return stands(now, state == OrderState::Closed ? "Only a placed order is closed."
+                                                       : "It stays as it is.");
+    Order next = after(now);
+    next.state = state;
+    return next;
+}
 
 Result<BuyingBook> buyingOf(const ShopFile &file)
 {
@@ -109,10 +178,24 @@ Result<BuyingBook> buyingOf(const ShopFile &file)
     return BuyingBook::of(*records, *ledger);
 }
 
+Result<Action> openingOf(const std::vector<Order> &drafts, const ShopFile &file, const By &by)
+{
+    std::vector<Order> orders = signedTogether(drafts, by);
+    return drawNumbers(orders, file);
+}
+
+Result<Action> stepOf(const Order &next, const By &by)
+{
+    const Order order = signedBy(next, by);
+    if (const auto fault = order.fault(); !fault.empty())
+        return problem("order " + order.number, fault, "Correct what was typed.");
+    return Action{{order.asRecord()}, {}};
+}
+
 Result<WrittenOrder> openOrder(const Order &draft, ShopFile &file, const By &by)
 {
     Order order = signedBy(draft, by);
-    const auto before = stepOf(order.id, file);
+    const auto before = writtenStep(order.id, file);
     if (!before)
         return tl::unexpected(before.error());
     if (*before) {
@@ -131,12 +214,7 @@ Result<WrittenOrder> openOrder(const Order &draft, ShopFile &file, const By &by)
 Result<std::vector<WrittenOrder>> openOrders(const std::vector<Order> &drafts, ShopFile &file,
                                              const By &by)
 {
-    std::vector<Order> orders;
-    const MovementId action = by.action.value_or(freshId());
-    for (const Order &draft : drafts) {
-        orders.push_back(signedBy(draft, by));
-        orders.back().id = idWithin(action, orders.size() - 1);
-    }
+    std::vector<Order> orders = signedTogether(drafts, by);
     for (int draw = 1;; ++draw) {
         const auto numbered = drawNumbers(orders, file);
         if (!numbered)
@@ -154,7 +232,7 @@ Result<std::vector<WrittenOrder>> openedBefore(const MovementId &action, const S
 {
     std::vector<Order> orders;
     while (true) {
-        const auto step = stepOf(idWithin(action, orders.size()), file);
+        const auto step = writtenStep(idWithin(action, orders.size()), file);
         if (!step)
             return tl::unexpected(step.error());
         if (!*step)
@@ -171,7 +249,7 @@ Result<std::optional<WrittenOrder>> repeatedStep(const std::string &number,
 {
     if (!by.action)
         return std::optional<WrittenOrder>();
-    const auto before = stepOf(*by.action, file);
+    const auto before = writtenStep(*by.action, file);
     if (!before)
         return tl::unexpected(before.error());
     if (!*before)
@@ -187,13 +265,13 @@ Result<std::optional<WrittenOrder>> repeatedStep(const std::string &number,
 
 Result<WrittenOrder> writeStep(const Order &next, ShopFile &file, const By &by)
 {
-    Order order = signedBy(next, by);
-    if (const auto fault = order.fault(); !fault.empty())
-        return problem("order " + order.number, fault, "Correct what was typed.");
-    const auto done = file.append(Action{{order.asRecord()}, {}});
+    const auto step = stepOf(next, by);
+    if (!step)
+        return tl::unexpected(step.error());
+    const auto done = file.append(*step);
     if (!done)
         return tl::unexpected(done.error());
-    return asItStands(order.number, file, done->front());
+    return asItStands(next.number, file, done->front());
 }
 
 } // namespace flarestock

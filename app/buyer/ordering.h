@@ -1,20 +1,42 @@
 // SPDX-License-Identifier: MIT
 //
-// Ordering: an order's steps written into the journal. A new one draws the next number of its year,
-// and draws again where another seat was given that one meanwhile.
+// Ordering: an order's steps: which comes next, and how it is written into the journal. A new order
+// draws the next number of its year, and draws again where another seat was given that one
+// meanwhile.
 
 #pragma once
 
+#include "app/buyer/order_words.h"
 #include "app/stockroom/deed.h"
 #include "model/buying/order_book.h"
 
 namespace flarestock {
+
+/// The next step of an order, with the step named that it goes on from, and not yet signed. Of the
+/// words the days count: when it goes out (empty: on the day of `at`), and when it is to be
+/// here (empty: as it says, else by the longest lead of its lines). Problem: it is no draft; a day
+/// that is none.
+[[nodiscard]] Result<Order> orderPlaced(const Order &now, const OrderWords &words,
+                                        const Workshop &workshop, std::int64_t at);
+/// Problem: it is placed, and more than its days and its note were to change; it is over; as
+/// changed().
+[[nodiscard]] Result<Order> orderChanged(const Order &now, const OrderWords &words,
+                                         const Workshop &workshop);
+/// `state`: closed or cancelled. Problem: it does not stand so that it can be.
+[[nodiscard]] Result<Order> orderEnded(const Order &now, OrderState state);
 
 struct WrittenOrder {
     BookedOrder order; ///< As it stands from then on.
     MovementId record;
     bool already = false; ///< This id was in the journal before; nothing has changed.
 };
+
+/// The action that opens them, each with the next number of its year: at least one, without numbers
+/// and ids. Problem: one that no shop would write; the journal cannot be read.
+[[nodiscard]] Result<Action> openingOf(const std::vector<Order> &drafts, const ShopFile &file,
+                                       const By &by);
+/// The action that writes the next step of an order. Problem: as the order's fault() says.
+[[nodiscard]] Result<Action> stepOf(const Order &next, const By &by);
 
 /// `draft` without a number and an id. Problem: as ShopFile::append(); the id stands for something
 /// else.

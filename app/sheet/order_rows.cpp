@@ -2,7 +2,9 @@
 
 #include "app/sheet/order_rows.h"
 
+#include "app/buyer/papers/order_paper.h"
 #include "model/buying/totals.h"
+#include "model/exchange/papers/order_csv.h"
 
 namespace flarestock {
 
@@ -41,6 +43,12 @@ Workbook orderRows(const Order &order)
                   all.total().text(),
                   currency};
     return sheet;
+}
+
+PaperMaking orderPapers(const Order &order, const Catalogue &catalogue)
+{
+    return {[&](PaperWords paper) { return orderPaper(order, catalogue, std::move(paper)); },
+            [&] { return orderRows(order); }, [&] { return orderCsv(order); }};
 }
 
 } // namespace flarestock

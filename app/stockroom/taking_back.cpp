@@ -28,14 +28,37 @@ Result<std::optional<Record>> orderBefore(const Record &past, const BuyingBook &
     return std::optional(back->asRecord());
 }
 
+/// The claim as it stood before that step; one that was only raised is given up. Nothing of a step
+/// that pieces moved with: it does not count any more once they have gone back. Problem: the claim
+/// has gone on since.
+Result<std::optional<Record>> claimBefore(const Record &past, const ClaimBook &claims)
+{
+    const auto step = SupplierClaim::read(past);
+    if (!step)
+        return tl::unexpected(step.error());
+    if (!step->action.empty())
+        return std::optional<Record>();
+    const auto standing = claims.find(step->claim.text());
+    if (!standing || (*standing)->now.id != step->id)
+        return problem("claim " + step->number, "has gone on since", "Take back its newest step.");
+    const auto &steps = (*standing)->steps;
+    SupplierClaim back = steps.size() > 1 ? steps[steps.size() - 2] : *step;
+    if (steps.size() == 1)
+        back.state = ClaimState::GivenUp;
+    back.action.clear();
+    return std::optional(back.asRecord());
+}
+
 /// The record that undoes one; nothing where it is of a kind that stays.
-Result<std::optional<Record>> opposite(const Record &past, const BuyingBook &buying,
+Result<std::optional<Record>> opposite(const Record &past, const Bought &bought,
                                        const ShopFile &file)
 {
     if (past.kind == RecordKind::Keeping || past.kind == RecordKind::Level)
         return wordBefore(past, file);
     if (past.kind == RecordKind::Order)
-        return orderBefore(past, buying);
+        return orderBefore(past, bought.orders);
+    if (past.kind == RecordKind::SupplierClaim)
+        return claimBefore(past, bought.claims);
     if (past.kind == RecordKind::Promise) {
         auto promise = Promise::read(past);
         if (!promise)
@@ -65,7 +88,7 @@ Result<std::vector<Record>> recordsBack(const std::vector<Record> &past,
 {
     std::vector<Record> back;
     for (auto at = past.rbegin(); at != past.rend(); ++at) {
-        auto record = opposite(*at, shop.first->bought.orders, *shop.second);
+        auto record = opposite(*at, shop.first->bought, *shop.second);
         if (!record)
             return tl::unexpected(record.error());
         if (!*record)

@@ -3,11 +3,12 @@
 // Taking back: what undoes an action that stands in the journal. Movements go the other way; a
 // promise is let go, one that was let go is promised again; a build that was said to be done is
 // open again, and so is one whose pieces go the other way after its leak test; an order is as it
-// was before its newest step, and what a place is to hold, or was seen to hold, as was said before.
-// What was seen (a count, a leak test) stays written down: a newer one stands in its place. A
-// supplier gets back exactly what he brought: where the pieces that go take along more or less
-// (others left before, or something was charged on them late), the rest goes to the place of
-// differences, so that a receipt that was taken back bears nothing.
+// was before its newest step, a claim likewise (one that was only raised is given up), and what a
+// place is to hold, or was seen to hold, as was said before. What was seen (a count, a leak test)
+// stays written down: a newer one stands in its place. A supplier gets back exactly what he
+// brought: where the pieces that go take along more or less (others left before, or something was
+// charged on them late), the rest goes to the place of differences, so that a receipt that was
+// taken back bears nothing.
 
 #pragma once
 

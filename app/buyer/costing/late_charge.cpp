@@ -109,6 +109,16 @@ private:
 
 } // namespace
 
+Result<std::int64_t> lateAmountAsked(const std::string &typed, LateKind kind)
+{
+    const auto amount = valueAsked(typed, "the amount");
+    if (!amount)
+        return amount;
+    if (*amount == 0)
+        return problem("the amount " + typed, "changes nothing", "Write what was charged.");
+    return kind == LateKind::Credit ? -*amount : *amount;
+}
+
 Result<LateAction> chargedLate(const LateWords &asked, const Books &books, const By &by)
 {
     const auto &[bought, file, workshop] = books;

@@ -25,6 +25,10 @@ struct LateWords {
     std::string document;
 };
 
+/// What was charged, as it is typed, in the shop's currency: below zero for a credit. Problem: no
+/// amount, or nothing.
+[[nodiscard]] Result<std::int64_t> lateAmountAsked(const std::string &typed, LateKind kind);
+
 struct LateAction {
     Action action;
     LateCost cost;

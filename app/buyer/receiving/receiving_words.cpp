@@ -169,21 +169,6 @@ private:
     const BookedOrder &m_order;
 };
 
-/// Where most of a part lies already; empty where none does.
-std::string whereItLies(const Part &part, const Ledger &ledger)
-{
-    std::string where;
-    std::int64_t most = 0;
-    for (const auto &[key, held] : ledger.balancesOf(part.number)) {
-        const Place *place = ledger.place(key.place);
-        if (place && isStock(place->kind) && held.quantity > most) {
-            most = held.quantity;
-            where = key.place;
-        }
-    }
-    return where;
-}
-
 Result<void> putAway(std::vector<ComingPiece> &pieces, const ReceivingWords &asked,
                      const Workshop &workshop)
 {
@@ -213,6 +198,20 @@ Result<void> putAway(std::vector<ComingPiece> &pieces, const ReceivingWords &ask
 }
 
 } // namespace
+
+std::string whereItLies(const Part &part, const Ledger &ledger)
+{
+    std::string where;
+    std::int64_t most = 0;
+    for (const auto &[key, held] : ledger.balancesOf(part.number)) {
+        const Place *place = ledger.place(key.place);
+        if (place && isStock(place->kind) && held.quantity > most) {
+            most = held.quantity;
+            where = key.place;
+        }
+    }
+    return where;
+}
 
 Result<Coming> comingAsked(const ReceivingWords &asked, const Bought &bought,
                            const Workshop &workshop)

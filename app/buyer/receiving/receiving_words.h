@@ -59,6 +59,9 @@ struct Coming {
     bool over = false; ///< More than was ordered is taken in.
 };
 
+/// Where most of a part lies already, and so where more of it goes; empty where none does.
+[[nodiscard]] std::string whereItLies(const Part &part, const Ledger &ledger);
+
 /// Problem: no such order, or one of which nothing is awaited; a part that is not on it; no
 /// quantity; a mark, a damage or a hole of what did not come; a pump without a serial, an element
 /// without its batch, a piece of hose without a name; nowhere to put it.

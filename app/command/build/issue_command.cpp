@@ -2,7 +2,7 @@
 //
 // `flarestock issue`: the walk past the bins for a build, and what was promised going to its car.
 
-#include "app/command/papers/paper_files.h"
+#include "app/command/papers/paper_options.h"
 #include "app/command/shop_options.h"
 #include "app/command/text_table.h"
 #include "app/garage/cautions.h"

@@ -5,7 +5,7 @@
 #include "app/buyer/order_words.h"
 #include "app/buyer/receiving/claiming.h"
 #include "app/command/buying/receiving_sheet.h"
-#include "app/command/papers/paper_files.h"
+#include "app/command/papers/paper_options.h"
 #include "app/sheet/claim_rows.h"
 
 #include <CLI/CLI.hpp>

@@ -52,12 +52,12 @@ Result<LateWords> lateAsked(const CostAsked &asked, const Workshop &workshop)
 {
     LateWords words;
     const auto kind = parseLateKind(asked.kind);
-    const auto amount = valueAsked(asked.amount, "the amount");
     const auto weights = weightsAsked(asked.weights, workshop);
-    if (!kind || !amount || !weights)
-        return tl::unexpected(!kind ? kind.error() : !amount ? amount.error() : weights.error());
-    if (*amount == 0)
-        return problem("the amount " + asked.amount, "changes nothing", "Write what was charged.");
+    if (!kind || !weights)
+        return tl::unexpected(!kind ? kind.error() : weights.error());
+    const auto amount = lateAmountAsked(asked.amount, *kind);
+    if (!amount)
+        return tl::unexpected(amount.error());
     if (!asked.part.empty()) {
         const auto part = partAsked(asked.part, workshop.catalogue);
         if (!part)
@@ -66,7 +66,7 @@ Result<LateWords> lateAsked(const CostAsked &asked, const Workshop &workshop)
     }
     words.order = asked.named;
     words.kind = *kind;
-    words.amount = *kind == LateKind::Credit ? -*amount : *amount;
+    words.amount = *amount;
     words.weights = *weights;
     words.onlyLot = asked.lot;
     words.document = asked.document;

@@ -3,11 +3,9 @@
 #include "app/command/buying/order_answers.h"
 
 #include "app/buyer/ordering.h"
-#include "app/buyer/papers/order_paper.h"
 #include "app/command/buying/order_document.h"
 #include "app/command/purchase/drafting.h"
 #include "app/sheet/order_rows.h"
-#include "model/exchange/papers/order_csv.h"
 
 #include <QJsonArray>
 
@@ -25,18 +23,11 @@ Problem afterwards(Problem problem, const WrittenOrder &written)
     return problem;
 }
 
-/// What stands on its papers; points to both.
-PaperMaking papersOf(const Order &order, const Catalogue &catalogue)
-{
-    return {[&](PaperWords paper) { return orderPaper(order, catalogue, std::move(paper)); },
-            [&] { return orderRows(order); }, [&] { return orderCsv(order); }};
-}
-
 void say(const OrderAsked &asked, OpenShop &shop, const WrittenOrder &written,
          const std::string &done)
 {
     const Catalogue &catalogue = shop.workshop->catalogue;
-    const auto made = writePapers(asked, shop.file, papersOf(written.order.now(), catalogue));
+    const auto made = writePapers(asked, shop.file, orderPapers(written.order.now(), catalogue));
     if (!made)
         return shop.outcome.refuse(afterwards(made.error(), written));
     if (shop.asked.json) {
@@ -50,7 +41,7 @@ void say(const OrderAsked &asked, OpenShop &shop, const WrittenOrder &written,
     shop.outcome.print(orderSheet(written.order, catalogue));
 }
 
-/// What a step makes of an order, which names the step that it goes on from already.
+/// What a step makes of an order.
 using Step = std::function<Result<Order>(const Order &now)>;
 struct StepWords {
     std::optional<OrderState> becomes; ///< Nothing: it stays what it is.
@@ -69,64 +60,15 @@ void answerStep(const OrderAsked &asked, OpenShop &shop, const StepWords &words,
         return shop.outcome.refuse(repeated.error());
     if (*repeated)
         return say(asked, shop, **repeated, done);
-    Order now = (*order)->now();
-    now.before = now.id;
-    auto next = step(now);
+    const auto next = step((*order)->now());
     if (!next)
         return shop.outcome.refuse(next.error());
     if (const auto can = canWritePapers(asked, shop.file); !can)
         return shop.outcome.refuse(can.error());
-    next->state = words.becomes.value_or(next->state);
     const auto written = writeStep(*next, shop.file, shop.by);
     if (!written)
         return shop.outcome.refuse(written.error());
     say(asked, shop, *written, done);
-}
-
-tl::unexpected<Problem> stands(const Order &now, const char *remedy)
-{
-    const std::string state =
-        now.state == OrderState::Draft ? "a draft" : std::string(text(now.state));
-    return problem("order " + now.number, "is " + state, remedy);
-}
-
-Result<Order> placed(const OrderAsked &asked, const Order &now, const OpenShop &shop)
-{
-    if (now.state != OrderState::Draft)
-        return stands(now, "Only a draft is placed.");
-    const auto day = dayAsked(asked.day, shop.by.at);
-    const auto due = dayAsked(asked.due, shop.by.at);
-    if (!day || !due)
-        return tl::unexpected(day ? due.error() : day.error());
-    Order next = now;
-    next.day = *day;
-    if (!asked.due.empty())
-        next.due = *due;
-    else if (next.due.empty())
-        next.due = dueOf(next, *day, shop.workshop->catalogue);
-    return next;
-}
-
-Result<Order> changedAsked(const OrderAsked &asked, const Order &now, const OpenShop &shop)
-{
-    const bool buysElse = !asked.lines.empty() || !asked.without.empty() ||
-                          !asked.freight.empty() || !asked.discount.empty();
-    if (now.state != OrderState::Draft && (buysElse || now.state != OrderState::Placed))
-        return stands(now, now.state == OrderState::Placed
-                               ? "Only its days and its note can change; or take the placing back."
-                               : "Make a new one.");
-    return changed(now, asked, *shop.workshop);
-}
-
-Result<Order> ended(const Order &now, OrderState state)
-{
-    const bool can = state == OrderState::Closed
-                         ? now.state == OrderState::Placed
-                         : now.state == OrderState::Placed || now.state == OrderState::Draft;
-    if (!can)
-        return stands(now, state == OrderState::Closed ? "Only a placed order is closed."
-                                                       : "It stays as it is.");
-    return now;
 }
 
 } // namespace
@@ -177,7 +119,7 @@ void answerShowOrder(const OrderAsked &asked, OpenShop &shop)
     const auto order = orderAsked(asked.number, shop.workshop->bought.orders);
     if (!order)
         return shop.outcome.refuse(order.error());
-    const auto making = papersOf((*order)->now(), shop.workshop->catalogue);
+    const auto making = orderPapers((*order)->now(), shop.workshop->catalogue);
     if (const auto made = writePapers(asked, shop.file, making); !made)
         return shop.outcome.refuse(made.error());
     if (asked.json)
@@ -187,26 +129,27 @@ void answerShowOrder(const OrderAsked &asked, OpenShop &shop)
 
 void answerPlaceOrder(const OrderAsked &asked, OpenShop &shop)
 {
-    answerStep(asked, shop, {OrderState::Placed, "placed"},
-               [&](const Order &now) { return placed(asked, now, shop); });
+    answerStep(asked, shop, {OrderState::Placed, "placed"}, [&](const Order &now) {
+        return orderPlaced(now, asked, *shop.workshop, shop.by.at);
+    });
 }
 
 void answerChangeOrder(const OrderAsked &asked, OpenShop &shop)
 {
     answerStep(asked, shop, {std::nullopt, "changed"},
-               [&](const Order &now) { return changedAsked(asked, now, shop); });
+               [&](const Order &now) { return orderChanged(now, asked, *shop.workshop); });
 }
 
 void answerCloseOrder(const OrderAsked &asked, OpenShop &shop)
 {
     answerStep(asked, shop, {OrderState::Closed, "closed"},
-               [](const Order &now) { return ended(now, OrderState::Closed); });
+               [](const Order &now) { return orderEnded(now, OrderState::Closed); });
 }
 
 void answerCancelOrder(const OrderAsked &asked, OpenShop &shop)
 {
     answerStep(asked, shop, {OrderState::Cancelled, "cancelled"},
-               [](const Order &now) { return ended(now, OrderState::Cancelled); });
+               [](const Order &now) { return orderEnded(now, OrderState::Cancelled); });
 }
 
 } // namespace flarestock

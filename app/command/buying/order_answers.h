@@ -6,7 +6,7 @@
 #pragma once
 
 #include "app/buyer/order_words.h"
-#include "app/command/papers/paper_files.h"
+#include "app/command/papers/paper_options.h"
 #include "app/command/purchase/plan_words.h"
 #include "app/command/shop_options.h"
 

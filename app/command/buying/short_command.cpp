@@ -7,7 +7,7 @@
 #include "app/buyer/on_its_way.h"
 #include "app/command/buying/short_words.h"
 #include "app/command/buying/time_plan_words.h"
-#include "app/command/papers/paper_files.h"
+#include "app/command/papers/paper_options.h"
 #include "app/sheet/needs_rows.h"
 #include "app/stockroom/asked.h"
 #include "app/workshop/clock.h"

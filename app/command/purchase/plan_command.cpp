@@ -3,7 +3,7 @@
 // `flarestock plan`: what is short becomes orders: from whom, how much, for how much, by when.
 
 #include "app/buyer/on_its_way.h"
-#include "app/command/papers/paper_files.h"
+#include "app/command/papers/paper_options.h"
 #include "app/command/purchase/plan_document.h"
 #include "app/command/purchase/plan_words.h"
 

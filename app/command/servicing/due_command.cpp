@@ -3,7 +3,7 @@
 // `flarestock due`: what of the cars has to be washed, looked at or replaced: now, before an event,
 // by a day.
 
-#include "app/command/papers/paper_files.h"
+#include "app/command/papers/paper_options.h"
 #include "app/command/servicing/due_words.h"
 #include "app/command/shop_options.h"
 #include "app/garage/due_list.h"

@@ -4,7 +4,7 @@
 // bring from which bin and `load do` notes that it was brought; `load back` says what does not
 // belong there, and with --do notes that it was taken out. All of one call is one action.
 
-#include "app/command/papers/paper_files.h"
+#include "app/command/papers/paper_options.h"
 #include "app/command/shop_options.h"
 #include "app/command/trailer/load_words.h"
 #include "app/sheet/load_rows.h"

@@ -1,11 +1,9 @@
 // SPDX-License-Identifier: MIT
 
-#include "app/command/papers/paper_files.h"
+#include "app/sheet/paper_files.h"
 
 #include "app/buyer/whole_file.h"
 #include "app/sheet/workbook_csv.h"
-
-#include <CLI/CLI.hpp>
 
 namespace flarestock {
 
@@ -19,15 +17,6 @@ Result<Letterhead> headAsked(const PaperAsked &asked, const ShopFile &file)
 }
 
 } // namespace
-
-void addPaperOptions(CLI::App &command, PaperAsked &asked, const std::string &what)
-{
-    command.add_option("--pdf", asked.pdf, "writes " + what + " to this file, as a paper");
-    command.add_option("--paper", asked.paper, "A4 (without it), or Letter");
-    command.add_option("--csv", asked.csv, "writes " + what + " to this file, as CSV");
-    command.add_option("--xlsx", asked.xlsx,
-                       "writes " + what + " to this file, as a sheet for a spreadsheet program");
-}
 
 Result<void> canWritePapers(const PaperAsked &asked, const ShopFile &file)
 {

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 //
-// Paper files: what a command writes to files for people outside the shop: as a paper, as CSV, as a
-// spreadsheet. One way for all: a command says what stands on them. Each file is whole or as it was
-// before.
+// Paper files: what is written to files for people outside the shop: as a paper, as CSV, as a
+// spreadsheet. One way for all, commands and desk: each says what stands on them. Each file is
+// whole or as it was before.
 //
 //   if (const auto can = canWritePapers(asked, shop.file); !can) …   // before anything is written
 //   writePapers(asked, shop.file, {[&](PaperWords paper) { return orderPaper(…); }, …});
@@ -10,7 +10,6 @@
 #pragma once
 
 #include "app/buyer/papers/paper_words.h"
-#include "app/command/command.h"
 #include "app/sheet/workbook.h"
 
 #include <functional>
@@ -25,9 +24,6 @@ struct PaperAsked {
 
     [[nodiscard]] bool isAny() const { return !pdf.empty() || !csv.empty() || !xlsx.empty(); }
 };
-
-/// --pdf, --paper, --csv and --xlsx; `what` is what stands in them: "the order's lines".
-void addPaperOptions(CLI::App &command, PaperAsked &asked, const std::string &what);
 
 struct PaperMaking {
     std::function<PaperWords(PaperWords paper)> paper; ///< Is given one that comes from the shop.
