@@ -104,15 +104,19 @@ Result<std::shared_ptr<const Wrote>> writeIn(const std::filesystem::path &path,
     const auto before = Workshop::read(*file);
     if (!before)
         return tl::unexpected(before.error());
-    const auto action = make(*file, **before);
-    if (!action)
-        return tl::unexpected(action.error());
-    if (const auto done = file->append(*action); !done)
+    const auto made = make(*file, **before);
+    if (!made)
+        return tl::unexpected(made.error());
+    for (const BoxCheck &look : made->looks) {
+        if (const auto seen = file->record(look); !seen)
+            return tl::unexpected(seen.error());
+    }
+    if (const auto done = file->append(made->action); !done)
         return tl::unexpected(done.error());
     const auto after = Workshop::read(*file);
     if (!after)
         return tl::unexpected(after.error());
-    return std::make_shared<const Wrote>(Wrote{*action, shopOf(*after)});
+    return std::make_shared<const Wrote>(Wrote{made->action, shopOf(*after)});
 }
 
 /// The same of a count: the writer itself says what it found.
@@ -141,6 +145,15 @@ Result<std::shared_ptr<const Wrote>> countIn(const std::filesystem::path &path,
         action.movements.push_back(difference);
     }
     return std::make_shared<const Wrote>(Wrote{action, shopOf(*after), *counted});
+}
+
+Result<void> readIn(const std::filesystem::path &path, const LookUp &look)
+{
+    auto file = ShopFile::open(path, OpenMode::ReadOnly);
+    if (!file)
+        return tl::unexpected(file.error());
+    const auto workshop = Workshop::read(*file);
+    return workshop ? look(*file, **workshop) : tl::unexpected(workshop.error());
 }
 
 Result<std::vector<Movement>> historyIn(const std::filesystem::path &path, const std::string &part)
@@ -191,6 +204,7 @@ ShopOnDesk shopOf(const std::shared_ptr<const Workshop> &workshop)
     shop.history = [path = workshop->path](const std::string &part) {
         return historyIn(path, part);
     };
+    shop.read = [path = workshop->path](const LookUp &look) { return readIn(path, look); };
     shop.workshop = workshop;
     shop.watch = [path = workshop->path](std::function<void()> changed) {
         return std::make_shared<ShopWatch>(path, std::move(changed));

@@ -202,6 +202,7 @@ void Desk::tellAreas(bool isOther)
     m_pen.setShop(m_shop);
     m_stock.setShop(m_shop, isOther);
     m_anywhere.setShop(m_shop);
+    m_buying.setShop(m_shop, isOther);
 }
 
 void Desk::setWho(const QString &who)

@@ -6,6 +6,7 @@
 #pragma once
 
 #include "app/desk/build/build_desk.h"
+#include "app/desk/buying/buying_desk.h"
 #include "app/desk/find/find_anywhere.h"
 #include "app/desk/handing/handing_out.h"
 #include "app/desk/shop/at_server.h"
@@ -38,6 +39,7 @@ class Desk : public QObject {
     Q_PROPERTY(flarestock::HandingOut *handing READ handing CONSTANT)
     Q_PROPERTY(flarestock::StockDesk *stock READ stock CONSTANT)
     Q_PROPERTY(flarestock::FindAnywhere *anywhere READ anywhere CONSTANT)
+    Q_PROPERTY(flarestock::BuyingDesk *buying READ buying CONSTANT)
     Q_PROPERTY(flarestock::Pen *pen READ pen CONSTANT)
     Q_PROPERTY(flarestock::BackingUp *backups READ backups CONSTANT)
     Q_PROPERTY(flarestock::AtServer *server READ server CONSTANT)
@@ -70,8 +72,13 @@ public:
     [[nodiscard]] BuildDesk *build() { return &m_build; }
     [[nodiscard]] HandingOut *handing() { return &m_handing; }
     [[nodiscard]] StockDesk *stock() { return &m_stock; }
+    [[nodiscard]] BuyingDesk *buying() { return &m_buying; }
     /// An area that shows is still being read.
-    [[nodiscard]] bool isLoading() const { return m_stock.isLooking() && m_stock.isLoading(); }
+    [[nodiscard]] bool isLoading() const
+    {
+        return (m_stock.isLooking() && m_stock.isLoading()) ||
+               (m_buying.isLooking() && m_buying.isLoading());
+    }
     [[nodiscard]] FindAnywhere *anywhere() { return &m_anywhere; }
     [[nodiscard]] Pen *pen() { return &m_pen; }
     [[nodiscard]] BackingUp *backups() { return &m_backups; }
@@ -141,6 +148,7 @@ private:
     HandingOut m_handing{m_pen};
     StockDesk m_stock{m_pen};
     FindAnywhere m_anywhere;
+    BuyingDesk m_buying{m_pen};
     BackingUp m_backups;
     AtServer m_server;
     QString m_who;

@@ -73,14 +73,20 @@ void Pen::actWhenNamed(std::function<void()> deed)
 
 void Pen::act(const QString &sentence, MadeBy make)
 {
+    act([sentence](const Wrote &) { return sentence; }, std::move(make));
+}
+
+void Pen::act(const Sentence &sentence, MadeBy make)
+{
     actWhenNamed([this, sentence, made = std::move(make)] {
-        write([sentence](const Wrote &) { return sentence; },
-              [made, writeShop = m_write](const By &by) {
-                  return writeShop([made, by](const ShopFile &file, const Workshop &workshop) {
-                      return made(file, workshop, by);
-                  });
-              },
-              false);
+        write(
+            sentence,
+            [made, writeShop = m_write](const By &by) {
+                return writeShop([made, by](const ShopFile &file, const Workshop &workshop) {
+                    return made(file, workshop, by);
+                });
+            },
+            false);
     });
 }
 
@@ -107,7 +113,7 @@ void Pen::write(const Sentence &sentence, const Writing &writing, bool isBack)
             if (result)
                 finished(*result, sentence(**result), isBack);
             else
-                refuse(said(result.error().sentence()));
+                refuse(saidProblem(result.error()));
         };
     });
     Q_EMIT changed();

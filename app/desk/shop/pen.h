@@ -26,7 +26,9 @@ class Pen : public QObject {
     Q_PROPERTY(bool busy READ isBusy NOTIFY changed)
     Q_PROPERTY(QString problem READ problem NOTIFY changed)
 public:
-    using MadeBy = std::function<Result<Action>(const ShopFile &, const Workshop &, const By &)>;
+    using MadeBy = std::function<Result<ToWrite>(const ShopFile &, const Workshop &, const By &)>;
+    /// What is said of an action once it is written down.
+    using Sentence = std::function<QString(const Wrote &wrote)>;
     using CountBy = std::function<Result<Count>(const Workshop &, const By &)>;
     /// What is said of a count once it is written down.
     using CountSaid = std::function<QString(const Counted &counted)>;
@@ -51,6 +53,7 @@ public:
 
     /// Writes an action; `sentence` is what it does. Nothing while another is under way.
     void act(const QString &sentence, MadeBy make);
+    void act(const Sentence &sentence, MadeBy make);
     /// Writes a count, then says what it found.
     void count(CountSaid said, CountBy make);
     /// Undoes the last action that was written down here.
@@ -74,7 +77,6 @@ private:
         QString sentence;
     };
     using Writing = std::function<Result<std::shared_ptr<const Wrote>>(const By &by)>;
-    using Sentence = std::function<QString(const Wrote &wrote)>;
     void actWhenNamed(std::function<void()> deed);
     void write(const Sentence &sentence, const Writing &writing, bool isBack);
     void finished(const std::shared_ptr<const Wrote> &wrote, const QString &sentence, bool isBack);

@@ -17,11 +17,25 @@ namespace flarestock {
 
 struct Wrote;
 
+/// An action, and what was seen in boxes, which is written down first. An action alone is one, too.
+struct ToWrite {
+    ToWrite() = default;
+    ToWrite(Action made) : action(std::move(made)) {} // NOLINT(google-explicit-constructor)
+    ToWrite(Action made, std::vector<BoxCheck> seen)
+        : action(std::move(made)), looks(std::move(seen))
+    {
+    }
+    Action action;
+    std::vector<BoxCheck> looks;
+};
+
 /// Makes an action out of the newest state of the shop. Problem: it cannot be done.
-using MakeAction = std::function<Result<Action>(const ShopFile &file, const Workshop &workshop)>;
+using MakeAction = std::function<Result<ToWrite>(const ShopFile &file, const Workshop &workshop)>;
 /// Writes that action into the shop and reads it anew; may be called from any thread. Problem: what
 /// makes it, read-only, disk full, a refusal of the ledger.
 using WriteShop = std::function<Result<std::shared_ptr<const Wrote>>(const MakeAction &make)>;
+/// Looks something up in the file, and in the shop as it is then. Problem: what it says.
+using LookUp = std::function<Result<void>(ShopFile &file, const Workshop &workshop)>;
 /// The same of what was counted, and of the difference that was found.
 using MakeCount = std::function<Result<Count>(const Workshop &workshop)>;
 using CountShop = std::function<Result<std::shared_ptr<const Wrote>>(const MakeCount &make)>;
@@ -56,6 +70,9 @@ struct ShopOnDesk {
     std::shared_ptr<const Workshop> workshop = nullptr;
     /// The movements of a part, oldest first; may be called from any thread.
     std::function<Result<std::vector<Movement>>(const std::string &part)> history = {};
+    /// Opens the shop to read it only; may be called from any thread. Problem: it cannot be read,
+    /// or what the looking up says. Empty: it was made without a file.
+    std::function<Result<void>(const LookUp &look)> read = {};
     /// The backups beside its file, where it can be written; each may be called from any thread.
     struct Backups {
         /// When the newest was taken, milliseconds since 1970, UTC; nothing where there is none.

@@ -63,4 +63,18 @@ QString saidDate(std::string_view iso, const QLocale &locale)
     return locale.toString(date, QStringLiteral("ddd d MMM yyyy"));
 }
 
+QString saidProblem(const Problem &problem)
+{
+    const auto isTyped = [](const std::string &text) {
+        return text.find("--") != std::string::npos ||
+               text.find("flarestock ") != std::string::npos;
+    };
+    Problem told = problem;
+    if (told.thing.rfind("--", 0) == 0)
+        told.thing.erase(0, 2);
+    if (isTyped(told.remedy))
+        told.remedy.clear();
+    return said(told.sentence());
+}
+
 } // namespace flarestock

@@ -10,6 +10,7 @@
 #pragma once
 
 #include "model/exact/money.h"
+#include "model/exact/problem.h"
 #include "model/exact/quantity.h"
 
 #include <QLocale>
@@ -34,5 +35,8 @@ namespace flarestock {
 [[nodiscard]] QString saidQuantity(const Quantity &quantity, const QLocale &locale = QLocale());
 /// "Sat 12 Dec 2026" of an ISO date; the text itself where it is none.
 [[nodiscard]] QString saidDate(std::string_view iso, const QLocale &locale = QLocale());
+
+/// A problem as one sentence, without what it advises for who types commands.
+[[nodiscard]] QString saidProblem(const Problem &problem);
 
 } // namespace flarestock
