@@ -24,7 +24,7 @@ FocusScope {
         },
         {
             name: qsTr("Buying"),
-            screen: ""
+            screen: "buying/BuyingArea.qml"
         },
         {
             name: qsTr("Trailer"),

@@ -1,0 +1,274 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/desk/buying/box/box_page.h"
+
+#include "app/buyer/receiving/receiving.h"
+#include "app/desk/buying/box/box_rows.h"
+#include "app/desk/buying/box/came_told.h"
+#include "app/desk/buying/buying_words.h"
+#include "app/desk/words/spoken.h"
+#include "model/exact/case_fold.h"
+
+#include <algorithm>
+
+namespace flarestock {
+
+namespace {
+
+QString saidTrouble(const Trouble &one)
+{
+    const QString much = said(one.quantity);
+    const QString part = said(one.part);
+    if (one.fault == ClaimFault::WrongPart)
+        return BoxPage::tr("%1 of %2 came in place of %3").arg(much, said(one.came), part);
+    return one.fault == ClaimFault::Damaged
+               ? BoxPage::tr("%1 of %2 came damaged").arg(much, part)
+               : BoxPage::tr("%1 of %2 is on the paper and not in the box").arg(much, part);
+}
+
+/// Whether an action has received something of an order, or claims something of it.
+bool isOf(const Action &action, const std::string &order)
+{
+    const auto has = [&order](const Record &record) {
+        const auto receipt = Receipt::read(record);
+        const auto claim = SupplierClaim::read(record);
+        return (receipt && receipt->order == order) || (claim && claim->order == order);
+    };
+    return std::any_of(action.records.begin(), action.records.end(), has) ||
+           std::any_of(action.afterwards.begin(), action.afterwards.end(), has);
+}
+
+} // namespace
+
+BoxPage::BoxPage(Pen &pen, QObject *parent)
+    : QObject(parent), m_pen(pen), m_rows(boxCells()), m_troubles({QStringLiteral("sentence")}),
+      m_came(cameCells()), m_form(pen)
+{
+    connect(&m_form, &TroubleForm::noted, this, [this](const Trouble &trouble) {
+        m_wrong.push_back(trouble);
+        showTicks();
+        Q_EMIT noted();
+    });
+    connect(&pen, &Pen::wrote, this,
+            [this](const std::shared_ptr<const Wrote> &wrote, const QString &, bool isBack) {
+                const bool isOurs = std::exchange(m_isPuttingAway, false) && !isBack;
+                if (isOurs && isOf(wrote->action, m_order.toStdString()))
+                    told(wrote);
+            });
+    connect(&pen, &Pen::changed, this,
+            [this] { m_isPuttingAway = m_isPuttingAway && m_pen.problem().isEmpty(); });
+}
+
+void BoxPage::setShop(const ShopOnDesk &shop, bool isOther)
+{
+    m_newest = shop.workshop;
+    m_history = shop.history;
+    if (isOther)
+        close();
+}
+
+void BoxPage::setUnits(Units units)
+{
+    m_units = units;
+    showTicks();
+}
+
+bool BoxPage::open(const QString &order)
+{
+    const BookedOrder *booked =
+        m_newest ? m_newest->bought.orders.order(order.toStdString()) : nullptr;
+    if (booked == nullptr || !booked->isOnItsWay())
+        return false;
+    if (order == m_order && m_result.isEmpty())
+        return true; // It is on the bench already, with what was ticked.
+    m_workshop = m_newest;
+    m_order = order;
+    m_document.clear();
+    m_result.clear();
+    m_wrong.clear();
+    m_came.become({});
+    m_ticks = Ticks(*booked, *m_workshop);
+    showTicks();
+    return true;
+}
+
+void BoxPage::close()
+{
+    m_order.clear();
+    m_result.clear();
+    m_document.clear();
+    m_wrong.clear();
+    m_ticks = Ticks();
+    m_came.become({});
+    showTicks();
+    m_workshop = nullptr;
+}
+
+void BoxPage::showTicks()
+{
+    m_rows.become(boxRows(m_ticks, m_units));
+    std::vector<Row> troubles;
+    for (const Trouble &one : m_wrong) {
+        troubles.push_back({QString::number(troubles.size()), {saidTrouble(one)}});
+    }
+    m_troubles.become(std::move(troubles));
+    Q_EMIT changed();
+}
+
+QString BoxPage::heading() const
+{
+    const BookedOrder *order =
+        m_workshop ? m_workshop->bought.orders.order(m_order.toStdString()) : nullptr;
+    return order ? tr("Box of %1, %2")
+                       .arg(m_order, saidSupplier(order->now().supplier, m_workshop->catalogue))
+                 : QString();
+}
+
+QString BoxPage::count() const
+{
+    const auto [there, all] = m_ticks.ticked();
+    return tr("%1 of %2 ticked").arg(there).arg(all);
+}
+
+QString BoxPage::lacking() const
+{
+    return saidLacking(m_ticks);
+}
+
+void BoxPage::setDocument(const QString &document)
+{
+    if (document == m_document)
+        return;
+    m_document = document;
+    Q_EMIT changed();
+}
+
+void BoxPage::toggle(int row)
+{
+    if (row < 0 || row >= m_rows.count())
+        return;
+    m_ticks.toggle(static_cast<std::size_t>(row));
+    showTicks();
+}
+
+void BoxPage::step(int row, int by)
+{
+    if (row < 0 || row >= m_rows.count())
+        return;
+    const auto at = static_cast<std::size_t>(row);
+    m_ticks.setCame(at, m_ticks.at(at).came + by);
+    showTicks();
+}
+
+void BoxPage::tickAll()
+{
+    for (std::size_t at = 0; at < m_ticks.all().size(); ++at)
+        m_ticks.setCame(at, std::max(m_ticks.at(at).came, m_ticks.at(at).count));
+    showTicks();
+}
+
+void BoxPage::setAmount(int row, const QString &typed)
+{
+    if (row < 0 || row >= m_rows.count())
+        return;
+    const auto at = static_cast<std::size_t>(row);
+    const auto amount =
+        quantityAsked(unlocalised(typed.trimmed()).toStdString(), *m_ticks.at(at).part);
+    if (!amount)
+        return m_pen.refuse(saidProblem(amount.error()));
+    m_pen.hear();
+    m_ticks.setCame(at, *amount);
+    showTicks();
+}
+
+void BoxPage::setMark(int row, const QString &mark)
+{
+    if (row < 0 || row >= m_rows.count())
+        return;
+    m_ticks.at(static_cast<std::size_t>(row)).mark = mark.trimmed().toStdString();
+    showTicks();
+}
+
+void BoxPage::setPlace(int row, const QString &place)
+{
+    if (row < 0 || row >= m_rows.count())
+        return;
+    m_ticks.at(static_cast<std::size_t>(row)).to = place.trimmed().toStdString();
+    showTicks();
+}
+
+int BoxPage::scan(const QString &code)
+{
+    const BookedOrder *order =
+        m_workshop ? m_workshop->bought.orders.order(m_order.toStdString()) : nullptr;
+    if (order == nullptr || !m_result.isEmpty())
+        return -1;
+    std::string wanted = code.trimmed().toStdString();
+    for (const OrderLine &line : order->now().lines)
+        if (!line.supplierNumber.empty() && sameFolded(line.supplierNumber, wanted))
+            wanted = line.part;
+    const auto row = m_ticks.scanned(wanted);
+    showTicks();
+    return row ? static_cast<int>(*row) : -1;
+}
+
+void BoxPage::beginTrouble(int row)
+{
+    if (row >= 0 && row < m_rows.count())
+        m_form.begin(m_workshop, m_ticks.at(static_cast<std::size_t>(row)).part->number);
+}
+
+void BoxPage::dropTrouble(int trouble)
+{
+    if (trouble < 0 || trouble >= static_cast<int>(m_wrong.size()))
+        return;
+    m_wrong.erase(m_wrong.begin() + trouble);
+    showTicks();
+}
+
+ReceivingWords BoxPage::words() const
+{
+    ReceivingWords words;
+    words.order = m_order.toStdString();
+    words.document = m_document.trimmed().toStdString();
+    m_ticks.tell(words);
+    for (const Trouble &one : m_wrong)
+        one.tell(words);
+    return words;
+}
+
+void BoxPage::putAway()
+{
+    if (m_order.isEmpty() || m_pen.isBusy())
+        return;
+    m_isPuttingAway = true;
+    m_pen.act(
+        Pen::Sentence(saidCame),
+        [asked = words()](const ShopFile &, const Workshop &now, const By &by) -> Result<ToWrite> {
+            const auto coming = comingAsked(asked, now.bought, now);
+            if (!coming)
+                return tl::unexpected(coming.error());
+            auto made = received(*coming, now.bought, now, by);
+            if (!made)
+                return tl::unexpected(made.error());
+            return ToWrite(std::move(made->action), std::move(made->looks));
+        });
+}
+
+/// The journal is asked for what the pieces cost the time before away from the window.
+void BoxPage::told(const std::shared_ptr<const Wrote> &wrote)
+{
+    m_result = saidCame(*wrote);
+    showTicks();
+    if (m_reading.isUnderWay())
+        return;
+    m_reading.run([this, wrote, history = m_history, units = m_units]() -> Errand::Back {
+        const auto rows = std::make_shared<std::vector<Row>>(cameRows(*wrote, history, units));
+        return [this, rows] {
+            m_came.become(std::move(*rows));
+            Q_EMIT changed();
+        };
+    });
+}
+
+} // namespace flarestock

@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: MIT
+//
+// Day strip: the days on which something arrives or is needed, one after the other, each with what
+// comes, what is needed, and how many parts are short from then on; and the same of one part, in
+// pieces. Days on which nothing happens are left out, which the words between say.
+//
+//   Sat 28 Nov, today     Wed 2 Dec, in 4 days      Sat 12 Dec, in 14 days
+//   4 by 2026-0003        1 by 2026-0005            31 for Coupe, fuel
+//   nothing short         nothing short             7 parts short
+
+#pragma once
+
+#include "app/desk/buying/buyers_book.h"
+#include "app/desk/rows/rows.h"
+#include "app/desk/words/units.h"
+
+namespace flarestock {
+
+/// day away weekend comes needs lacks share partComes partNeeds partLacks partShort says. `share`:
+/// how many are short, of the most on any day, from 0 to 1.
+[[nodiscard]] QStringList stripCells();
+/// `part`: whose pieces are told besides; empty: of none.
+[[nodiscard]] std::vector<Row> stripRows(const BuyersBook &book, const std::string &part,
+                                         Units units);
+
+} // namespace flarestock

@@ -1,0 +1,261 @@
+// SPDX-License-Identifier: MIT
+//
+// The fields of an order's form, and what was filled in as an action of the journal.
+
+#include "app/buyer/costing/late_charge.h"
+#include "app/buyer/order_lines.h"
+#include "app/buyer/ordering.h"
+#include "app/buyer/planned.h"
+#include "app/desk/buying/buying_words.h"
+#include "app/desk/buying/orders/order_form.h"
+#include "app/desk/words/spoken.h"
+
+#include <QDate>
+
+#include <array>
+
+namespace flarestock {
+
+namespace {
+
+constexpr std::array LateKinds{LateKind::Freight, LateKind::Duty, LateKind::Tax, LateKind::Credit,
+                               LateKind::Other};
+
+Row typedField(const char *key, const QString &title, const QString &value,
+               const QString &hint = {})
+{
+    return {QString::fromLatin1(key), {title, QStringLiteral("typed"), QStringList(), value, hint}};
+}
+
+Row choiceField(const char *key, const QString &title, const QStringList &choices)
+{
+    return {QString::fromLatin1(key),
+            {title, QStringLiteral("choice"), choices, QStringLiteral("0"), QString()}};
+}
+
+std::string filled(const QVariantMap &values, const char *key)
+{
+    return unlocalised(values.value(QString::fromLatin1(key)).toString().trimmed()).toStdString();
+}
+
+/// As one can type it back.
+QString asTyped(const Decimal &number)
+{
+    return localised(said(number.text()));
+}
+
+QString dayHint()
+{
+    return BuyingWords::tr("2026-12-12");
+}
+
+/// The price of a line where it is not the supplier's own for so many.
+QString ownPrice(const Order &order, const OrderLine &line, const Workshop &shop)
+{
+    for (const Supplier &supplier : shop.catalogue.suppliers()) {
+        const Part *part = supplier.id == order.supplier ? shop.catalogue.find(line.part) : nullptr;
+        const Offer *offer = part ? offerOf(supplier, *part, shop.catalogue) : nullptr;
+        if (offer && offer->priceEach(line.quantity) == line.priceEach)
+            return {};
+    }
+    return asTyped(line.priceEach.stripped());
+}
+
+std::vector<Row> changeFields(const OrderSubject &subject)
+{
+    const Order &now = subject.order()->now();
+    std::vector<Row> fields;
+    if (now.state == OrderState::Draft) {
+        const OrderLine *line = now.line(subject.part);
+        fields.push_back(typedField("part", BuyingWords::tr("part"), said(subject.part),
+                                    BuyingWords::tr("type or scan it; another one is a new line")));
+        fields.push_back(
+            typedField("quantity", BuyingWords::tr("how many, how much"),
+                       line ? saidQuantity({line->quantity.stripped(), line->unit}) : QString(),
+                       BuyingWords::tr("0: it is not ordered")));
+        fields.push_back(typedField("price", BuyingWords::tr("price of one"),
+                                    line ? ownPrice(now, *line, *subject.workshop) : QString(),
+                                    BuyingWords::tr("empty: his price for so many")));
+        fields.push_back(typedField("freight", BuyingWords::tr("freight"), asTyped(now.freight)));
+        fields.push_back(typedField("discount", BuyingWords::tr("discount off the goods"),
+                                    asTyped(now.discount)));
+    }
+    fields.push_back(
+        typedField("due", BuyingWords::tr("is to be here on"), said(now.due), dayHint()));
+    fields.push_back(typedField("note", BuyingWords::tr("note for the supplier"), said(now.note)));
+    return fields;
+}
+
+std::vector<Row> lateFields(const OrderSubject &subject)
+{
+    QStringList parts{BuyingWords::tr("all that came")};
+    for (const OrderLine &line : subject.order()->now().lines)
+        parts.append(said(line.part));
+    return {typedField("amount", BuyingWords::tr("what was charged"), {},
+                       said(subject.workshop->settings.currency.code())),
+            choiceField("kind", BuyingWords::tr("for what"),
+                        {BuyingWords::tr("freight"), BuyingWords::tr("duty"),
+                         BuyingWords::tr("tax"), BuyingWords::tr("a credit: it is paid back"),
+                         BuyingWords::tr("something else")}),
+            choiceField("part", BuyingWords::tr("who bears it"), parts),
+            typedField("document", BuyingWords::tr("whose paper says so"), {},
+                       BuyingWords::tr("carrier's invoice 4711"))};
+}
+
+std::vector<Row> newFields(const OrderSubject &subject)
+{
+    QStringList suppliers;
+    for (const Supplier &supplier : subject.workshop->catalogue.suppliers())
+        suppliers.append(said(supplier.name.empty() ? supplier.id : supplier.name));
+    return {choiceField("supplier", BuyingWords::tr("of whom"), suppliers),
+            typedField("part", BuyingWords::tr("part"), said(subject.part),
+                       BuyingWords::tr("type or scan it")),
+            typedField("quantity", BuyingWords::tr("how many, how much"), {}),
+            typedField("price", BuyingWords::tr("price of one"), {},
+                       BuyingWords::tr("empty: his price for so many")),
+            typedField("note", BuyingWords::tr("note for the supplier"), {})};
+}
+
+std::vector<std::string> lineTyped(const QVariantMap &values)
+{
+    std::string line = filled(values, "part") + ' ' + filled(values, "quantity");
+    if (const std::string price = filled(values, "price"); !price.empty())
+        line += " at " + price;
+    return {line};
+}
+
+/// Only what differs from the order as it stands is said.
+OrderWords changeWords(const Order &now, const QVariantMap &values)
+{
+    OrderWords words;
+    const std::string part = filled(values, "part");
+    if (!part.empty() && filled(values, "quantity") == "0")
+        words.without = {part};
+    else if (!part.empty())
+        words.lines = lineTyped(values);
+    const auto amount = [&](const char *key, const Decimal &was, std::string &word) {
+        if (values.contains(QString::fromLatin1(key)) && filled(values, key) != was.text())
+            word = filled(values, key);
+    };
+    amount("freight", now.freight, words.freight);
+    amount("discount", now.discount, words.discount);
+    if (filled(values, "due") != now.due)
+        words.due = filled(values, "due");
+    const std::string note =
+        values.value(QStringLiteral("note")).toString().trimmed().toStdString();
+    if (note != now.note)
+        words.note = note;
+    return words;
+}
+
+Result<Action> lateAction(const std::string &number, const QVariantMap &values,
+                          const ShopFile &file, const std::pair<const Workshop *, By> &shop)
+{
+    const auto &[now, by] = shop;
+    LateWords words;
+    words.order = number;
+    const auto kind = static_cast<std::size_t>(values.value(QStringLiteral("kind")).toInt());
+    words.kind = LateKinds.at(std::min(kind, LateKinds.size() - 1));
+    const auto amount = lateAmountAsked(filled(values, "amount"), words.kind);
+    if (!amount)
+        return tl::unexpected(amount.error());
+    words.amount = *amount;
+    const auto &lines = now->bought.orders.order(number)->now().lines;
+    const auto part = static_cast<std::size_t>(values.value(QStringLiteral("part")).toInt());
+    if (part > 0 && part <= lines.size())
+        words.onlyPart = lines[part - 1].part;
+    words.document = values.value(QStringLiteral("document")).toString().trimmed().toStdString();
+    auto made = chargedLate(words, {now->bought, file, *now}, by);
+    if (!made)
+        return tl::unexpected(made.error());
+    return std::move(made->action);
+}
+
+Result<Action> newAction(const OrderSubject &subject, const QVariantMap &values,
+                         const ShopFile &file, const std::pair<const Workshop *, By> &shop)
+{
+    const auto &[now, by] = shop;
+    const auto suppliers = subject.workshop->catalogue.suppliers();
+    const auto at = static_cast<std::size_t>(values.value(QStringLiteral("supplier")).toInt());
+    if (at >= suppliers.size())
+        return problem("the shop", "has no supplier", "Write one down first.");
+    OrderWords words;
+    words.lines = lineTyped(values);
+    if (const QString note = values.value(QStringLiteral("note")).toString(); !note.isEmpty())
+        words.note = note.trimmed().toStdString();
+    const auto rates = ratesOf(file);
+    if (!rates)
+        return tl::unexpected(rates.error());
+    words.written = *rates;
+    const auto draft = newOrder(suppliers[at].id, words, *now, by.at);
+    if (!draft)
+        return tl::unexpected(draft.error());
+    return openingOf({*draft}, file, by);
+}
+
+/// The order as it stands now. Problem: it has gone on since it was looked at.
+Result<const BookedOrder *> asSeen(const OrderSubject &subject, const Workshop &now)
+{
+    const auto order = orderAsked(subject.number, now.bought.orders);
+    if (order && (*order)->now().id != subject.order()->now().id)
+        return problem("order " + subject.number, "was changed at another seat just now",
+                       "It is shown as it is now: look at it, then do it again.");
+    return order;
+}
+
+} // namespace
+
+std::vector<Row> orderFields(OrderDeed deed, const OrderSubject &subject)
+{
+    switch (deed) {
+    case OrderDeed::New:
+        return newFields(subject);
+    case OrderDeed::Change:
+        return changeFields(subject);
+    case OrderDeed::Late:
+        return lateFields(subject);
+    case OrderDeed::Place:
+        break;
+    }
+    return {typedField("day", BuyingWords::tr("goes out on"), {}, BuyingWords::tr("empty: today")),
+            typedField("due", BuyingWords::tr("is to be here on"), said(subject.order()->now().due),
+                       BuyingWords::tr("empty: by his longest lead time"))};
+}
+
+Pen::MadeBy orderStep(OrderDeed deed, const OrderSubject &subject, const QVariantMap &values)
+{
+    return [=](const ShopFile &file, const Workshop &now, const By &by) -> Result<ToWrite> {
+        if (deed == OrderDeed::New)
+            return newAction(subject, values, file, {&now, by});
+        const auto order = asSeen(subject, now);
+        if (!order)
+            return tl::unexpected(order.error());
+        if (deed == OrderDeed::Late)
+            return lateAction(subject.number, values, file, {&now, by});
+        OrderWords words;
+        words.day = filled(values, "day");
+        words.due = filled(values, "due");
+        const auto next =
+            deed == OrderDeed::Place
+                ? orderPlaced((*order)->now(), words, now, by.at)
+                : orderChanged((*order)->now(), changeWords((*order)->now(), values), now);
+        if (!next)
+            return tl::unexpected(next.error());
+        return stepOf(*next, by);
+    };
+}
+
+Pen::MadeBy orderEnd(const OrderSubject &subject, OrderState state)
+{
+    return [=](const ShopFile &, const Workshop &now, const By &by) -> Result<ToWrite> {
+        const auto order = asSeen(subject, now);
+        if (!order)
+            return tl::unexpected(order.error());
+        const auto next = orderEnded((*order)->now(), state);
+        if (!next)
+            return tl::unexpected(next.error());
+        return stepOf(*next, by);
+    };
+}
+
+} // namespace flarestock

@@ -1,0 +1,171 @@
+// SPDX-License-Identifier: MIT
+//
+// The fields of a claim's form, and what was filled in as an action of the journal.
+
+#include "app/buyer/receiving/claiming.h"
+#include "app/desk/buying/buying_words.h"
+#include "app/desk/buying/owed/claim_form.h"
+#include "app/desk/buying/owed/owed_told.h"
+#include "app/desk/words/spoken.h"
+
+#include <array>
+
+namespace flarestock {
+
+namespace {
+
+constexpr std::array Faults{ClaimFault::Missing, ClaimFault::ShortDelivery, ClaimFault::Damaged,
+                            ClaimFault::WrongPart};
+
+Row written(const char *key, const QString &title, const QString &value, const QString &hint = {})
+{
+    return {QString::fromLatin1(key), {title, QStringLiteral("typed"), QStringList(), value, hint}};
+}
+
+Row chosen(const char *key, const QString &title, const QStringList &choices)
+{
+    return {QString::fromLatin1(key),
+            {title, QStringLiteral("choice"), choices, QStringLiteral("0"), QString()}};
+}
+
+std::string typed(const QVariantMap &values, const char *key)
+{
+    return unlocalised(values.value(QString::fromLatin1(key)).toString().trimmed()).toStdString();
+}
+
+Row noteField()
+{
+    return written("note", BuyingWords::tr("note"), {});
+}
+
+std::vector<Row> raiseFields(const ClaimSubject &subject)
+{
+    QStringList suppliers;
+    for (const Supplier &one : subject.workshop->catalogue.suppliers())
+        suppliers.append(said(one.name.empty() ? one.id : one.name));
+    QStringList faults;
+    for (const ClaimFault fault : Faults)
+        faults.append(saidFault(fault));
+    return {written("part", BuyingWords::tr("which part"), {}, BuyingWords::tr("type or scan it")),
+            written("quantity", BuyingWords::tr("how many, how much"), QStringLiteral("1")),
+            chosen("fault", BuyingWords::tr("what is wrong"), faults),
+            written("order", BuyingWords::tr("of which order"), {},
+                    BuyingWords::tr("2026-0007; empty: of none")),
+            chosen("supplier", BuyingWords::tr("else of whom"), suppliers),
+            written("boxOf", BuyingWords::tr("lacked in the box of"), {},
+                    BuyingWords::tr("where it lay in one")),
+            noteField()};
+}
+
+std::vector<Row> cameFields(const ClaimStanding &claim, const ClaimSubject &subject)
+{
+    const Part *part = subject.workshop->part(claim.now.part);
+    const QString owed =
+        part ? saidQuantity(Quantity::ofSmallest(claim.owed(), part->unit)) : QString();
+    return {written("came", BuyingWords::tr("how many, how much"), owed),
+            written("to", BuyingWords::tr("to which place"), {},
+                    claim.now.boxOf.empty() ? BuyingWords::tr("type or scan the bin: C4")
+                                            : BuyingWords::tr("empty: into its box")),
+            written("lot", BuyingWords::tr("its lot or serial"), {},
+                    BuyingWords::tr("where it has one")),
+            noteField()};
+}
+
+/// The claim as it stands now. Problem: it is not there, or has gone on since it was looked at.
+Result<const ClaimStanding *> asSeen(const ClaimSubject &subject, const Workshop &now)
+{
+    auto claim = now.bought.claims.find(subject.number.toStdString());
+    const ClaimStanding *seen = claimOf(subject.number, *subject.workshop);
+    if (claim && seen && (*claim)->now.id != seen->now.id)
+        return problem("claim " + subject.number.toStdString(),
+                       "was changed at another seat just now",
+                       "It is shown as it is now: look at it, then do it again.");
+    return claim;
+}
+
+Result<ToWrite> raisedAction(const ClaimSubject &subject, const QVariantMap &values,
+                             const Workshop &now, const By &by)
+{
+    RaiseWords words;
+    words.part = typed(values, "part");
+    words.quantity = typed(values, "quantity");
+    words.order = typed(values, "order");
+    words.boxOf = typed(values, "boxOf");
+    words.note = values.value(QStringLiteral("note")).toString().trimmed().toStdString();
+    const auto fault = static_cast<std::size_t>(values.value(QStringLiteral("fault")).toInt());
+    words.fault = text(Faults.at(std::min(fault, Faults.size() - 1)));
+    const auto suppliers = subject.workshop->catalogue.suppliers();
+    const auto at = static_cast<std::size_t>(values.value(QStringLiteral("supplier")).toInt());
+    if (words.order.empty() && at < suppliers.size())
+        words.supplier = suppliers[at].id;
+    const auto claim = raised(words, now.bought, now, by);
+    if (!claim)
+        return tl::unexpected(claim.error());
+    return Action{{claim->asRecord()}, {}};
+}
+
+SettleWords settleWords(ClaimDeed deed, const QVariantMap &values)
+{
+    SettleWords words;
+    words.note = values.value(QStringLiteral("note")).toString().trimmed().toStdString();
+    words.givenUp = deed == ClaimDeed::Drop;
+    if (deed == ClaimDeed::Credit)
+        words.credit = typed(values, "credit");
+    if (deed != ClaimDeed::Came)
+        return words;
+    words.came = typed(values, "came");
+    words.to = typed(values, "to");
+    words.lot = typed(values, "lot");
+    return words;
+}
+
+} // namespace
+
+std::vector<Row> claimFields(ClaimDeed deed, const ClaimSubject &subject)
+{
+    const ClaimStanding *claim =
+        deed == ClaimDeed::Raise ? nullptr : claimOf(subject.number, *subject.workshop);
+    if (claim == nullptr)
+        return raiseFields(subject);
+    switch (deed) {
+    case ClaimDeed::Promise:
+        return {written("day", BuyingWords::tr("by which day"), said(claim->now.day),
+                        BuyingWords::tr("2026-12-12"))};
+    case ClaimDeed::Came:
+        return cameFields(*claim, subject);
+    case ClaimDeed::Credit:
+        return {written("credit", BuyingWords::tr("what he pays back"), {},
+                        said(subject.workshop->settings.currency.code())),
+                noteField()};
+    case ClaimDeed::Drop:
+    case ClaimDeed::Raise:
+        break;
+    }
+    return {noteField()};
+}
+
+Pen::MadeBy claimStep(ClaimDeed deed, const ClaimSubject &subject, const QVariantMap &values)
+{
+    return [=](const ShopFile &file, const Workshop &now, const By &by) -> Result<ToWrite> {
+        if (deed == ClaimDeed::Raise)
+            return raisedAction(subject, values, now, by);
+        const auto claim = asSeen(subject, now);
+        if (!claim)
+            return tl::unexpected(claim.error());
+        if (deed == ClaimDeed::Promise) {
+            const auto step = promisedBy(**claim, typed(values, "day"), by);
+            if (!step)
+                return tl::unexpected(step.error());
+            return Action{{step->asRecord()}, {}};
+        }
+        auto made = settled(**claim, settleWords(deed, values), {now.bought, file, now}, by);
+        if (!made)
+            return tl::unexpected(made.error());
+        std::vector<BoxCheck> looks;
+        if (made->look)
+            looks.push_back(*made->look);
+        return ToWrite(std::move(made->action), std::move(looks));
+    };
+}
+
+} // namespace flarestock

@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: MIT
+//
+// One thing that is known: what it is about, and in words below it how it stands.
+
+import QtQuick
+import Flarestock.Screens
+
+Column {
+    id: root
+
+    required property string title
+    required property string detail
+    required property bool flagged
+
+    spacing: 1
+    Accessible.role: Accessible.StaticText
+    Accessible.name: qsTr("%1: %2").arg(title).arg(detail)
+
+    Words {
+        width: root.width
+        text: root.title
+        wrapMode: Text.Wrap
+    }
+    Words {
+        width: root.width
+        text: root.flagged ? qsTr("! %1").arg(root.detail) : root.detail
+        small: true
+        strong: root.flagged
+        color: root.flagged ? Theme.caution : Theme.quiet
+        wrapMode: Text.Wrap
+    }
+}

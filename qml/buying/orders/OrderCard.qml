@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: MIT
+//
+// An order in the list of orders.
+
+import QtQuick
+import Flarestock.Screens
+
+BuyingCard {
+    required property string key
+    required property string supplier
+    required property string stands
+    required property string days
+    required property string total
+
+    objectName: "orderCard"
+    number: key
+    figure: total
+    title: supplier
+    detail: qsTr("%1  ·  %2").arg(stands).arg(days)
+}

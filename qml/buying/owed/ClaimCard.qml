@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: MIT
+//
+// A claim in the list of what is owed.
+
+import QtQuick
+import Flarestock.Screens
+
+BuyingCard {
+    required property string key
+    required property string owed
+    required property string supplier
+    required property string fault
+    required property string stands
+
+    objectName: "claimCard"
+    number: key
+    title: owed
+    figure: stands
+    detail: qsTr("%1  ·  %2").arg(fault).arg(supplier)
+}

@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: MIT
+//
+// A line of a slip: how much of what, at which price, and why more than is needed.
+
+import QtQuick
+import Flarestock.Screens
+
+Column {
+    id: root
+
+    required property var modelData
+
+    spacing: 1
+    Accessible.role: Accessible.StaticText
+    Accessible.name: qsTr("%1 of %2, %3 each, %4. %5").arg(modelData.quantity).arg(modelData.part)
+        .arg(modelData.each).arg(modelData.cost).arg(modelData.why)
+
+    Item {
+        width: root.width
+        height: number.height
+
+        Words {
+            id: much
+
+            width: 58
+            text: root.modelData.quantity
+            strong: true
+            fontSizeMode: Text.HorizontalFit
+            minimumPixelSize: 8
+        }
+        Words {
+            id: number
+
+            x: 64
+            width: each.x - x - 4
+            text: root.modelData.part
+            wrapMode: Text.WrapAnywhere
+        }
+        Words {
+            id: each
+
+            x: cost.x - width - 8
+            text: root.modelData.each
+            small: true
+            quiet: true
+            height: cost.height
+            verticalAlignment: Text.AlignVCenter
+        }
+        Words {
+            id: cost
+
+            anchors.right: parent.right
+            text: root.modelData.cost
+            strong: true
+        }
+    }
+    Words {
+        x: 64
+        width: root.width - 64
+        text: root.modelData.what
+        small: true
+        quiet: true
+        wrapMode: Text.Wrap
+    }
+    Words {
+        x: 64
+        visible: text !== ""
+        width: root.width - 64
+        text: root.modelData.why
+        small: true
+        color: Theme.accent
+        wrapMode: Text.Wrap
+    }
+}

@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: MIT
+//
+// One sum below a slip or an order.
+
+import QtQuick
+import Flarestock.Screens
+
+Item {
+    id: root
+
+    required property string title
+    required property string figure
+    property bool strong: false
+
+    implicitHeight: Math.max(name.height, amount.height)
+    Accessible.role: Accessible.StaticText
+    Accessible.name: qsTr("%1: %2").arg(title).arg(figure)
+
+    Words {
+        id: name
+
+        width: root.width - amount.width - 8
+        text: root.title
+        small: !root.strong
+        quiet: !root.strong
+        strong: root.strong
+        wrapMode: Text.Wrap
+    }
+    Words {
+        id: amount
+
+        anchors.right: parent.right
+        text: root.figure
+        strong: root.strong
+    }
+}

@@ -1,0 +1,268 @@
+// SPDX-License-Identifier: MIT
+//
+// A buyer at work, by keyboard alone, in the real window on the demo shop: what is short is looked
+// at, planned, drafted, placed; a box comes with a bracket missing, which becomes a claim, is
+// promised and comes. At each step the shop's file is asked by the code that the commands ask.
+
+#include "buying_on_screen.h"
+
+using namespace flarestock;
+
+class BuyingByKeyboard : public QObject, protected BuyingOnScreen {
+    Q_OBJECT
+private Q_SLOTS:
+    void initTestCase() { open(); }
+    void whatIsShortIsWhatTheBuyerSays();
+    void slipsAreThePlan();
+    void aSlipBecomesADraft();
+    void aDraftIsChangedAndPlaced();
+    void aBoxIsTickedOffAndLacksABracket();
+    void whatIsOwedIsPromisedAndComes();
+    void anInvoiceThatComesLateIsBorne();
+    void nothingIsWarnedAbout();
+
+private:
+    /// The row of a list whose cell says so; -1 where none does.
+    static int rowWith(Rows *rows, const char *name, const QString &text)
+    {
+        for (int row = 0; row < rows->count(); ++row)
+            if (cell(rows, row, name) == text)
+                return row;
+        return -1;
+    }
+    void turnTo(int page)
+    {
+        key(static_cast<Qt::Key>(Qt::Key_1 + page), Qt::ControlModifier);
+        QTRY_COMPARE(buying().page(), page);
+        awaitBuying();
+    }
+    [[nodiscard]] const BookedOrder *orderIn(const Workshop &shop) const
+    {
+        return shop.bought.orders.order(m_order.toStdString());
+    }
+
+    QString m_order; ///< The one that the journey is about.
+};
+
+void BuyingByKeyboard::whatIsShortIsWhatTheBuyerSays()
+{
+    showBuying();
+    const auto shop = inFile();
+    const auto lacking = shortages();
+    QVERIFY(lacking.size() > 50);
+    Rows *lines = buying().lacking()->lines();
+    QCOMPARE(lines->count(), static_cast<int>(lacking.size()));
+    for (int row = 0; row < lines->count(); ++row) {
+        const Shortage &one = lacking[static_cast<std::size_t>(row)];
+        QCOMPARE(cell(lines, row, "part").toStdString(), one.part);
+        if (const Part *part = shop->part(one.part); !isLength(part->unit))
+            QCOMPARE(cell(lines, row, "lacks").toStdString(), one.quantity.stripped().text());
+    }
+    QTRY_COMPARE(focusName(*m_window), QStringLiteral("lackingLine"));
+    const QString first = buying().lacking()->selected();
+    key(Qt::Key_Down);
+    QVERIFY(buying().lacking()->selected() != first);
+    QTRY_COMPARE(words("lackingPart"), buying().lacking()->part());
+    pictureOfBuying("short");
+    key(Qt::Key_Home);
+    QCOMPARE(buying().lacking()->selected(), first);
+}
+
+void BuyingByKeyboard::slipsAreThePlan()
+{
+    turnTo(BuyingDesk::Slips);
+    const auto shop = inFile();
+    const auto file = ShopFile::open(m_file.toStdString(), OpenMode::ReadOnly).value();
+    const PlanWanted wanted{shortages(), today()};
+    const PurchasePlan plan = plannedFor(*shop, ratesOf(file).value(), wanted);
+    Rows *slips = buying().slips()->slips();
+    QCOMPARE(slips->count(), static_cast<int>(plan.orders.size()));
+    for (int row = 0; row < slips->count(); ++row) {
+        const ProposedOrder &order = plan.orders[static_cast<std::size_t>(row)];
+        QCOMPARE(cell(slips, row, "total"), saidMoney({order.total, order.currency}));
+        QCOMPARE(slips->cell(row, QStringLiteral("lines")).toList().size(),
+                 static_cast<qsizetype>(order.lines.size()));
+    }
+    QCOMPARE(cell(buying().slips()->aims(), 0, "worth"),
+             saidMoney({plan.figures.worth, shop->settings.currency}));
+    pictureOfBuying("slips");
+    QTRY_COMPARE(focusName(*m_window), QStringLiteral("aim-cheapest"));
+    press("aim-parcels");
+    QCOMPARE(buying().slips()->aim(), QStringLiteral("parcels"));
+    press("aim-cheapest");
+    QCOMPARE(buying().slips()->slips()->count(), static_cast<int>(plan.orders.size()));
+}
+
+void BuyingByKeyboard::aSlipBecomesADraft()
+{
+    const int before = static_cast<int>(inFile()->bought.orders.orders.size());
+    const int slip =
+        rowWith(buying().slips()->slips(), "name", QStringLiteral("Millpond Pump Works"));
+    QVERIFY(slip >= 0);
+    const QString total = cell(buying().slips()->slips(), slip, "total");
+    item(qPrintable(QStringLiteral("slip-") + cell(buying().slips()->slips(), slip, "key")))
+        ->forceActiveFocus(Qt::TabFocusReason);
+    key(Qt::Key_Tab);
+    QCOMPARE(focusName(*m_window), QStringLiteral("slipDraft"));
+    key(Qt::Key_Return);
+    awaitBuying();
+    QVERIFY2(words("lastStep").startsWith(QStringLiteral("Drafted: ")),
+             qPrintable(words("lastStep")));
+    QCOMPARE(static_cast<int>(inFile()->bought.orders.orders.size()), before + 1);
+    m_order = cell(buying().slips()->slips(), slip, "draft");
+    QVERIFY(!m_order.isEmpty());
+    key(Qt::Key_Z,
+        Qt::ControlModifier); // A draft that is taken back is cancelled, and leads nowhere.
+    awaitBuying();
+    QTRY_COMPARE(cell(buying().slips()->slips(), slip, "draft"), QString());
+    QCOMPARE(orderIn(*inFile())->standing(), OrderStanding::Cancelled);
+    buying().slips()->draft(cell(buying().slips()->slips(), slip, "key"));
+    awaitBuying();
+    m_order = cell(buying().slips()->slips(), slip, "draft");
+    turnTo(BuyingDesk::Orders);
+    buying().orders()->select(m_order);
+    QCOMPARE(
+        cell(buying().orders()->orders(), buying().orders()->orders()->rowOf(m_order), "total"),
+        total);
+}
+
+void BuyingByKeyboard::aDraftIsChangedAndPlaced()
+{
+    const std::size_t lacked = shortages().size();
+    buying().orders()->setLine(QStringLiteral("CB-4"));
+    press("deed-change");
+    QTRY_VERIFY(item("field-note") != nullptr);
+    QCOMPARE(words("field-part"), QStringLiteral("CB-4"));
+    QCOMPARE(words("field-quantity"), QStringLiteral("1"));
+    write("field-note", "leave it at the gate");
+    pictureOfBuying("change");
+    key(Qt::Key_Return);
+    awaitBuying();
+    QTRY_VERIFY(item("field-note") == nullptr);
+    QCOMPARE(orderIn(*inFile())->now().note, std::string("leave it at the gate"));
+    QCOMPARE(orderIn(*inFile())->standing(), OrderStanding::Draft);
+    press("deed-place");
+    QTRY_VERIFY(item("field-due") != nullptr);
+    write("field-due", "when it pleases");
+    key(Qt::Key_Return);
+    awaitBuying();
+    QTRY_VERIFY(!words("sheetProblem").isEmpty());
+    QVERIFY(!words("sheetProblem").contains(QStringLiteral("--")));
+    key(Qt::Key_A, Qt::ControlModifier);
+    type("2026-12-09");
+    key(Qt::Key_Return);
+    awaitBuying();
+    QTRY_VERIFY(item("field-due") == nullptr);
+    QCOMPARE(words("orderState"), QStringLiteral("placed"));
+    QCOMPARE(orderIn(*inFile())->now().due, std::string("2026-12-09"));
+    QVERIFY(shortages().size() < lacked);
+    QTRY_COMPARE(buying().lacking()->lines()->count(), static_cast<int>(shortages().size()));
+    pictureOfBuying("order");
+}
+
+void BuyingByKeyboard::aBoxIsTickedOffAndLacksABracket()
+{
+    const auto before = inFile();
+    press("deed-receive");
+    QTRY_COMPARE(focusName(*m_window), QStringLiteral("tickLine"));
+    Rows *ticks = buying().box()->ticks();
+    key(Qt::Key_Home);
+    for (int row = 0; cell(ticks, row, "part") != QStringLiteral("CB-4"); ++row)
+        key(Qt::Key_Down);
+    key(Qt::Key_Space);
+    const int pump = rowWith(ticks, "part", QStringLiteral("EP-460M"));
+    QCOMPARE(buying().box()->scan(QStringLiteral("EP-460M")), pump);
+    for (int row = rowWith(ticks, "part", QStringLiteral("CB-4")); row < pump; ++row)
+        key(Qt::Key_Down);
+    key(Qt::Key_Return);
+    QTRY_COMPARE(focusName(*m_window), QStringLiteral("handMark"));
+    type("SN-40718");
+    key(Qt::Key_Tab);
+    QCOMPARE(focusName(*m_window), QStringLiteral("handPlace"));
+    type("a2");
+    key(Qt::Key_Return);
+    QTRY_COMPARE(focusName(*m_window), QStringLiteral("tickLine"));
+    while (cell(ticks, item("boxList")->property("currentIndex").toInt(), "part") !=
+           QStringLiteral("CL-T60"))
+        key(Qt::Key_Down);
+    key(Qt::Key_Space);
+    QVERIFY2(words("boxLacks").contains(QStringLiteral("BK-460")), qPrintable(words("boxLacks")));
+    pictureOfBuying("box");
+    buying().box()->setPlace(rowWith(ticks, "part", QStringLiteral("CB-4")), QStringLiteral("A2"));
+    press("putAway");
+    awaitBuying();
+    QTRY_VERIFY2(!words("boxResult").isEmpty(), qPrintable(words("boxProblem")));
+    QTRY_VERIFY(buying().box()->came()->count() >= 3);
+    const auto after = inFile();
+    QCOMPARE(after->bought.claims.claims.size(), before->bought.claims.claims.size() + 1);
+    const SupplierClaim &claim = after->bought.claims.claims.back().now;
+    QCOMPARE(claim.part, std::string("BK-460"));
+    QCOMPARE(claim.boxOf, std::string("EP-460M"));
+    QCOMPARE(claim.boxLot, std::string("SN-40718"));
+    QCOMPARE(after->ledger.balance({"EP-460M", "A2", "SN-40718", PieceCondition::New}).quantity, 1);
+    QCOMPARE(after->looks.size(), before->looks.size() + 1);
+    QCOMPARE(orderIn(*after)->received("EP-460M"), 1);
+    // What it carries is what the order landed for: 286.00 each, freight none from 250, tax back.
+    QCOMPARE(after->ledger.balance({"EP-460M", "A2", "SN-40718", PieceCondition::New}).value,
+             286'000'000);
+    pictureOfBuying("came");
+    press("boxDone");
+    QTRY_COMPARE(words("orderState"), QStringLiteral("partly received"));
+}
+
+void BuyingByKeyboard::whatIsOwedIsPromisedAndComes()
+{
+    turnTo(BuyingDesk::Owed);
+    QCOMPARE(buying().owed()->open(), 1);
+    press("deed-promise");
+    write("field-day", "2026-12-04");
+    key(Qt::Key_Return);
+    awaitBuying();
+    QTRY_VERIFY(item("field-day") == nullptr);
+    const auto claim = [this] { return inFile()->bought.claims.claims.back(); };
+    QCOMPARE(claim().now.state, ClaimState::Promised);
+    QCOMPARE(claim().now.day, std::string("2026-12-04"));
+    pictureOfBuying("owed");
+    key(Qt::Key_Z, Qt::ControlModifier);
+    awaitBuying();
+    QTRY_COMPARE(claim().now.state, ClaimState::Raised);
+    press("deed-came");
+    QTRY_VERIFY(item("field-came") != nullptr);
+    key(Qt::Key_Return); // All of it, into the box that lacked it.
+    awaitBuying();
+    QTRY_VERIFY(item("field-came") == nullptr);
+    QCOMPARE(claim().now.state, ClaimState::PieceCame);
+    QVERIFY(inFile()->looks.back().missing.empty());
+    QCOMPARE(buying().owed()->open(), 0);
+}
+
+void BuyingByKeyboard::anInvoiceThatComesLateIsBorne()
+{
+    const auto carries = [this] {
+        const auto shop = inFile();
+        return shop->ledger.balance({"EP-460M", "A2", "SN-40718", PieceCondition::New}).value;
+    };
+    turnTo(BuyingDesk::Orders);
+    buying().orders()->select(m_order);
+    press("deed-late");
+    QTRY_VERIFY(item("field-amount") != nullptr);
+    write("field-amount", "12.00");
+    item("choice-part")->forceActiveFocus(Qt::TabFocusReason);
+    while (item("choice-part")->property("displayText").toString() != QStringLiteral("EP-460M"))
+        key(Qt::Key_Down);
+    press("doDeed");
+    awaitBuying();
+    QTRY_VERIFY2(item("field-amount") == nullptr, qPrintable(words("sheetProblem")));
+    QCOMPARE(carries(), 298'000'000); // The only one that came bears all of it.
+    key(Qt::Key_Z, Qt::ControlModifier);
+    awaitBuying();
+    QTRY_COMPARE(carries(), 286'000'000);
+}
+
+void BuyingByKeyboard::nothingIsWarnedAbout()
+{
+    QCOMPARE(m_screens->warnings(), QStringList());
+}
+
+QTEST_MAIN(BuyingByKeyboard)
+#include "tst_buying_by_keyboard.moc"
