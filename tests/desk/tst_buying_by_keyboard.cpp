@@ -5,6 +5,9 @@
 // promised and comes. At each step the shop's file is asked by the code that the commands ask.
 
 #include "buying_on_screen.h"
+#include "model/exchange/papers/order_csv.h"
+
+#include <QFile>
 
 using namespace flarestock;
 
@@ -16,6 +19,7 @@ private Q_SLOTS:
     void slipsAreThePlan();
     void aSlipBecomesADraft();
     void aDraftIsChangedAndPlaced();
+    void anOrderGoesOutAsFiles();
     void aBoxIsTickedOffAndLacksABracket();
     void whatIsOwedIsPromisedAndComes();
     void anInvoiceThatComesLateIsBorne();
@@ -158,6 +162,30 @@ void BuyingByKeyboard::aDraftIsChangedAndPlaced()
     QVERIFY(shortages().size() < lacked);
     QTRY_COMPARE(buying().lacking()->lines()->count(), static_cast<int>(shortages().size()));
     pictureOfBuying("order");
+}
+
+/// The file is chosen in the desktop's own dialogue, which a test cannot see.
+void BuyingByKeyboard::anOrderGoesOutAsFiles()
+{
+    const auto written = [this](const char *kind) {
+        const QString path = m_folder.filePath(QStringLiteral("order.") + QLatin1String(kind));
+        buying().orders()->writePaper(QString::fromLatin1(kind), QUrl::fromLocalFile(path));
+        if (!QTest::qWaitFor([this] { return !buying().orders()->isWriting(); }, 60000))
+            return QByteArray();
+        QFile file(path);
+        return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+    };
+    const Order order = orderIn(*inFile())->now();
+    QCOMPARE(written("csv").toStdString(), orderCsv(order));
+    QVERIFY2(words("lastStep").contains(QStringLiteral("order.csv")),
+             qPrintable(words("lastStep")));
+    QVERIFY(written("pdf").startsWith("%PDF-"));
+    QVERIFY(written("xlsx").startsWith("PK"));
+    buying().orders()->writePaper(QStringLiteral("csv"),
+                                  QUrl::fromLocalFile(QStringLiteral("/no/such/folder/order.csv")));
+    QTRY_VERIFY(!buying().orders()->isWriting());
+    QVERIFY2(words("lastStep").contains(QStringLiteral("/no/such/folder")),
+             qPrintable(words("lastStep")));
 }
 
 void BuyingByKeyboard::aBoxIsTickedOffAndLacksABracket()

@@ -18,6 +18,7 @@ FocusScope {
     required property bool late
     required property var lines
     required property string goods
+    required property string goodsWhy
     required property string freight
     required property string freightWhy
     required property string tax
@@ -131,19 +132,22 @@ FocusScope {
         }
         SlipSum {
             width: foot.width
-            title: qsTr("goods")
+            title: root.goodsWhy === "" ? qsTr("goods") : qsTr("goods, %1").arg(root.goodsWhy)
             figure: root.goods
+            strong: false
         }
         SlipSum {
             width: foot.width
             title: root.freightWhy === "" ? qsTr("freight")
                                           : qsTr("freight, %1").arg(root.freightWhy)
             figure: root.freight
+            strong: false
         }
         SlipSum {
             width: foot.width
             title: root.taxWhy === "" ? qsTr("tax") : qsTr("tax %1").arg(root.taxWhy)
             figure: root.tax
+            strong: false
         }
         SlipSum {
             width: foot.width

@@ -10,7 +10,7 @@ Item {
 
     required property string title
     required property string figure
-    property bool strong: false
+    required property bool strong
 
     implicitHeight: Math.max(name.height, amount.height)
     Accessible.role: Accessible.StaticText

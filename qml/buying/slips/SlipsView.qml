@@ -37,6 +37,12 @@ FocusScope {
             scroll.contentX = left + item.width - scroll.width + 8;
     }
 
+    Timer {
+        id: soon // Once the plan is there, which aim holds has the keyboard.
+
+        interval: 0
+        onTriggered: root.enter()
+    }
     ColumnLayout {
         anchors.fill: parent
         spacing: root.roomy ? 10 : 6
@@ -58,7 +64,7 @@ FocusScope {
                 model: root.page.aims
                 onCountChanged: {
                     if (scroll.activeFocus)
-                        Qt.callLater(root.enter);
+                        soon.restart();
                 }
 
                 AimButton {

@@ -50,16 +50,12 @@ std::shared_ptr<const SlipBook> SlipBook::none(const std::shared_ptr<const Works
     return book;
 }
 
-std::vector<Order> SlipBook::drafts(PlanAim aim, const ProposedOrder *only) const
+std::vector<Order> SlipBook::drafts(PlanAim aim, const ProposedOrder &only) const
 {
     PurchasePlan wanted = plan(aim);
-    if (only != nullptr) {
-        const Supplier *supplier = only->supplier;
-        const Currency currency = only->currency;
-        std::erase_if(wanted.orders, [&](const ProposedOrder &one) {
-            return one.supplier != supplier || !(one.currency == currency);
-        });
-    }
+    std::erase_if(wanted.orders, [&only](const ProposedOrder &one) {
+        return one.supplier != only.supplier || !(one.currency == only.currency);
+    });
     return draftsOf(wanted, workshop->catalogue, today);
 }
 

@@ -33,8 +33,8 @@ struct SlipBook {
     {
         return plans.at(static_cast<std::size_t>(aim));
     }
-    /// The drafts of the plan's order to that supplier in that currency; of all for no supplier.
-    [[nodiscard]] std::vector<Order> drafts(PlanAim aim, const ProposedOrder *only) const;
+    /// The drafts of one of the plan's orders.
+    [[nodiscard]] std::vector<Order> drafts(PlanAim aim, const ProposedOrder &only) const;
 };
 
 /// Drafts of a book's plan.

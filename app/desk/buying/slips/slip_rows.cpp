@@ -138,10 +138,15 @@ QString saidFreight(const Slip &slip)
                                  .arg(slip.money(step.cost), slip.money(step.from)));
             break;
         }
-    if (supplier.minimumOrder.sign() > 0)
-        why.append(
-            BuyingWords::tr("he sends nothing below %1").arg(slip.money(supplier.minimumOrder)));
     return why.join(QStringLiteral("; "));
+}
+
+/// The least that he sends; empty where he sends anything.
+QString saidMinimum(const Slip &slip)
+{
+    const Decimal &least = slip.order.supplier->minimumOrder;
+    return least.sign() > 0 ? BuyingWords::tr("he sends nothing below %1").arg(slip.money(least))
+                            : QString();
 }
 
 QString saidTax(const Slip &slip)
@@ -195,8 +200,9 @@ Row slipRow(const Slip &slip)
     const auto count = static_cast<int>(order.lines.size());
     return {slipKey(order),
             {name, saidDays(slip), !order.orderBy.empty() && order.orderBy < slip.book.today, lines,
-             slip.money(order.goods), slip.money(order.freight), saidFreight(slip),
-             slip.money(order.tax), saidTax(slip), total, worth, draftThere(slip),
+             slip.money(order.goods), saidMinimum(slip), slip.money(order.freight),
+             saidFreight(slip), slip.money(order.tax), saidTax(slip), total, worth,
+             draftThere(slip),
              (count == 1 ? BuyingWords::tr("%1, %2: 1 line, %3").arg(name, saidDays(slip), total)
                          : BuyingWords::tr("%1, %2: %3 lines, %4")
                                .arg(name, saidDays(slip), QString::number(count), total))}};
@@ -220,11 +226,11 @@ std::vector<Row> aimRows(const SlipBook &book)
 
 QStringList slipCells()
 {
-    return {QStringLiteral("name"),       QStringLiteral("days"),  QStringLiteral("late"),
-            QStringLiteral("lines"),      QStringLiteral("goods"), QStringLiteral("freight"),
-            QStringLiteral("freightWhy"), QStringLiteral("tax"),   QStringLiteral("taxWhy"),
-            QStringLiteral("total"),      QStringLiteral("worth"), QStringLiteral("draft"),
-            QStringLiteral("says")};
+    return {QStringLiteral("name"),    QStringLiteral("days"),       QStringLiteral("late"),
+            QStringLiteral("lines"),   QStringLiteral("goods"),      QStringLiteral("goodsWhy"),
+            QStringLiteral("freight"), QStringLiteral("freightWhy"), QStringLiteral("tax"),
+            QStringLiteral("taxWhy"),  QStringLiteral("total"),      QStringLiteral("worth"),
+            QStringLiteral("draft"),   QStringLiteral("says")};
 }
 
 QString slipKey(const ProposedOrder &order)

@@ -15,9 +15,9 @@ namespace flarestock {
 [[nodiscard]] QStringList aimCells();
 [[nodiscard]] std::vector<Row> aimRows(const SlipBook &book);
 
-/// name days late lines goods freight freightWhy tax taxWhy total worth draft says. `lines` is a
-/// list of maps: part what quantity each cost why; `draft` the number of a draft that is there
-/// already, empty where none is.
+/// name days late lines goods goodsWhy freight freightWhy tax taxWhy total worth draft says.
+/// `lines` is a list of maps: part what quantity each cost why; `draft` the number of a draft that
+/// is there already, empty where none is.
 [[nodiscard]] QStringList slipCells();
 [[nodiscard]] std::vector<Row> slipRows(const SlipBook &book, PlanAim aim, Units units);
 [[nodiscard]] QString slipKey(const ProposedOrder &order);

@@ -124,17 +124,23 @@ void SlipsPage::draft(const QString &key)
 {
     if (!m_book || !m_book->problem.empty())
         return;
-    const ProposedOrder *only = nullptr;
-    for (const ProposedOrder &order : m_book->plan(m_aim).orders)
-        if (slipKey(order) == key)
-            only = &order;
-    if (!key.isEmpty() && only == nullptr)
-        return;
-    m_pen.act(Pen::Sentence(saidDrafted),
-              [drafting = Drafting{m_book, m_book->drafts(m_aim, only)}](
-                  const ShopFile &file, const Workshop &now, const By &by) -> Result<ToWrite> {
-                  return drafted(drafting, file, now, by);
-              });
+    Drafting drafting{m_book, {}};
+    for (const ProposedOrder &order : m_book->plan(m_aim).orders) {
+        const QString slip = slipKey(order);
+        const bool hasDraft =
+            !m_slips.cell(m_slips.rowOf(slip), QStringLiteral("draft")).toString().isEmpty();
+        if (key.isEmpty() ? hasDraft : slip != key)
+            continue; // Of all those that have no draft yet.
+        for (Order &draft : m_book->drafts(m_aim, order))
+            drafting.drafts.push_back(std::move(draft));
+    }
+    if (drafting.drafts.empty())
+        return m_pen.refuse(tr("Each of these slips has a draft already; look at the orders."));
+    m_pen.act(
+        Pen::Sentence(saidDrafted),
+        [drafting](const ShopFile &file, const Workshop &now, const By &by) -> Result<ToWrite> {
+            return drafted(drafting, file, now, by);
+        });
 }
 
 } // namespace flarestock

@@ -44,7 +44,7 @@ public:
     [[nodiscard]] Rows *aims() { return &m_aims; }
     [[nodiscard]] Rows *slips() { return &m_slips; }
 
-    /// A slip's order as a draft; of all slips for an empty key.
+    /// A slip's order as a draft; for an empty key of all slips that have none yet.
     Q_INVOKABLE void draft(const QString &key);
 
 Q_SIGNALS:
