@@ -29,7 +29,7 @@ public:
             untilDelivery(carry);
         if (carry.events.empty())
             return problem(m_part.number, "goes to no event that comes",
-                           "Write the events into season.csv, or say --rate and --events.");
+                           "Write the events into season.csv, or reckon it from numbers alone.");
         for (const auto &[car, count] : m_running.fitted())
             carry.fitted += (carry.fitted.empty() ? "" : ", ") + car + ": " + std::to_string(count);
         auto line = lineFor(carry);
@@ -75,7 +75,7 @@ private:
                 if (!running)
                     return problem("event " + event.id,
                                    "says nothing of " + std::string(text(m_running.per())) + "s",
-                                   "Write them into season.csv, or count by events: --per event.");
+                                   "Write them into season.csv, or count by events.");
                 sum += *running;
                 window.push_back(&event);
             }
@@ -147,7 +147,7 @@ private:
                                m_wanted.certainty);
         return problem(m_part.number, "was at no event that the shop knows of",
                        "Write what was used at past events into used.csv, a rate into spares.csv, "
-                       "or say --rate and --events.");
+                       "or reckon it from numbers alone.");
     }
 
     const Part &m_part;

@@ -131,31 +131,6 @@ Result<CarryLine> historyOfNumbers(const CarryNumbers &typed, RunningIn per,
 
 } // namespace
 
-Result<double> certaintyAsked(const std::string &typed)
-{
-    std::string_view number = trimmed(typed);
-    const bool isPercent = number.ends_with('%');
-    if (isPercent)
-        number = trimmed(number.substr(0, number.size() - 1));
-    auto read = Decimal::parse(number);
-    if (!read)
-        return problem("--confidence " + typed, "is no certainty", "Write 95% or 0.95.");
-    const Decimal part = isPercent ? *read * Decimal::scaled(1, 2) : *read;
-    if (part >= Decimal(1) && part == *read && part <= Decimal(100) && part > Decimal(1))
-        return problem("--confidence " + typed, "has no percent sign",
-                       "Write " + typed + "% or " + (part * Decimal::scaled(1, 2)).text() + ".");
-    if (part >= Decimal(1))
-        return problem("--confidence " + typed, "cannot be had: no number of spares covers all",
-                       "Write less, for example 99%.");
-    if (part.sign() <= 0)
-        return problem("--confidence " + typed, "asks for nothing", "Write more, for example 95%.");
-    const double certainty = part.approximate();
-    if (certainty > 1 - 1e-9)
-        return problem("--confidence " + typed, "is nearer to all than can be reckoned",
-                       "Write 99.9999999% at most.");
-    return certainty;
-}
-
 Result<Rational> rateAsked(const std::string &typed, const std::string &option)
 {
     const auto stroke = typed.find('/');
@@ -254,7 +229,7 @@ Result<ComingRunning> comingAsked(const CarryNumbers &typed, RunningIn per, std:
 
 Result<CarryLine> lineOfNumbers(const CarryNumbers &typed)
 {
-    const auto certainty = certaintyAsked(typed.confidence);
+    const auto certainty = certaintyAsked(typed.confidence, "--confidence");
     if (!certainty)
         return tl::unexpected(certainty.error());
     const auto per = runningAsked(typed);

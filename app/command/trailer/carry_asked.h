@@ -5,6 +5,7 @@
 #pragma once
 
 #include "app/trailer/carry_line.h"
+#include "app/trailer/certainty.h"
 
 namespace flarestock {
 
@@ -28,8 +29,6 @@ struct CarryNumbers {
     std::string confidence = "95%";
 };
 
-/// "95%", "95 %", "0.95". Problem: none of them, or not between none and all.
-[[nodiscard]] Result<double> certaintyAsked(const std::string &typed);
 /// "0.35", or a fraction: "1/10000". Problem: neither, below zero.
 [[nodiscard]] Result<Rational> rateAsked(const std::string &typed, const std::string &option);
 /// Zero or more. Problem: it is none.

@@ -55,7 +55,7 @@ Result<std::vector<CarryLine>> linesOf(const std::vector<KitRow> &kit, const Car
 
 void answerKit(const CarryAsked &asked, CommandOutcome &outcome)
 {
-    const auto certainty = certaintyAsked(asked.numbers.confidence);
+    const auto certainty = certaintyAsked(asked.numbers.confidence, "--confidence");
     if (!certainty)
         return outcome.refuse(certainty.error());
     const auto kit = kitAsked(asked.kit);

@@ -5,6 +5,7 @@
 #include "app/command/trailer/carry_wanted.h"
 #include "app/command/trailer/carry_words.h"
 #include "app/garage/garage.h"
+#include "app/trailer/carried_kit.h"
 #include "model/exchange/papers/order_csv.h"
 
 #include <QJsonArray>
@@ -68,45 +69,21 @@ std::string csvOf(const std::vector<PartCarry> &carries)
     return all;
 }
 
-/// What one piece costs: of the offer that is cheapest for one, in the shop's currency.
-Result<std::int64_t> priceOf(const Part &part, const Workshop &workshop)
-{
-    const Offer *offer = workshop.catalogue.bestOffer(part, Decimal(1), workshop.settings.currency);
-    const auto micros =
-        offer ? (offer->priceEach(Decimal(1)) * Decimal(1'000'000)).rescaled(0, Rounding::HalfUp)
-              : Decimal(0);
-    const auto price = micros.toInt64();
-    if (!price || *price <= 0 || *price > KitPart::PriceEachMost)
-        return problem(part.number, "has no price in the shop's currency",
-                       "Enter an offer for it, or leave it out.");
-    return *price;
-}
-
 void answerTogether(const std::vector<PartCarry> &carries, const CarryShopAsked &asked,
                     double certainty, OpenShop &shop)
 {
-    std::vector<KitPart> parts;
-    std::vector<CarryLine> lines;
+    const auto kit = carriedKit(carries, *shop.workshop, certainty);
+    if (!kit)
+        return shop.outcome.refuse(kit.error());
     QJsonArray counted;
     std::string sentences;
-    std::int64_t besides = 0;
-    for (const PartCarry &carry : carries) {
-        const auto price = priceOf(*carry.part, *shop.workshop);
-        if (!price)
-            return shop.outcome.refuse(price.error());
-        if (carry.line.spending == Spending::Chance) {
-            parts.push_back({carry.part->number, *carry.line.demand, *price});
-            lines.push_back(carry.line);
-            continue;
-        }
-        besides += carry.line.carry * *price;
+    for (const PartCarry &carry : kit->besides) {
         counted.append(documentOf(carry));
         sentences += sentencesOf(carry);
     }
-    const KitPlan plan = planKit(parts, certainty);
-    const SaidKit said{plan,      parts,
-                       lines,     std::string(shop.workshop->settings.currency.code()),
-                       certainty, besides};
+    const SaidKit said{kit->plan,  kit->parts,
+                       kit->lines, std::string(shop.workshop->settings.currency.code()),
+                       certainty,  kit->besidesCost};
     if (asked.json) {
         QJsonObject document = kitDocument(said);
         document.insert(QStringLiteral("counted"), counted);
@@ -125,23 +102,17 @@ void answerKeep(const std::vector<PartCarry> &carries, const CarryShopAsked &ask
                                     "Name a place of the kind drawer."});
     if (wasWritten(shop, [](const Record &record) { return record.kind == RecordKind::Keeping; }))
         return;
-    Action action;
+    std::vector<CarriedPart> parts;
     QJsonArray kept;
     std::string said;
-    for (std::size_t i = 0; i < carries.size(); ++i) {
-        const Keeping keeping{idWithin(*shop.by.action, i),
-                              carries[i].part->number,
-                              (*drawer)->id,
-                              carries[i].line.carry,
-                              carries[i].line.carry,
-                              shop.by.who,
-                              shop.by.at};
-        action.records.push_back(keeping.asRecord());
-        kept.append(documentOf(carries[i]));
-        said += (said.empty() ? "" : ", ") + std::to_string(keeping.most) + " " + keeping.part;
+    for (const PartCarry &carry : carries) {
+        parts.push_back({carry.part->number, (*drawer)->id, carry.line.carry});
+        kept.append(documentOf(carry));
+        said += (said.empty() ? "" : ", ") + std::to_string(carry.line.carry) + " " +
+                carry.part->number;
     }
     appendAction(
-        shop, action, (*drawer)->id + " is to hold " + said,
+        shop, keptInDrawers(parts, shop.by), (*drawer)->id + " is to hold " + said,
         {{QStringLiteral("place"), jsonText((*drawer)->id)}, {QStringLiteral("parts"), kept}});
 }
 

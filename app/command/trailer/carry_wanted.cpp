@@ -71,7 +71,7 @@ Result<CarryWanted> wantedOf(const CarryShopAsked &asked, const CarryNumbers &nu
     if (!events)
         return tl::unexpected(events.error());
     wanted.events = std::move(*events);
-    const auto certainty = certaintyAsked(numbers.confidence);
+    const auto certainty = certaintyAsked(numbers.confidence, "--confidence");
     if (!certainty)
         return tl::unexpected(certainty.error());
     wanted.certainty = *certainty;
