@@ -37,23 +37,10 @@ AbstractButton {
             color: Theme.rule
         }
     }
-    Rectangle {
+    TickBox {
         x: 12
         anchors.verticalCenter: parent.verticalCenter
-        width: 24
-        height: 24
-        radius: Theme.corner
-        color: "transparent"
-        border.color: root.ticked ? Theme.accent : Theme.ruleStrong
-        border.width: root.ticked ? Theme.ring : 1.5
-
-        Words {
-            anchors.centerIn: parent
-            visible: root.ticked
-            text: "✓"
-            strong: true
-            color: Theme.accent
-        }
+        ticked: root.ticked
     }
     Words {
         id: bin

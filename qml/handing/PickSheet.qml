@@ -27,53 +27,18 @@ WorkSheet {
     about: qsTr("Space, a touch or a scan ticks what is in the hand.")
     onOpened: list.forceActiveFocus()
 
-    ListView {
+    TickedList {
         id: list
-
-        property string typed: ""
-
-        function enter() {
-            if (typed === "")
-                root.ticked(currentIndex);
-            else
-                root.scanned(typed);
-            typed = "";
-        }
-        function write(event: var) {
-            if (event.key === Qt.Key_Backspace)
-                typed = typed.slice(0, -1);
-            else if (event.text.length === 1 && event.text > " ")
-                typed += event.text;
-            else
-                return;
-            event.accepted = true;
-        }
-        function space() { // A lot may have one in its name.
-            if (typed === "")
-                root.ticked(currentIndex);
-            else
-                typed += " ";
-        }
 
         objectName: "pickList"
         model: root.picks
-        clip: true
-        cacheBuffer: 0
-        activeFocusOnTab: true
-        keyNavigationEnabled: true
-        boundsBehavior: Flickable.StopAtBounds
-        highlightMoveDuration: 0
-        Accessible.role: Accessible.List
         Accessible.name: qsTr("what to take where")
         Layout.fillWidth: true
         Layout.fillHeight: true
         Layout.minimumHeight: 96
         Layout.preferredHeight: contentHeight
-        ScrollBar.vertical: SlimScrollBar {}
-        Keys.onPressed: event => list.write(event)
-        Keys.onSpacePressed: list.space()
-        Keys.onReturnPressed: list.enter()
-        Keys.onEnterPressed: list.enter()
+        onTicked: row => root.ticked(row)
+        onScanned: code => root.scanned(code)
         delegate: PickLine {
             objectName: "pickLine"
             width: list.width
@@ -82,10 +47,6 @@ WorkSheet {
                 list.currentIndex = index;
                 root.ticked(index);
             }
-        }
-
-        FocusFrame {
-            visible: list.activeFocus
         }
     }
     Words {
