@@ -205,6 +205,7 @@ ShopOnDesk shopOf(const std::shared_ptr<const Workshop> &workshop)
         return historyIn(path, part);
     };
     shop.read = [path = workshop->path](const LookUp &look) { return readIn(path, look); };
+    shop.change = [path = workshop->path] { return ShopFile::open(path, OpenMode::ReadWrite); };
     shop.workshop = workshop;
     shop.watch = [path = workshop->path](std::function<void()> changed) {
         return std::make_shared<ShopWatch>(path, std::move(changed));

@@ -59,7 +59,7 @@ void Pen::hear()
         refuse({});
 }
 
-void Pen::actWhenNamed(std::function<void()> deed)
+void Pen::whenNamed(std::function<void()> deed)
 {
     if (isBusy())
         return;
@@ -78,7 +78,7 @@ void Pen::act(const QString &sentence, MadeBy make)
 
 void Pen::act(const Sentence &sentence, MadeBy make)
 {
-    actWhenNamed([this, sentence, made = std::move(make)] {
+    whenNamed([this, sentence, made = std::move(make)] {
         write(
             sentence,
             [made, writeShop = m_write](const By &by) {
@@ -94,7 +94,7 @@ void Pen::count(CountSaid said, CountBy make)
 {
     if (!m_count)
         return refuse(tr("Nothing can be written down here."));
-    actWhenNamed([this, saying = std::move(said), made = std::move(make)] {
+    whenNamed([this, saying = std::move(said), made = std::move(make)] {
         write([saying](const Wrote &wrote) { return saying(*wrote.counted); },
               [made, countShop = m_count](const By &by) {
                   return countShop([made, by](const Workshop &shop) { return made(shop, by); });

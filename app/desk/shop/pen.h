@@ -59,6 +59,10 @@ public:
     /// Undoes the last action that was written down here.
     void takeBack();
     void refuse(const QString &sentence);
+    /// Does something that is written by other ways than an action, once somebody has said who is
+    /// at the desk. Not while a deed is under way.
+    void whenNamed(std::function<void()> deed);
+    [[nodiscard]] const QString &who() const { return m_who; }
     /// Forgets a problem that was read.
     Q_INVOKABLE void hear();
 
@@ -77,7 +81,6 @@ private:
         QString sentence;
     };
     using Writing = std::function<Result<std::shared_ptr<const Wrote>>(const By &by)>;
-    void actWhenNamed(std::function<void()> deed);
     void write(const Sentence &sentence, const Writing &writing, bool isBack);
     void finished(const std::shared_ptr<const Wrote> &wrote, const QString &sentence, bool isBack);
 

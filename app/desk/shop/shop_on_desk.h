@@ -73,6 +73,8 @@ struct ShopOnDesk {
     /// Opens the shop to read it only; may be called from any thread. Problem: it cannot be read,
     /// or what the looking up says. Empty: it was made without a file.
     std::function<Result<void>(const LookUp &look)> read = {};
+    /// Opens the shop to be written by other ways than an action; likewise.
+    std::function<Result<ShopFile>()> change = {};
     /// The backups beside its file, where it can be written; each may be called from any thread.
     struct Backups {
         /// When the newest was taken, milliseconds since 1970, UTC; nothing where there is none.
