@@ -28,7 +28,7 @@ FocusScope {
         },
         {
             name: qsTr("Trailer"),
-            screen: ""
+            screen: "trailer/TrailerArea.qml"
         },
         {
             name: qsTr("Service"),

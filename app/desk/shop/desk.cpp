@@ -81,6 +81,10 @@ void Desk::listen()
         Q_EMIT stepsChanged();
     });
     connect(&m_backups, &BackingUp::told, &m_build, &BuildDesk::tell);
+    connect(m_trailer.copies(), &CopiesDesk::wrote, this, [this](const QString &sentence) {
+        m_build.tell(sentence);
+        readAgain();
+    });
     connect(&m_server, &AtServer::opened, this, &Desk::showFromServer);
     connect(&m_pen, &Pen::changed, this, &Desk::stepsChanged);
     connect(&m_pen, &Pen::wrote, this,
@@ -203,6 +207,7 @@ void Desk::tellAreas(bool isOther)
     m_stock.setShop(m_shop, isOther);
     m_anywhere.setShop(m_shop);
     m_buying.setShop(m_shop, isOther);
+    m_trailer.setShop(m_shop, isOther);
 }
 
 void Desk::setWho(const QString &who)

@@ -13,6 +13,7 @@
 #include "app/desk/shop/backing_up.h"
 #include "app/desk/shop/shop_on_desk.h"
 #include "app/desk/stock/stock_desk.h"
+#include "app/desk/trailer/trailer_desk.h"
 
 #include <QTimer>
 #include <QUrl>
@@ -40,6 +41,7 @@ class Desk : public QObject {
     Q_PROPERTY(flarestock::StockDesk *stock READ stock CONSTANT)
     Q_PROPERTY(flarestock::FindAnywhere *anywhere READ anywhere CONSTANT)
     Q_PROPERTY(flarestock::BuyingDesk *buying READ buying CONSTANT)
+    Q_PROPERTY(flarestock::TrailerDesk *trailer READ trailer CONSTANT)
     Q_PROPERTY(flarestock::Pen *pen READ pen CONSTANT)
     Q_PROPERTY(flarestock::BackingUp *backups READ backups CONSTANT)
     Q_PROPERTY(flarestock::AtServer *server READ server CONSTANT)
@@ -73,13 +75,15 @@ public:
     [[nodiscard]] HandingOut *handing() { return &m_handing; }
     [[nodiscard]] StockDesk *stock() { return &m_stock; }
     [[nodiscard]] BuyingDesk *buying() { return &m_buying; }
+    [[nodiscard]] TrailerDesk *trailer() { return &m_trailer; }
+    [[nodiscard]] FindAnywhere *anywhere() { return &m_anywhere; }
     /// An area that shows is still being read.
     [[nodiscard]] bool isLoading() const
     {
         return (m_stock.isLooking() && m_stock.isLoading()) ||
-               (m_buying.isLooking() && m_buying.isLoading());
+               (m_buying.isLooking() && m_buying.isLoading()) ||
+               (m_trailer.isLooking() && m_trailer.isLoading());
     }
-    [[nodiscard]] FindAnywhere *anywhere() { return &m_anywhere; }
     [[nodiscard]] Pen *pen() { return &m_pen; }
     [[nodiscard]] BackingUp *backups() { return &m_backups; }
     [[nodiscard]] AtServer *server() { return &m_server; }
@@ -149,6 +153,7 @@ private:
     StockDesk m_stock{m_pen};
     FindAnywhere m_anywhere;
     BuyingDesk m_buying{m_pen};
+    TrailerDesk m_trailer{m_pen};
     BackingUp m_backups;
     AtServer m_server;
     QString m_who;

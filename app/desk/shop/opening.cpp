@@ -19,7 +19,7 @@ void Desk::setDeeds(Deeds deeds)
 /// Says so, too.
 bool Desk::isBeingWritten()
 {
-    if (!m_handing.isBusy() && !m_backups.isBusy())
+    if (!m_handing.isBusy() && !m_backups.isBusy() && !m_trailer.copies()->isBusy())
         return false;
     refuse({m_shop.file, "is being written just now", "Try again."});
     return true;

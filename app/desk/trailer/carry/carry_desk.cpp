@@ -1,0 +1,265 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/desk/trailer/carry/carry_desk.h"
+
+#include "app/desk/trailer/carry/carry_rows.h"
+#include "app/desk/words/spoken.h"
+#include "app/trailer/certainty.h"
+#include "app/workshop/clock.h"
+#include "app/workshop/made_up.h"
+
+#include <algorithm>
+
+namespace flarestock {
+
+namespace {
+
+std::string todaysDay()
+{
+    return dayOf(nowMilliseconds());
+}
+
+} // namespace
+
+CarryDesk::CarryDesk(Pen &pen, QObject *parent)
+    : QObject(parent), m_pen(pen), m_certainty(tr("95 %")), m_rows(spareCells()), m_sum(sumCells()),
+      m_bars(barCells())
+{
+}
+
+void CarryDesk::setShop(const ShopOnDesk &shop, bool isOther)
+{
+    m_workshop = shop.workshop;
+    m_read = shop.read;
+    m_spares = nullptr;
+    m_isStale = true;
+    m_problem.clear();
+    if (isOther) {
+        m_book = nullptr;
+        m_occasion = 0;
+        m_added.clear();
+        m_selected.clear();
+        m_rows.become({});
+        m_sum.become({});
+        m_bars.become({});
+    }
+    make();
+    Q_EMIT changed();
+}
+
+void CarryDesk::setLooking(bool looking)
+{
+    if (looking == m_isLooking)
+        return;
+    m_isLooking = looking;
+    make();
+    Q_EMIT changed();
+}
+
+CarryBook::Asked CarryDesk::asked() const
+{
+    CarryBook::Asked asked;
+    asked.wanted.today = todaysDay();
+    const auto all = occasionsOf(m_workshop->season, asked.wanted.today);
+    if (m_occasion < all.size())
+        asked.wanted.events = all[m_occasion].events;
+    asked.wanted.certainty = m_wanted;
+    asked.parts = m_added;
+    asked.together = m_isTogether;
+    return asked;
+}
+
+void CarryDesk::make()
+{
+    if (!m_isLooking || !m_isStale || !m_workshop || !m_read || m_making.isUnderWay())
+        return;
+    m_isStale = false;
+    m_making.run([this, workshop = m_workshop, read = m_read, spares = m_spares,
+                  asked = asked()]() -> Errand::Back {
+        auto known = spares;
+        QString wrong;
+        if (!known) {
+            const auto file = read();
+            auto fresh =
+                file ? SpareBook::of(*file) : Result<SpareBook>(tl::unexpected(file.error()));
+            if (fresh)
+                known = std::make_shared<const SpareBook>(std::move(*fresh));
+            else
+                wrong = said(fresh.error().sentence());
+        }
+        const auto book = known ? CarryBook::of(workshop, known, asked) : nullptr;
+        return [this, workshop, known, book, wrong] {
+            if (workshop == m_workshop) {
+                m_spares = known;
+                m_problem = wrong;
+                if (book)
+                    m_book = book;
+                show();
+            }
+            make(); // Something else may be asked for by now.
+        };
+    });
+}
+
+void CarryDesk::reckon()
+{
+    m_isStale = true;
+    make();
+    Q_EMIT changed();
+}
+
+void CarryDesk::show()
+{
+    if (m_book) {
+        if (!m_book->find(m_selected.toStdString()))
+            m_selected = m_book->parts.empty() ? QString() : said(m_book->parts.front().number);
+        const SparePart *part = m_book->find(m_selected.toStdString());
+        m_rows.become(spareRows(*m_book));
+        m_sum.become(part ? sumRows(*m_book, *part) : std::vector<Row>());
+        m_bars.become(part ? barRows(*m_book, *part) : std::vector<Row>());
+    }
+    Q_EMIT changed();
+}
+
+QStringList CarryDesk::occasions() const
+{
+    QStringList all;
+    if (m_workshop)
+        for (const Occasion &one : occasionsOf(m_workshop->season, todaysDay()))
+            all.append(saidOccasion(one));
+    return all;
+}
+
+QString CarryDesk::occasion() const
+{
+    return occasions().value(static_cast<qsizetype>(m_occasion));
+}
+
+void CarryDesk::carryFor(int occasion)
+{
+    m_occasion = static_cast<std::size_t>(std::max(0, occasion));
+    reckon();
+}
+
+void CarryDesk::beCertain(const QString &typed)
+{
+    const auto wanted =
+        certaintyAsked(unlocalised(typed).toStdString(), tr("a certainty of").toStdString());
+    m_certaintyProblem = wanted ? QString() : said(wanted.error().sentence());
+    if (!wanted) {
+        Q_EMIT changed();
+        return m_pen.refuse(m_certaintyProblem);
+    }
+    m_certainty = saidPercent(*wanted);
+    m_wanted = *wanted;
+    m_pen.hear();
+    reckon();
+}
+
+void CarryDesk::setTogether(bool together)
+{
+    if (together == m_isTogether)
+        return;
+    m_isTogether = together;
+    reckon();
+}
+
+QString CarryDesk::kit() const
+{
+    return m_book && m_isTogether ? saidKit(*m_book) : QString();
+}
+
+void CarryDesk::select(const QString &number)
+{
+    if (number == m_selected || m_rows.rowOf(number) < 0)
+        return;
+    m_selected = number;
+    show();
+}
+
+QString CarryDesk::sentence() const
+{
+    const SparePart *part = m_book ? m_book->find(m_selected.toStdString()) : nullptr;
+    return part ? saidCarry(*m_book, *part) : QString();
+}
+
+bool CarryDesk::add(const QString &number)
+{
+    const Part *part = m_workshop ? m_workshop->part(number.trimmed().toStdString()) : nullptr;
+    if (part == nullptr)
+        return false;
+    if (std::find(m_added.begin(), m_added.end(), part->number) == m_added.end())
+        m_added.push_back(part->number);
+    m_selected = said(part->number);
+    reckon();
+    return true;
+}
+
+QStringList CarryDesk::drawers() const
+{
+    QStringList all;
+    if (m_workshop)
+        for (const Place &place : m_workshop->ledger.places())
+            if (place.kind == PlaceKind::Drawer)
+                all.append(said(place.id));
+    return all;
+}
+
+std::optional<std::string> CarryDesk::drawerOf(std::string_view part) const
+{
+    for (const auto &[at, keeping] : m_workshop->notes.keepings)
+        if (at.first == part && drawers().contains(said(at.second)))
+            return at.second;
+    return std::nullopt;
+}
+
+int CarryDesk::drawer() const
+{
+    const auto kept = m_workshop ? drawerOf(m_selected.toStdString()) : std::nullopt;
+    return kept ? static_cast<int>(drawers().indexOf(said(*kept))) : 0;
+}
+
+std::vector<CarriedPart> CarryDesk::found(const std::string &drawer) const
+{
+    std::vector<CarriedPart> parts;
+    for (const SparePart &part : m_book->parts)
+        if (const auto carried = m_book->carried(part))
+            parts.push_back({part.number, drawerOf(part.number).value_or(drawer), *carried});
+    return parts;
+}
+
+void CarryDesk::keep(int drawer)
+{
+    const SparePart *part = m_book ? m_book->find(m_selected.toStdString()) : nullptr;
+    const auto carried = part ? m_book->carried(*part) : std::nullopt;
+    const QString chosen = drawers().value(drawer);
+    if (!carried || chosen.isEmpty())
+        return m_pen.refuse(chosen.isEmpty() ? tr("Choose the drawer that is to hold it.")
+                                             : tr("Of this part nothing could be reckoned."));
+    write(tr("%1 is to hold %2 of %3.").arg(chosen).arg(*carried).arg(m_selected),
+          {{part->number, chosen.toStdString(), *carried}});
+}
+
+void CarryDesk::keepAll(int drawer)
+{
+    const QString chosen = drawers().value(drawer);
+    if (!m_book || chosen.isEmpty())
+        return m_pen.refuse(tr("Choose the drawer that is to hold it."));
+    const auto parts = found(chosen.toStdString());
+    if (parts.empty())
+        return m_pen.refuse(tr("Of no part anything could be reckoned."));
+    write(tr("The drawers are to hold what was reckoned of %1 parts.").arg(parts.size()), parts);
+}
+
+void CarryDesk::write(const QString &sentence, const std::vector<CarriedPart> &parts)
+{
+    m_pen.act(sentence,
+              [parts](const ShopFile &, const Workshop &shop, const By &by) -> Result<Action> {
+                  for (const CarriedPart &part : parts)
+                      if (const auto place = placeAsked(part.drawer, shop.ledger); !place)
+                          return tl::unexpected(place.error());
+                  return keptInDrawers(parts, by);
+              });
+}
+
+} // namespace flarestock

@@ -1,0 +1,245 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/desk/trailer/carry/carry_rows.h"
+
+#include "app/desk/trailer/carry/carry_words.h"
+#include "app/desk/words/spoken.h"
+
+namespace flarestock {
+
+namespace {
+
+/// So many bars behind what is carried, and so many in all.
+constexpr std::int64_t BarsBehind = 2;
+constexpr std::int64_t BarsMost = 12;
+
+QString number(std::int64_t count)
+{
+    return QLocale().toString(static_cast<qlonglong>(count));
+}
+
+QString saidSpending(const CarryLine &line)
+{
+    if (line.spending == Spending::Wear)
+        return CarrySaid::tr("wears out, counted");
+    if (line.spending == Spending::Crash)
+        return line.demand ? CarrySaid::tr("crash, in sets") : CarrySaid::tr("crash, a judgement");
+    return line.demand->form() == SpareDemand::Form::Poisson ? CarrySaid::tr("by chance, Poisson")
+                                                             : CarrySaid::tr("by chance, few uses");
+}
+
+/// The chance that so many of it suffice; nothing where nobody can tell.
+std::optional<double> coveredBy(const CarryLine &line, std::int64_t pieces)
+{
+    if (!line.demand)
+        return std::nullopt;
+    return line.demand->covered(pieces / line.perUse);
+}
+
+QString saidCovered(const CarryLine &line, std::int64_t pieces)
+{
+    const auto covered = coveredBy(line, pieces);
+    return covered ? saidPercent(*covered) : QString();
+}
+
+Row spareRow(const CarryBook &book, const SparePart &spare)
+{
+    const QString what = spare.part ? said(spare.part->description) : QString();
+    const auto carried = book.carried(spare);
+    if (!carried)
+        return {said(spare.number),
+                {said(spare.number), what, QString(), number(spare.there), QString(),
+                 localised(said(spare.why)), QString(), false, false,
+                 CarrySaid::tr("%1, %2").arg(said(spare.number), localised(said(spare.why)))}};
+    const CarryLine &line = spare.carry->line;
+    const std::int64_t lacks = spare.lacks(*carried);
+    const QString missing = lacks > 0 ? CarrySaid::tr("%1 missing").arg(number(lacks)) : QString();
+    const QString covered = saidCovered(line, *carried);
+    QStringList says{said(spare.number), what, CarrySaid::tr("carry %1").arg(number(*carried)),
+                     CarrySaid::tr("there: %1").arg(number(spare.there))};
+    for (const QString &more : {missing, saidSpending(line), covered}) {
+        if (!more.isEmpty())
+            says.append(more);
+    }
+    return {said(spare.number),
+            {said(spare.number), what, number(*carried), number(spare.there), missing,
+             saidSpending(line), covered, lacks > 0, true, says.join(QStringLiteral(", "))}};
+}
+
+QString saidRateSource(const SparePart &spare, const CarryBook &book)
+{
+    const CarryLine &line = spare.carry->line;
+    if (line.spending == Spending::Wear)
+        return CarrySaid::tr("the interval in spares.csv, and how far each piece has run");
+    if (line.uses) {
+        QStringList events;
+        for (const std::string &id : spare.carry->seenAt) {
+            const Event *event = book.workshop->season.event(id);
+            events.append(said(event ? event->title : id));
+        }
+        return CarrySaid::tr("the shop's own history at %1").arg(events.join(QStringLiteral(", ")));
+    }
+    return line.demand ? CarrySaid::tr("the rate in spares.csv")
+                       : CarrySaid::tr("so many sets as spares.csv says");
+}
+
+QString saidForm(const CarryLine &line)
+{
+    QString form = line.demand->form() == SpareDemand::Form::Poisson
+                       ? CarrySaid::tr("Poisson")
+                       : CarrySaid::tr("predictive: the rate itself is only known from few uses");
+    if (!line.other)
+        return form;
+    const bool isPoisson = line.other->form() == SpareDemand::Form::Poisson;
+    return CarrySaid::tr("%1. %2 would say %3.")
+        .arg(form, isPoisson ? CarrySaid::tr("Poisson") : CarrySaid::tr("Predictive"),
+             number(line.other->fewest(line.certainty)));
+}
+
+QString saidEvents(const PartCarry &carry)
+{
+    QStringList events;
+    for (const Event *event : carry.events)
+        events.append(said(event->title));
+    const QString all = events.join(QStringLiteral(", "));
+    return carry.until.empty() ? all
+                               : CarrySaid::tr("%1; %2").arg(all, localised(said(carry.until)));
+}
+
+} // namespace
+
+QString saidPercent(double probability)
+{
+    return localised(said(percentText(probability)));
+}
+
+QStringList spareCells()
+{
+    return {QStringLiteral("part"),    QStringLiteral("what"),    QStringLiteral("carry"),
+            QStringLiteral("there"),   QStringLiteral("missing"), QStringLiteral("spentBy"),
+            QStringLiteral("covered"), QStringLiteral("isShort"), QStringLiteral("isKnown"),
+            QStringLiteral("says")};
+}
+
+std::vector<Row> spareRows(const CarryBook &book)
+{
+    std::vector<Row> rows;
+    for (const SparePart &part : book.parts)
+        rows.push_back(spareRow(book, part));
+    return rows;
+}
+
+QStringList sumCells()
+{
+    return {QStringLiteral("title"), QStringLiteral("detail")};
+}
+
+std::vector<Row> sumRows(const CarryBook &book, const SparePart &spare)
+{
+    if (!spare.carry)
+        return {};
+    const CarryLine &line = spare.carry->line;
+    std::vector<Row> rows;
+    const auto add = [&rows](const char *key, const QString &title, const QString &detail) {
+        rows.push_back({QString::fromLatin1(key), {title, detail}});
+    };
+    add("rate", CarrySaid::tr("from"), saidRateSource(spare, book));
+    add("sum", line.demand ? CarrySaid::tr("to be expected") : CarrySaid::tr("counted"),
+        localised(said(line.sum)));
+    if (line.demand)
+        add("form", CarrySaid::tr("law"), saidForm(line));
+    add("why", CarrySaid::tr("why"), localised(said(line.why)));
+    add("events", CarrySaid::tr("for"), saidEvents(*spare.carry));
+    add("fitted", CarrySaid::tr("fitted"), said(spare.carry->fitted));
+    const auto carried = book.carried(spare);
+    if (line.demand && line.spending == Spending::Chance)
+        add("met", CarrySaid::tr("fill rate"),
+            CarrySaid::tr("of all that will be wanted %1 is there; that is another measure")
+                .arg(saidPercent(line.demand->met(*carried))));
+    return rows;
+}
+
+QStringList barCells()
+{
+    return {QStringLiteral("pieces"),    QStringLiteral("chance"),  QStringLiteral("percent"),
+            QStringLiteral("isCarried"), QStringLiteral("isThere"), QStringLiteral("says")};
+}
+
+std::vector<Row> barRows(const CarryBook &book, const SparePart &spare)
+{
+    const auto carried = book.carried(spare);
+    if (!carried || !spare.carry->line.demand)
+        return {};
+    const CarryLine &line = spare.carry->line;
+    const std::int64_t uses = *carried / line.perUse;
+    const std::int64_t first = std::max<std::int64_t>(0, uses + BarsBehind + 1 - BarsMost);
+    std::vector<Row> rows;
+    for (std::int64_t at = first; at <= uses + BarsBehind; ++at) {
+        const double chance = line.demand->covered(at);
+        const QString pieces = number(at * line.perUse);
+        rows.push_back(
+            {pieces,
+             {pieces, chance, saidPercent(chance), at == uses, at == spare.there / line.perUse,
+              CarrySaid::tr("%1 suffice with %2").arg(pieces, saidPercent(chance))}});
+    }
+    return rows;
+}
+
+QString saidOccasion(const Occasion &occasion)
+{
+    if (occasion.events.empty())
+        return CarrySaid::tr("until what is ordered now can be here");
+    const Event &last = *occasion.events.back();
+    const QString until = CarrySaid::tr("%1, %2").arg(said(last.title), saidDate(last.firstDay));
+    if (occasion.isOnly)
+        return CarrySaid::tr("only %1").arg(until);
+    const auto count = static_cast<int>(occasion.events.size());
+    return count == 1 ? CarrySaid::tr("the next event: %1").arg(until)
+                      : CarrySaid::tr("the next %1 events, to %2").arg(count).arg(until);
+}
+
+QString saidCarry(const CarryBook &book, const SparePart &spare)
+{
+    const auto carried = book.carried(spare);
+    if (!carried)
+        return localised(said(spare.why));
+    const CarryLine &line = spare.carry->line;
+    const auto covered = coveredBy(line, *carried);
+    if (line.spending == Spending::Wear) {
+        const QString during =
+            CarrySaid::tr("Carry %1: so many are due before the running is over.")
+                .arg(number(*carried));
+        return line.due.after > 0
+                   ? CarrySaid::tr("%1 %2 more when it is.").arg(during, number(line.due.after))
+                   : during;
+    }
+    return covered ? CarrySaid::tr("Carry %1: nothing lacks with %2.")
+                         .arg(number(*carried), saidPercent(*covered))
+                   : CarrySaid::tr("Carry %1: a judgement, which no chance stands behind.")
+                         .arg(number(*carried));
+}
+
+QString saidKit(const CarryBook &book)
+{
+    if (!book.kit)
+        return localised(said(book.noKit));
+    const Currency &currency = book.workshop->settings.currency;
+    const auto money = [&currency](std::int64_t micros) {
+        const Decimal exact = Decimal::scaled(micros, 6).stripped();
+        return saidMoney(
+            {exact.scale() < 2 ? exact.rescaled(2, Rounding::HalfEven) : exact, currency});
+    };
+    const KitPlan &plan = book.kit->plan;
+    QString words =
+        CarrySaid::tr("All of it together costs %1; nothing of what is used by chance "
+                      "lacks with %2.")
+            .arg(money(plan.best.cost + book.kit->besidesCost), saidPercent(plan.best.covered));
+    words += u' ';
+    words += plan.isProven
+                 ? CarrySaid::tr("No kit of that certainty costs less.")
+                 : CarrySaid::tr("That no other costs less is not proven; none costs less than %1.")
+                       .arg(money(plan.noLess + book.kit->besidesCost));
+    return words;
+}
+
+} // namespace flarestock

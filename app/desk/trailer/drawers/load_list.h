@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: MIT
+//
+// Load list: what to bring into the drawers, or what to take out of them, ticked off by touch, key
+// or scan, and written down as one action.
+
+#pragma once
+
+#include "app/desk/trailer/drawers/load_rows.h"
+
+#include <QtQml/qqmlregistration.h>
+
+namespace flarestock {
+
+class LoadList : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the desk")
+    Q_PROPERTY(flarestock::Rows *rows READ rows CONSTANT)
+    Q_PROPERTY(int tickedCount READ tickedCount NOTIFY changed)
+    Q_PROPERTY(int tickableCount READ tickableCount NOTIFY changed)
+    Q_PROPERTY(int toBuyCount READ toBuyCount NOTIFY changed)
+    Q_PROPERTY(QStringList homes READ homes NOTIFY changed)
+    Q_PROPERTY(bool wantsHome READ wantsHome NOTIFY changed)
+public:
+    enum class Way : std::uint8_t { In, Out };
+    LoadList(Way way, Pen &pen, QObject *parent = nullptr);
+
+    /// Ticks of lines that are no more are gone.
+    void show(const std::shared_ptr<const TrailerBook> &book, Units units);
+    void clear(); ///< Another shop is on the desk.
+
+    [[nodiscard]] Rows *rows() { return &m_rows; }
+    [[nodiscard]] int tickedCount() const { return static_cast<int>(m_ticked.size()); }
+    [[nodiscard]] int tickableCount() const;
+    [[nodiscard]] int toBuyCount() const { return m_rows.count() - tickableCount(); }
+    /// Where what has no bin can go: ids, nearest first, drawers left out.
+    [[nodiscard]] QStringList homes() const;
+    /// Something that is ticked has no bin.
+    [[nodiscard]] bool wantsHome() const;
+
+    /// Ticks a line, or takes its tick away.
+    Q_INVOKABLE void tick(int row);
+    Q_INVOKABLE void tickAll(); ///< Or none, where all are.
+    /// Ticks the first line of a part number or lot that has none. Whether there was one.
+    Q_INVOKABLE bool scan(const QString &code);
+    /// Writes down that what is ticked was brought, or taken out; `home` is one of homes(), -1
+    /// none.
+    Q_INVOKABLE void finish(int home);
+    /// The same of all that one drawer lacks, without ticking it.
+    Q_INVOKABLE void finishDrawer(const QString &drawer);
+
+Q_SIGNALS:
+    void changed();
+
+private:
+    [[nodiscard]] LoadShown shown() const { return {*m_book, m_ticked, m_units}; }
+    [[nodiscard]] bool isTickable(int row) const;
+    void showRows();
+    void write(const std::set<QString> &ticked, const std::string &home);
+
+    Way m_way;
+    Pen &m_pen;
+    std::shared_ptr<const TrailerBook> m_book;
+    Units m_units = Units::Metric;
+    std::set<QString> m_ticked; ///< Keys of rows.
+    Rows m_rows;
+};
+
+} // namespace flarestock

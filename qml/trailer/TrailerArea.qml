@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: MIT
+//
+// The area of the trailer: its screen, and what is typed or scanned on it.
+
+import QtQuick
+import Flarestock.Desk
+import Flarestock.Screens
+
+AreaScreen {
+    id: root
+
+    readonly property TrailerDesk trailer: Desk.trailer
+    property string sought: ""
+
+    function enter() {
+        screen.enter();
+    }
+    function find(typed: string) {
+        sought = typed;
+    }
+    function done() {
+        if (sought.trim() === "")
+            screen.enter();
+        else if (!root.trailer.scan(sought))
+            root.explained(qsTr("%1 is neither a drawer nor a part in one or for one.")
+                           .arg(sought));
+    }
+    function scan(code: string): bool {
+        return root.trailer.scan(code);
+    }
+
+    findHint: qsTr("A drawer, or a part on the load list  (Ctrl+F)")
+    findName: qsTr("Find in the trailer")
+    onCurrentChanged: root.trailer.looking = current
+
+    Binding {
+        target: root.trailer
+        property: "inInches"
+        value: Look.inInches
+    }
+    TrailerScreen {
+        id: screen
+
+        anchors.fill: parent
+        focus: true
+        trailer: root.trailer
+        busy: Desk.pen.busy
+        onExplained: sentence => root.explained(sentence)
+        onTakeAsked: sheets.take()
+        onLookAsked: sheets.look()
+        onGiveUpAsked: (trip, name, places) => sheets.giveUp(trip, name, places)
+    }
+    CopySheets {
+        id: sheets
+
+        copies: root.trailer.copies
+        onLooking: screen.show(4)
+    }
+}

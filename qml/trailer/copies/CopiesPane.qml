@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: MIT
+//
+// Copies that go along: which are away, taking one, and what the one that came back brings.
+
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import QtQuick.Controls
+import QtQuick.Layouts
+import Flarestock.Desk
+import Flarestock.Screens
+
+FocusScope {
+    id: root
+
+    required property CopiesDesk copies
+
+    readonly property Item held: Window.activeFocusItem
+
+    signal takeAsked()
+    signal lookAsked()
+    signal releaseAsked(string trip, string name, var places)
+    signal endAsked(string trip, string name)
+
+    onHeldChanged: show(held)
+
+    function enter() {
+        flick.forceActiveFocus(Qt.OtherFocusReason);
+    }
+    /// Whatever gets the keyboard comes into sight.
+    function show(item: Item) {
+        let above = item;
+        while (above && above !== column)
+            above = above.parent;
+        if (!above || item === column)
+            return;
+        const top = item.mapToItem(column, 0, 0).y;
+        if (top < flick.contentY)
+            flick.contentY = Math.max(0, top - 8);
+        else if (top + item.height > flick.contentY + flick.height - 16)
+            flick.contentY = Math.min(top - 8, top + item.height - flick.height + 24);
+    }
+
+    Flickable {
+        id: flick
+
+        objectName: "copies"
+        anchors.fill: parent
+        anchors.margins: 2
+        contentHeight: column.height + 24
+        boundsBehavior: Flickable.StopAtBounds
+        clip: true
+        focus: true
+        activeFocusOnTab: true
+        ScrollBar.vertical: SlimScrollBar {}
+        Accessible.role: Accessible.Pane
+        Accessible.name: qsTr("copies that go along: %1").arg(root.copies.awayWords)
+        Keys.onUpPressed: contentY = Math.max(0, contentY - 40)
+        Keys.onDownPressed: contentY = Math.min(Math.max(0, contentHeight - height), contentY + 40)
+
+        Column {
+            id: column
+
+            x: 12
+            y: 10
+            width: flick.width - 26
+            spacing: 8
+
+            Words {
+                width: column.width
+                text: root.copies.barrier !== "" ? root.copies.barrier
+                    : qsTr("A copy is the shop in one file for another machine, without a network. "
+                           + "What lies in its drawers is the copy's until it is back: here nobody "
+                           + "moves, counts or promises it meanwhile.")
+                color: root.copies.barrier !== "" ? Theme.caution : Theme.quiet
+                wrapMode: Text.Wrap
+            }
+            Words {
+                objectName: "copyProblem"
+                width: column.width
+                visible: text !== ""
+                text: root.copies.problem
+                color: Theme.stop
+                wrapMode: Text.Wrap
+                Accessible.role: Accessible.AlertMessage
+                Accessible.name: text
+            }
+            CopyProgress {
+                width: column.width
+                visible: root.copies.busy
+                words: root.copies.progress
+                share: root.copies.share
+                canStop: root.copies.canStop
+                onStopped: root.copies.stop()
+            }
+            Flow {
+                width: column.width
+                visible: root.copies.barrier === ""
+                spacing: Theme.gap
+
+                DeskButton {
+                    objectName: "takeCopy"
+                    text: qsTr("Take a copy along…")
+                    enabled: !root.copies.busy
+                    onClicked: root.takeAsked()
+                }
+                DeskButton {
+                    objectName: "lookCopy"
+                    text: qsTr("A copy came back: look at it…")
+                    enabled: !root.copies.busy
+                    onClicked: root.lookAsked()
+                }
+            }
+            BroughtView {
+                width: column.width
+                visible: root.copies.looked
+                copies: root.copies
+            }
+            Words {
+                width: column.width
+                topPadding: 4
+                visible: root.copies.trips.count > 0
+                text: qsTr("Copies that went along: %1").arg(root.copies.awayWords)
+                strong: true
+            }
+            Repeater {
+                model: root.copies.trips
+
+                TripLine {
+                    width: column.width
+                    busy: root.copies.busy
+                    onReleaseAsked: root.releaseAsked(key, name, places)
+                    onEndAsked: root.endAsked(key, name)
+                }
+            }
+        }
+    }
+    FocusFrame {
+        visible: flick.activeFocus
+    }
+}

@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: MIT
+//
+// The sheets about copies that go along: taking one, looking at one that came back, giving one up.
+
+import QtQuick
+import QtQuick.Dialogs
+import Flarestock.Desk
+import Flarestock.Screens
+
+Item {
+    id: root
+
+    required property CopiesDesk copies
+
+    readonly property bool opened: takeSheet.opened || lookSheet.opened || giveUpSheet.opened
+
+    signal looking()
+
+    function take() {
+        root.copies.hear();
+        takeSheet.open();
+    }
+    function look() {
+        root.copies.hear();
+        lookSheet.open();
+    }
+    function giveUp(trip: string, name: string, places: var) {
+        root.copies.hear();
+        giveUpSheet.trip = trip;
+        giveUpSheet.name = name;
+        giveUpSheet.places = places;
+        giveUpSheet.open();
+    }
+
+    TakeCopySheet {
+        id: takeSheet
+
+        places: root.copies.places
+        suggested: root.copies.suggested
+        problem: root.copies.problem
+        busy: root.copies.busy
+        onFileAsked: saveDialog.open()
+        onTaken: departure => root.copies.take(departure)
+    }
+    LookCopySheet {
+        id: lookSheet
+
+        problem: root.copies.problem
+        busy: root.copies.busy
+        onFileAsked: openDialog.open()
+        onLooked: file => {
+            root.copies.look(file);
+            if (root.copies.problem === "") {
+                lookSheet.close();
+                root.looking();
+            }
+        }
+    }
+    GiveUpSheet {
+        id: giveUpSheet
+
+        problem: root.copies.problem
+        busy: root.copies.busy
+        onReleased: (trip, place) => root.copies.release(trip, place)
+        onEnded: trip => root.copies.end(trip)
+    }
+    Connections {
+        target: root.copies
+
+        function onWrote() {
+            takeSheet.close();
+            giveUpSheet.close();
+        }
+    }
+    FileDialog {
+        id: saveDialog
+
+        title: qsTr("Where the copy goes")
+        fileMode: FileDialog.SaveFile
+        nameFilters: [qsTr("Shop files (*.flarestock)")]
+        onAccepted: takeSheet.setFile(root.copies.pathOf(selectedFile))
+    }
+    FileDialog {
+        id: openDialog
+
+        title: qsTr("The copy that came back")
+        nameFilters: [qsTr("Shop files (*.flarestock)"), qsTr("All files (*)")]
+        onAccepted: lookSheet.setFile(root.copies.pathOf(selectedFile))
+    }
+}

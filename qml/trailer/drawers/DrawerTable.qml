@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: MIT
+//
+// The drawer that is pulled out: its parts, what is there, what is to be there, and one button that
+// notes all that it lacks as brought.
+
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import QtQuick.Controls
+import QtQuick.Layouts
+import Flarestock.Desk
+import Flarestock.Screens
+
+FocusScope {
+    id: root
+
+    required property Rows lines
+    required property string title
+    required property string about
+    property bool busy: false
+
+    signal loadAsked()
+    signal left()
+
+    function enter() {
+        list.forceActiveFocus(Qt.OtherFocusReason);
+    }
+
+    component Heading: Words {
+        small: true
+        quiet: true
+        horizontalAlignment: Text.AlignRight
+    }
+
+    ColumnLayout {
+        anchors.fill: parent
+        anchors.margins: 1
+        spacing: 0
+
+        Words {
+            objectName: "drawerTitle"
+            text: root.title
+            strong: true
+            font.pixelSize: Theme.headText
+            wrapMode: Text.Wrap
+            Layout.fillWidth: true
+            Layout.leftMargin: 12
+            Layout.rightMargin: 12
+            Layout.topMargin: 8
+        }
+        RowLayout {
+            Layout.fillWidth: true
+            Layout.leftMargin: 12
+            Layout.rightMargin: 12
+            spacing: 0
+
+            Words {
+                objectName: "drawerAbout"
+                text: root.about
+                small: true
+                quiet: true
+                wrapMode: Text.Wrap
+                Layout.fillWidth: true
+            }
+            Heading {
+                visible: list.count > 0
+                text: qsTr("there")
+                Layout.preferredWidth: 60
+            }
+            Heading {
+                visible: list.count > 0
+                text: qsTr("to be")
+                Layout.preferredWidth: 68
+            }
+        }
+        Rectangle {
+            implicitHeight: 1
+            color: Theme.ruleStrong
+            Layout.fillWidth: true
+            Layout.topMargin: 4
+        }
+        ListView {
+            id: list
+
+            objectName: "inDrawer"
+            model: root.lines
+            clip: true
+            cacheBuffer: 0
+            focus: true
+            activeFocusOnTab: true
+            boundsBehavior: Flickable.StopAtBounds
+            highlightMoveDuration: 0
+            Accessible.role: Accessible.List
+            Accessible.name: root.title
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            ScrollBar.vertical: SlimScrollBar {}
+            Keys.onEscapePressed: root.left()
+            delegate: InDrawerLine {
+                width: list.width
+                current: ListView.isCurrentItem && list.activeFocus
+                onClicked: {
+                    list.currentIndex = index;
+                    root.enter();
+                }
+            }
+
+            FocusFrame {
+                parent: list
+                visible: list.activeFocus
+            }
+        }
+        DeskButton {
+            objectName: "loadDrawer"
+            text: qsTr("Note as brought: all it lacks")
+            enabled: !root.busy
+            Layout.margins: 8
+            onClicked: root.loadAsked()
+        }
+    }
+}
