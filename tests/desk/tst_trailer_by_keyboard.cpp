@@ -1,0 +1,188 @@
+// SPDX-License-Identifier: MIT
+//
+// A journey at the trailer, by keyboard alone, in the real window on the demo shop: it is packed by
+// the load list, its copy goes along, three elements are used in it, it comes back, and the stock
+// says so.
+
+#include "trailer_on_screen.h"
+
+using namespace flarestock;
+
+class TrailerByKeyboard : public QObject, protected TrailerOnScreen {
+    Q_OBJECT
+private Q_SLOTS:
+    void initTestCase() { openTrailer(); }
+    void arrowsPullDrawersOut();
+    void theLoadListIsTickedAndBrought();
+    void aDrawerIsFilledAtOnceAndTakenBack();
+    void howManyToCarryBecomesALevel();
+    void theCopyGoesAlong();
+    void whatItHasIsNotTouchedHere();
+    void threeElementsComeBackUsed();
+    void anotherTimeItIsSaidThatNothingIsNew();
+    void nothingIsWarnedAbout();
+
+private:
+    QString m_copy;
+};
+
+void TrailerByKeyboard::arrowsPullDrawersOut()
+{
+    QCOMPARE(trailer().drawer(), QStringLiteral("trailer-1")); // The first that lacks something.
+    QCOMPARE(trailer().drawers()->cell(0, QStringLiteral("lack")).toInt(), 2);
+    key(Qt::Key_Right);
+    QCOMPARE(trailer().drawer(), QStringLiteral("trailer-2"));
+    key(Qt::Key_Down);
+    QCOMPARE(trailer().drawer(), QStringLiteral("trailer-4"));
+    QTRY_VERIFY(words("drawerTitle").startsWith(QStringLiteral("trailer-4, pulled out")));
+    key(Qt::Key_Up);
+    key(Qt::Key_Left);
+    QCOMPARE(trailer().drawer(), QStringLiteral("trailer-1"));
+    key(Qt::Key_Return);
+    QCOMPARE(focusName(*m_window), QStringLiteral("inDrawer"));
+    key(Qt::Key_Escape);
+    QCOMPARE(focusName(*m_window), QStringLiteral("drawerWall"));
+    trailerPicture("light");
+}
+
+void TrailerByKeyboard::theLoadListIsTickedAndBrought()
+{
+    press("workIn");
+    item("loadList")->forceActiveFocus(Qt::TabFocusReason);
+    key(Qt::Key_Space); // The first line: an element out of its bin.
+    QCOMPARE(trailer().load()->tickedCount(), 1);
+    key(Qt::Key_Space);
+    QCOMPARE(trailer().load()->tickedCount(), 0);
+    type("EG-10-S"); // As one would type or scan it.
+    key(Qt::Key_Return);
+    QCOMPARE(trailer().load()->tickedCount(), 1);
+    trailerPicture("bring-in");
+    const auto before = all("EG-10-S", "trailer-1");
+    press("loadTicked");
+    awaitShown();
+    QCOMPARE(all("EG-10-S", "trailer-1"), before + 1);
+    QTRY_COMPARE(trailer().load()->tickedCount(), 0);
+    QVERIFY2(m_desk->build()->lastStep().contains(QStringLiteral("1 of EG-10-S")),
+             qPrintable(m_desk->build()->lastStep()));
+}
+
+void TrailerByKeyboard::aDrawerIsFilledAtOnceAndTakenBack()
+{
+    item("drawerWall")->forceActiveFocus(Qt::TabFocusReason);
+    QCOMPARE(trailer().drawer(), QStringLiteral("trailer-1"));
+    press("loadDrawer");
+    awaitShown();
+    QCOMPARE(all("EM-40-S", "trailer-1"), 1);
+    QTRY_COMPARE(trailer().drawers()->cell(0, QStringLiteral("lack")).toInt(), 0);
+    key(Qt::Key_Z, Qt::ControlModifier);
+    awaitShown();
+    QCOMPARE(all("EM-40-S", "trailer-1"), 0);
+    press("loadDrawer");
+    awaitShown();
+    QCOMPARE(all("EM-40-S", "trailer-1"), 1);
+}
+
+void TrailerByKeyboard::howManyToCarryBecomesALevel()
+{
+    press("workCarry");
+    QTRY_VERIFY_WITH_TIMEOUT(carry().rows()->count() > 3, 20000);
+    item("carryList")->forceActiveFocus(Qt::TabFocusReason);
+    carry().select(QStringLiteral("EG-10-S"));
+    const int row = carry().rows()->rowOf(QStringLiteral("EG-10-S"));
+    const QString wanted = carry().rows()->cell(row, QStringLiteral("carry")).toString();
+    QVERIFY(carry().bars()->count() > 2);
+    key(Qt::Key_Down);
+    QVERIFY(carry().selected() != QStringLiteral("EG-10-S"));
+    key(Qt::Key_Up);
+    QCOMPARE(carry().selected(), QStringLiteral("EG-10-S"));
+    trailerPicture("carry");
+    press("keepOne");
+    awaitShown();
+    auto keepings = Workshop::open(m_file.toStdString()).value()->notes.keepings;
+    QCOMPARE(keepings.at({"EG-10-S", "trailer-1"}).most, wanted.toLongLong());
+    key(Qt::Key_Z, Qt::ControlModifier);
+    awaitShown();
+    keepings = Workshop::open(m_file.toStdString()).value()->notes.keepings;
+    QCOMPARE(keepings.at({"EG-10-S", "trailer-1"}).most, 2);
+}
+
+void TrailerByKeyboard::theCopyGoesAlong()
+{
+    m_copy = m_folder.filePath(QStringLiteral("lakeside.flarestock"));
+    press("workCopies");
+    press("takeCopy");
+    write("copyFile", qPrintable(m_copy));
+    write("copyWith", "the pit crew");
+    trailerPicture("take-a-copy");
+    press("takeIt");
+    awaitShown();
+    QTRY_COMPARE_WITH_TIMEOUT(copies().awayCount(), 1, 20000);
+    QVERIFY2(copies().problem().isEmpty(), qPrintable(copies().problem()));
+    QTRY_VERIFY(item("copyFile") == nullptr);
+    QVERIFY(ShopFile::verify(m_copy.toStdString()).value().whole);
+    QTRY_VERIFY(!trailer().drawers()->cell(0, QStringLiteral("away")).toString().isEmpty());
+    trailerPicture("away");
+}
+
+void TrailerByKeyboard::whatItHasIsNotTouchedHere()
+{
+    const auto before = all("CL-38", "trailer-6");
+    press("workIn");
+    press("tickAllIn");
+    if (trailer().load()->tickedCount() == 0)
+        QSKIP("no bin of the demo shop has what lacks");
+    press("loadTicked");
+    awaitShown();
+    QCOMPARE(all("CL-38", "trailer-6"), before);
+    QVERIFY(m_desk->pen()->problem().contains(QStringLiteral("lakeside")));
+}
+
+void TrailerByKeyboard::threeElementsComeBackUsed()
+{
+    moveIn(m_copy, {"EG-10-S", "1", "trailer-1", "car-1", "batch 0926", "", "", ""});
+    moveIn(m_copy, {"EM-40-S", "1", "trailer-1", "car-2", "", "", "", ""});
+    moveIn(m_copy, {"EC-100-S", "1", "trailer-1", "car-1", "", "", "", ""});
+    const auto elements = [this] {
+        return all("EG-10-S", "trailer-1") + all("EM-40-S", "trailer-1") +
+               all("EC-100-S", "trailer-1");
+    };
+    const auto before = elements();
+    press("workCopies");
+    press("lookCopy");
+    write("lookFile", qPrintable(m_copy));
+    key(Qt::Key_Return);
+    QTRY_VERIFY_WITH_TIMEOUT(copies().hasLooked(), 30000);
+    QCOMPARE(copies().came()->count(), 3);
+    QCOMPARE(elements(), before); // It was only looked at.
+    trailerPicture("looked-at");
+    press("bringCopy");
+    awaitShown();
+    QTRY_COMPARE_WITH_TIMEOUT(copies().awayCount(), 0, 20000);
+    QCOMPARE(elements(), before - 3);
+    QTRY_COMPARE(trailer().drawers()->cell(0, QStringLiteral("lack")).toInt(), 3);
+    QVERIFY(words("lookedAbout").startsWith(QStringLiteral("Brought: 3 movements")));
+    QVERIFY(item("bringCopy") == nullptr);
+    trailerPicture("back");
+    QVERIFY(ShopFile::verify(m_file.toStdString()).value().whole);
+}
+
+void TrailerByKeyboard::anotherTimeItIsSaidThatNothingIsNew()
+{
+    const auto before = all("EG-10-S", "trailer-1");
+    press("lookCopy");
+    write("lookFile", qPrintable(m_copy));
+    key(Qt::Key_Return);
+    QTRY_VERIFY_WITH_TIMEOUT(copies().hasLooked(), 30000);
+    QTRY_VERIFY(words("lookedAbout").startsWith(QStringLiteral("It was brought already")));
+    QCOMPARE(all("EG-10-S", "trailer-1"), before);
+    press("putCopyAway");
+    QTRY_VERIFY(item("lookedAbout") == nullptr);
+}
+
+void TrailerByKeyboard::nothingIsWarnedAbout()
+{
+    QCOMPARE(m_screens->warnings(), QStringList());
+}
+
+QTEST_MAIN(TrailerByKeyboard)
+#include "tst_trailer_by_keyboard.moc"
