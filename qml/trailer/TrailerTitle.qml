@@ -32,9 +32,9 @@ RowLayout {
             Layout.fillWidth: true
         }
         Words {
+            visible: !root.narrow
             text: root.trailer.about
             quiet: true
-            small: root.narrow
             wrapMode: Text.Wrap
             Layout.fillWidth: true
         }
@@ -46,7 +46,6 @@ RowLayout {
         choices: root.trailer.events
         answer: root.trailer.packed
         problem: ""
-        Layout.preferredWidth: Math.min(implicitWidth, 300)
         onPicked: choice => root.trailer.packFor(choice)
     }
     QuestionTag {

@@ -26,7 +26,7 @@ inline void moveIn(const QString &file, const MoveWords &words)
 
 class TrailerOnScreen : protected StockOnScreen {
 protected:
-    /// The window, on a shop whose trailer lacks an element of two kinds and two clamps.
+    /// The window, on a shop whose trailer lacks an element of each kind, and clamps.
     void openTrailer()
     {
         open();

@@ -29,7 +29,7 @@ private:
 void TrailerByKeyboard::arrowsPullDrawersOut()
 {
     QCOMPARE(trailer().drawer(), QStringLiteral("trailer-1")); // The first that lacks something.
-    QCOMPARE(trailer().drawers()->cell(0, QStringLiteral("lack")).toInt(), 2);
+    QCOMPARE(trailer().drawers()->cell(0, QStringLiteral("lack")).toInt(), 3);
     key(Qt::Key_Right);
     QCOMPARE(trailer().drawer(), QStringLiteral("trailer-2"));
     key(Qt::Key_Down);

@@ -82,22 +82,24 @@ AbstractButton {
             elide: Text.ElideRight
         }
         MarkIcon {
-            id: icon
-
             x: 8
-            anchors.bottom: blocks.top
-            anchors.bottomMargin: 3
+            anchors.verticalCenter: stand.verticalCenter
             implicitWidth: 16
             mark: root.mark
         }
         Words {
-            anchors.verticalCenter: icon.verticalCenter
+            id: stand
+
+            anchors.bottom: blocks.top
+            anchors.bottomMargin: 3
             x: 29
             width: parent.width - 39
             text: root.stands
             small: true
             strong: root.lack > 0
             color: root.lack > 0 ? Theme.caution : Theme.quiet
+            wrapMode: Text.Wrap
+            maximumLineCount: 2
             elide: Text.ElideRight
         }
         PieceBlocks {

@@ -4,7 +4,6 @@
 // by typing or scanning its number; what is ticked is noted as one step.
 
 import QtQuick
-import QtQuick.Controls
 import QtQuick.Layouts
 import Flarestock.Desk
 import Flarestock.Screens
