@@ -92,7 +92,7 @@ FocusScope {
                     drawers: root.trailer.drawers
                     pulledOut: root.trailer.drawer
                     nothing: root.trailer.nothing
-                    onWheels: root.roomy
+                    withWheels: root.roomy
                     Layout.fillWidth: true
                     Layout.fillHeight: !root.roomy
                     Layout.preferredHeight: Math.min(wanted, root.height * 0.52)
@@ -113,7 +113,7 @@ FocusScope {
                         about: root.trailer.drawerAbout
                         busy: root.busy
                         onLoadAsked: root.trailer.load.finishDrawer(root.trailer.drawer)
-                        onLeft: root.enter()
+                        onGone: root.enter()
                     }
                 }
             }
@@ -145,7 +145,7 @@ FocusScope {
                         about: root.trailer.drawerAbout
                         busy: root.busy
                         onLoadAsked: root.trailer.load.finishDrawer(root.trailer.drawer)
-                        onLeft: root.enter()
+                        onGone: root.enter()
                     }
                     LoadPane {
                         id: bringIn

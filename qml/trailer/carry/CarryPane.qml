@@ -31,11 +31,17 @@ FocusScope {
         list.currentIndex = carry.rows.rowOf(carry.selected);
     }
 
+    Timer {
+        id: soon // Once the view has heard of the change.
+
+        interval: 0
+        onTriggered: root.sync()
+    }
     Connections {
         target: root.carry
 
         function onChanged() {
-            Qt.callLater(root.sync);
+            soon.restart();
         }
     }
 
@@ -94,7 +100,7 @@ FocusScope {
                 onTyped: text => {
                     if (text.trim() !== "" && !root.carry.add(text))
                         root.explained(qsTr("%1 is no part of this shop.").arg(text));
-                    Qt.callLater(sync);
+                    sync();
                 }
             }
         }

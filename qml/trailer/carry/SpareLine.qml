@@ -48,7 +48,9 @@ AbstractButton {
             color: Theme.accent
         }
     }
-    contentItem: Item {
+    Item {
+        anchors.fill: parent
+
         Column {
             id: words
 

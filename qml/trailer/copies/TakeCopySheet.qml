@@ -128,7 +128,9 @@ WorkSheet {
                     border.color: place.visualFocus ? Theme.accent : Theme.ruleStrong
                     border.width: place.visualFocus ? Theme.ring : 1
                 }
-                contentItem: Item {
+                Item {
+                    anchors.fill: parent
+
                     TickBox {
                         x: 4
                         anchors.verticalCenter: parent.verticalCenter

@@ -48,7 +48,9 @@ AbstractButton {
             color: root.current ? Theme.accent : Theme.pipe
         }
     }
-    contentItem: Item {
+    Item {
+        anchors.fill: parent
+
         Words {
             id: name
 

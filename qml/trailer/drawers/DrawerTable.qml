@@ -20,7 +20,7 @@ FocusScope {
     property bool busy: false
 
     signal loadAsked()
-    signal left()
+    signal gone()
 
     function enter() {
         list.forceActiveFocus(Qt.OtherFocusReason);
@@ -95,7 +95,7 @@ FocusScope {
             Layout.fillWidth: true
             Layout.fillHeight: true
             ScrollBar.vertical: SlimScrollBar {}
-            Keys.onEscapePressed: root.left()
+            Keys.onEscapePressed: root.gone()
             delegate: InDrawerLine {
                 width: list.width
                 current: ListView.isCurrentItem && list.activeFocus

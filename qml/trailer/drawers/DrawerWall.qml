@@ -16,11 +16,11 @@ FocusScope {
     required property Rows drawers
     required property string pulledOut
     property string nothing: ""
-    property bool onWheels: true // There is room to draw what it stands on.
+    property bool withWheels: true // There is room to draw what it stands on.
 
     readonly property int across: width >= 640 ? 3 : 2
     readonly property int down: Math.ceil(drawers.count / across)
-    readonly property real wanted: down * 104 + 16 + (onWheels ? 34 : 0)
+    readonly property real wanted: down * 104 + 16 + (withWheels ? 34 : 0)
 
     signal chosen(string drawer)
     signal entered()
@@ -39,11 +39,18 @@ FocusScope {
     onPulledOutChanged: sync()
     Component.onCompleted: sync()
 
+    Timer {
+        id: soon // Once the view has heard of the change.
+
+        interval: 0
+        onTriggered: root.sync()
+    }
+
     Rectangle {
         id: body
 
-        width: parent.width - (root.onWheels ? 26 : 0)
-        height: parent.height - (root.onWheels ? 34 : 0)
+        width: parent.width - (root.withWheels ? 26 : 0)
+        height: parent.height - (root.withWheels ? 34 : 0)
         radius: 10
         color: Theme.side
         border.color: Theme.ruleStrong
@@ -73,7 +80,7 @@ FocusScope {
             Keys.onDownPressed: root.goTo(currentIndex + root.across)
             Keys.onReturnPressed: root.entered()
             Keys.onEnterPressed: root.entered()
-            onCountChanged: Qt.callLater(root.sync)
+            onCountChanged: soon.restart()
             delegate: Item {
                 id: cell
 
@@ -126,7 +133,7 @@ FocusScope {
         }
     }
     Item {
-        visible: root.onWheels
+        visible: root.withWheels
         anchors.top: body.bottom
         width: parent.width
         height: 34

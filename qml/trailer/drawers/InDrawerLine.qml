@@ -16,15 +16,10 @@ AbstractButton {
     required property string what
     required property string keep
     required property string there
-    required property string missing
-    required property string from
-    required property string over
+    required property string note
     required property bool isShort
-    required property bool isOver
     required property string says
     property bool current: false
-
-    readonly property string note: [missing, from, over].filter(one => one !== "").join("  ·  ")
 
     objectName: "inDrawerLine"
     implicitHeight: Math.max(46, words.height + 12)
@@ -43,7 +38,9 @@ AbstractButton {
             color: Theme.rule
         }
     }
-    contentItem: Item {
+    Item {
+        anchors.fill: parent
+
         Column {
             id: words
 

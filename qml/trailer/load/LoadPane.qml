@@ -3,6 +3,8 @@
 // What to bring into the drawers, or to take out of them: ticked by a touch, by the space bar, or
 // by typing or scanning its number; what is ticked is noted as one step.
 
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import QtQuick.Layouts
 import Flarestock.Desk

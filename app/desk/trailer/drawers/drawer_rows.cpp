@@ -85,12 +85,14 @@ Row inDrawerRow(const DrawerLine &line, Units units)
     QStringList says{said(line.number), what, DrawerWords::tr("there: %1").arg(there)};
     if (!keep.isEmpty())
         says.append(DrawerWords::tr("to be there: %1").arg(keep));
+    QStringList notes;
     for (const QString &more : {missing, from, over}) {
         if (!more.isEmpty())
-            says.append(more);
+            notes.append(more);
     }
+    says.append(notes);
     return {said(line.number),
-            {said(line.number), what, keep, there, missing, from, over, isShort, !line.out.empty(),
+            {said(line.number), what, keep, there, notes.join(QStringLiteral("  ·  ")), isShort,
              says.join(QStringLiteral(", "))}};
 }
 
@@ -156,9 +158,8 @@ std::vector<Row> drawerRows(const TrailerBook &book, const TripsSeen &trips)
 
 QStringList inDrawerCells()
 {
-    return {QStringLiteral("part"),  QStringLiteral("what"),    QStringLiteral("keep"),
-            QStringLiteral("there"), QStringLiteral("missing"), QStringLiteral("from"),
-            QStringLiteral("over"),  QStringLiteral("isShort"), QStringLiteral("isOver"),
+    return {QStringLiteral("part"),  QStringLiteral("what"), QStringLiteral("keep"),
+            QStringLiteral("there"), QStringLiteral("note"), QStringLiteral("isShort"),
             QStringLiteral("says")};
 }
 

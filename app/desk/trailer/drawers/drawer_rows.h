@@ -18,7 +18,7 @@ namespace flarestock {
 /// "all is there", "2 short, 1 to take out"
 [[nodiscard]] QString saidPieces(const Drawer::Pieces &pieces);
 
-/// part what keep there missing from over isShort isOver says; the key is the part's number.
+/// part what keep there note isShort says; the key is the part's number, `note` what is wrong.
 [[nodiscard]] QStringList inDrawerCells();
 [[nodiscard]] std::vector<Row> inDrawerRows(const Drawer &drawer, Units units);
 
