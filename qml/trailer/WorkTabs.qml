@@ -39,7 +39,7 @@ Flow {
     }
     GroupButton {
         objectName: "workCarry"
-        text: qsTr("How many to carry")
+        text: root.width < 520 ? qsTr("Spares") : qsTr("How many to carry")
         checked: root.shown === 3
         onClicked: root.chosen(3)
     }

@@ -34,7 +34,7 @@ void TrailerByKeyboard::arrowsPullDrawersOut()
     QCOMPARE(trailer().drawer(), QStringLiteral("trailer-2"));
     key(Qt::Key_Down);
     QCOMPARE(trailer().drawer(), QStringLiteral("trailer-4"));
-    QTRY_VERIFY(words("drawerTitle").startsWith(QStringLiteral("trailer-4, pulled out")));
+    QTRY_VERIFY(words("drawerTitle").startsWith(QStringLiteral("Pulled out: trailer-4")));
     key(Qt::Key_Up);
     key(Qt::Key_Left);
     QCOMPARE(trailer().drawer(), QStringLiteral("trailer-1"));

@@ -219,7 +219,7 @@ void TrailerDesk::packFor(int event)
 QString TrailerDesk::drawerTitle() const
 {
     const Drawer *drawer = m_book ? m_book->drawer(m_drawer.toStdString()) : nullptr;
-    return drawer ? tr("%1, pulled out: %2").arg(said(drawer->id), said(drawer->title)) : QString();
+    return drawer ? tr("Pulled out: %1, %2").arg(said(drawer->id), said(drawer->title)) : QString();
 }
 
 QString TrailerDesk::drawerAbout() const
