@@ -13,8 +13,8 @@ namespace {
 [[noreturn]] void refuseAway(const std::string &what, const std::string &with)
 {
     throw StorageFailure{{what, "is " + with,
-                          "Wait until it is brought back, or say that the shop uses the place all "
-                          "the same: flarestock trailer release."}};
+                          "Wait until it is brought back, or release the place: then the shop uses "
+                          "it all the same."}};
 }
 
 } // namespace
