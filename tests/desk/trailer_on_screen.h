@@ -37,7 +37,7 @@ protected:
         key(Qt::Key_4, Qt::AltModifier);
         QTRY_VERIFY(item("drawerWall") != nullptr);
         QTRY_COMPARE_WITH_TIMEOUT(trailer().drawers()->count(), 6, 20000);
-        QTRY_COMPARE(focusName(*m_window), QStringLiteral("drawerWall"));
+        QTRY_COMPARE(focusName(*m_window), QStringLiteral("drawerCell"));
     }
     [[nodiscard]] TrailerDesk &trailer() const { return *m_desk->trailer(); }
     [[nodiscard]] CopiesDesk &copies() const { return *trailer().copies(); }

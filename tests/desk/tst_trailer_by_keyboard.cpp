@@ -39,9 +39,9 @@ void TrailerByKeyboard::arrowsPullDrawersOut()
     key(Qt::Key_Left);
     QCOMPARE(trailer().drawer(), QStringLiteral("trailer-1"));
     key(Qt::Key_Return);
-    QCOMPARE(focusName(*m_window), QStringLiteral("inDrawer"));
+    QCOMPARE(focusName(*m_window), QStringLiteral("inDrawerLine"));
     key(Qt::Key_Escape);
-    QCOMPARE(focusName(*m_window), QStringLiteral("drawerWall"));
+    QCOMPARE(focusName(*m_window), QStringLiteral("drawerCell"));
     trailerPicture("light");
 }
 

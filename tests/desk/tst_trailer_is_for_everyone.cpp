@@ -46,7 +46,7 @@ void TrailerIsForEveryone::aScannerPullsOutAndTicks()
     type("EG-10-S", 3);
     key(Qt::Key_Return);
     QTRY_COMPARE(trailer().load()->tickedCount(), 1);
-    QTRY_COMPARE(focusName(*m_window), QStringLiteral("loadList"));
+    QTRY_COMPARE(focusName(*m_window), QStringLiteral("loadStop"));
     m_window->removeEventFilter(&m_ear);
 }
 
@@ -62,8 +62,8 @@ void TrailerIsForEveryone::tabComesRound()
             break;
     }
     QVERIFY2(m_window->activeFocusItem() == first, qPrintable(passed.join(u' ')));
-    for (const char *part : {"allThere", "copiesAway", "drawerWall", "inDrawer", "loadDrawer",
-                             "workIn", "workCopies", "loadList", "loadTicked", "area-4"})
+    for (const char *part : {"allThere", "copiesAway", "drawerCell", "inDrawerLine", "loadDrawer",
+                             "workIn", "workCopies", "loadStop", "loadTicked", "area-4"})
         QVERIFY2(passed.contains(QLatin1String(part)),
                  qPrintable(QString(QLatin1String(part) + QStringLiteral(" is not in ") +
                                     passed.join(u' '))));

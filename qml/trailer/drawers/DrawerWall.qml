@@ -96,6 +96,7 @@ FocusScope {
                 required property string away
                 required property string says
 
+                objectName: "drawerCell"
                 width: grid.cellWidth
                 height: grid.cellHeight
 
