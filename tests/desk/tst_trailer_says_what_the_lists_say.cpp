@@ -5,6 +5,7 @@
 
 #include "app/desk/trailer/carry/carry_rows.h"
 #include "app/desk/trailer/drawers/drawer_rows.h"
+#include "app/garage/garage.h"
 #include "app/workshop/made_up.h"
 #include "trailer_on_screen.h"
 
@@ -32,6 +33,13 @@ private:
         return {{}, {}, m_shop->season.from(today()).front()->lastDay};
     }
     [[nodiscard]] static std::string today() { return dayOf(nowMilliseconds()); }
+    [[nodiscard]] SpareBook bookOf() const
+    {
+        const auto file = ShopFile::open(m_file.toStdString(), OpenMode::ReadOnly).value();
+        auto book = SpareBook::of(file).value();
+        book.lives = Garage::of(*m_shop, file).value().lives;
+        return book;
+    }
     [[nodiscard]] QString cell(const Rows *rows, int row, const char *name) const
     {
         return rows->cell(row, QString::fromLatin1(name)).toString();
@@ -124,8 +132,7 @@ void TrailerSays::asManyAreCarriedAsTheCommandSays()
     carry().carryFor(occasion);
     carry().beCertain(certainty);
     QTRY_VERIFY_WITH_TIMEOUT(!carry().isLoading() && carry().rows()->count() == 7, 20000);
-    const auto file = ShopFile::open(m_file.toStdString(), OpenMode::ReadOnly).value();
-    const auto book = SpareBook::of(file).value();
+    const SpareBook book = bookOf();
     CarryWanted wanted;
     wanted.today = today();
     wanted.certainty = carry().certain();
@@ -155,8 +162,7 @@ void TrailerSays::aKitIsTheCommandsKit()
     carry().beCertain(QStringLiteral("90 %"));
     carry().setTogether(true);
     QTRY_VERIFY_WITH_TIMEOUT(!carry().isLoading() && !carry().kit().isEmpty(), 30000);
-    const auto file = ShopFile::open(m_file.toStdString(), OpenMode::ReadOnly).value();
-    const auto book = SpareBook::of(file).value();
+    const SpareBook book = bookOf();
     CarryWanted wanted;
     wanted.today = today();
     wanted.certainty = 0.9;

@@ -4,6 +4,7 @@
 
 #include "app/desk/trailer/carry/carry_rows.h"
 #include "app/desk/words/spoken.h"
+#include "app/garage/garage.h"
 #include "app/trailer/certainty.h"
 #include "app/workshop/clock.h"
 #include "app/workshop/made_up.h"
@@ -13,6 +14,22 @@
 namespace flarestock {
 
 namespace {
+
+/// With what is in the cars now.
+Result<SpareBook> spareBookOf(const Workshop &workshop,
+                              const std::function<Result<ShopFile>()> &read)
+{
+    const auto file = read();
+    if (!file)
+        return tl::unexpected(file.error());
+    auto book = SpareBook::of(*file);
+    auto garage = Garage::of(workshop, *file);
+    if (!garage)
+        return tl::unexpected(garage.error());
+    if (book)
+        book->lives = std::move(garage->lives);
+    return book;
+}
 
 std::string todaysDay()
 {
@@ -79,9 +96,7 @@ void CarryDesk::make()
         auto known = spares;
         QString wrong;
         if (!known) {
-            const auto file = read();
-            auto fresh =
-                file ? SpareBook::of(*file) : Result<SpareBook>(tl::unexpected(file.error()));
+            auto fresh = spareBookOf(*workshop, read);
             if (fresh)
                 known = std::make_shared<const SpareBook>(std::move(*fresh));
             else
