@@ -91,6 +91,7 @@ void TrailerByKeyboard::howManyToCarryBecomesALevel()
     const int row = carry().rows()->rowOf(QStringLiteral("EG-10-S"));
     const QString wanted = carry().rows()->cell(row, QStringLiteral("carry")).toString();
     QVERIFY(carry().bars()->count() > 2);
+    QTRY_COMPARE(item("carryList")->property("currentIndex").toInt(), row);
     key(Qt::Key_Down);
     QVERIFY(carry().selected() != QStringLiteral("EG-10-S"));
     key(Qt::Key_Up);

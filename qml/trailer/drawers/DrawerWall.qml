@@ -70,7 +70,8 @@ FocusScope {
             boundsBehavior: Flickable.StopAtBounds
             highlightMoveDuration: 0
             cellWidth: Math.floor(width / root.across)
-            cellHeight: Math.max(100, Math.min(root.withWheels ? 124 : 160, Math.floor(height / Math.max(1, root.down))))
+            cellHeight: Math.max(100, Math.min(root.withWheels ? 124 : 160,
+                                               Math.floor(height / Math.max(1, root.down))))
             Accessible.role: Accessible.List
             Accessible.name: qsTr("drawers of the trailer")
             ScrollBar.vertical: SlimScrollBar {}
