@@ -29,6 +29,7 @@ AreaScreen {
         return root.trailer.scan(code);
     }
 
+    ready: !root.trailer.loading
     findHint: qsTr("A drawer, or a part on the load list  (Ctrl+F)")
     findName: qsTr("Find in the trailer")
     onCurrentChanged: root.trailer.looking = current

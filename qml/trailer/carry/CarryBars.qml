@@ -38,6 +38,7 @@ Item {
             required property bool isThere
 
             x: index * root.step
+            z: 1
             width: root.step
             height: root.height
 
@@ -51,9 +52,18 @@ Item {
                 color: bar.isCarried ? Theme.accent : Theme.accentFill
                 border.color: bar.isCarried ? Theme.accent : Theme.pipe
             }
+            Rectangle { // So that the line across does not strike the figure out.
+                anchors.fill: percentWords
+                z: 1
+                visible: percentWords.visible
+                color: Theme.surface
+            }
             Words {
+                id: percentWords
+
                 anchors.horizontalCenter: parent.horizontalCenter
-                y: column.y - 14
+                y: column.y - 15
+                z: 1
                 visible: bar.isCarried || bar.width >= 46
                 text: bar.percent
                 small: true

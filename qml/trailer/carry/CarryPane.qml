@@ -200,7 +200,7 @@ FocusScope {
             carry: root.carry
             busy: root.busy
             Layout.fillWidth: true
-            Layout.preferredHeight: root.height * 0.5
+            Layout.preferredHeight: root.height * (root.height < 480 ? 0.42 : 0.5)
         }
     }
 }

@@ -100,9 +100,9 @@ AbstractButton {
         ShortTag {
             visible: root.isShort
             anchors.right: parent.right
-            anchors.rightMargin: 6
+            anchors.rightMargin: 14
             anchors.verticalCenter: parent.verticalCenter
-            width: Math.min(implicitWidth, 92)
+            width: Math.min(implicitWidth, 84)
             text: root.missing
         }
     }

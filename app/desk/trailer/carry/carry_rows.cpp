@@ -5,6 +5,8 @@
 #include "app/desk/trailer/carry/carry_words.h"
 #include "app/desk/words/spoken.h"
 
+#include <QRegularExpression>
+
 namespace flarestock {
 
 namespace {
@@ -16,6 +18,17 @@ constexpr std::int64_t BarsMost = 12;
 QString number(std::int64_t count)
 {
     return QLocale().toString(static_cast<qlonglong>(count));
+}
+
+/// With the person's decimal sign and days.
+QString inPersonsWords(const std::string &text)
+{
+    static const QRegularExpression day(QStringLiteral("\\b\\d{4}-\\d\\d-\\d\\d\\b"));
+    QString words = localised(said(text));
+    for (auto found = day.match(words); found.hasMatch(); found = day.match(words))
+        words.replace(found.capturedStart(), found.capturedLength(),
+                      saidDate(found.captured().toStdString()));
+    return words;
 }
 
 QString saidSpending(const CarryLine &line)
@@ -49,8 +62,8 @@ Row spareRow(const CarryBook &book, const SparePart &spare)
     if (!carried)
         return {said(spare.number),
                 {said(spare.number), what, QString(), number(spare.there), QString(),
-                 localised(said(spare.why)), QString(), false, false,
-                 CarrySaid::tr("%1, %2").arg(said(spare.number), localised(said(spare.why)))}};
+                 inPersonsWords(spare.why), QString(), false, false,
+                 CarrySaid::tr("%1, %2").arg(said(spare.number), inPersonsWords(spare.why))}};
     const CarryLine &line = spare.carry->line;
     const std::int64_t lacks = spare.lacks(*carried);
     const QString missing = lacks > 0 ? CarrySaid::tr("%1 missing").arg(number(lacks)) : QString();
@@ -103,7 +116,7 @@ QString saidEvents(const PartCarry &carry)
         events.append(said(event->title));
     const QString all = events.join(QStringLiteral(", "));
     return carry.until.empty() ? all
-                               : CarrySaid::tr("%1; %2").arg(all, localised(said(carry.until)));
+                               : CarrySaid::tr("%1; %2").arg(all, inPersonsWords(carry.until));
 }
 
 } // namespace
@@ -145,10 +158,10 @@ std::vector<Row> sumRows(const CarryBook &book, const SparePart &spare)
     };
     add("rate", CarrySaid::tr("from"), saidRateSource(spare, book));
     add("sum", line.demand ? CarrySaid::tr("to be expected") : CarrySaid::tr("counted"),
-        localised(said(line.sum)));
+        inPersonsWords(line.sum));
     if (line.demand)
         add("form", CarrySaid::tr("law"), saidForm(line));
-    add("why", CarrySaid::tr("why"), localised(said(line.why)));
+    add("why", CarrySaid::tr("why"), inPersonsWords(line.why));
     add("events", CarrySaid::tr("for"), saidEvents(*spare.carry));
     add("fitted", CarrySaid::tr("fitted"), said(spare.carry->fitted));
     const auto carried = book.carried(spare);
@@ -202,7 +215,7 @@ QString saidCarry(const CarryBook &book, const SparePart &spare)
 {
     const auto carried = book.carried(spare);
     if (!carried)
-        return localised(said(spare.why));
+        return inPersonsWords(spare.why);
     const CarryLine &line = spare.carry->line;
     const auto covered = coveredBy(line, *carried);
     if (line.spending == Spending::Wear) {
