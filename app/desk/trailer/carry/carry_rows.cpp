@@ -24,11 +24,13 @@ QString number(std::int64_t count)
 QString inPersonsWords(const std::string &text)
 {
     static const QRegularExpression day(QStringLiteral("\\b\\d{4}-\\d\\d-\\d\\d\\b"));
-    QString words = localised(said(text));
-    for (auto found = day.match(words); found.hasMatch(); found = day.match(words))
-        words.replace(found.capturedStart(), found.capturedLength(),
-                      saidDate(found.captured().toStdString()));
-    return words;
+    QString rest = localised(said(text));
+    QString words;
+    for (auto found = day.match(rest); found.hasMatch(); found = day.match(rest)) {
+        words += rest.left(found.capturedStart()) + saidDate(found.captured().toStdString());
+        rest = rest.mid(found.capturedEnd());
+    }
+    return words + rest;
 }
 
 QString saidSpending(const CarryLine &line)
