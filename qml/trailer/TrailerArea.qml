@@ -46,6 +46,7 @@ AreaScreen {
         focus: true
         trailer: root.trailer
         busy: Desk.pen.busy
+        problem: Desk.pen.problem
         onExplained: sentence => root.explained(sentence)
         onTakeAsked: sheets.take()
         onLookAsked: sheets.look()

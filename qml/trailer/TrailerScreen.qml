@@ -15,6 +15,7 @@ FocusScope {
 
     required property TrailerDesk trailer
     property bool busy: false
+    property string problem: "" // Why the last deed was not done.
     property int work: 1 // 0 is the drawer, which stands at the left where there is room.
 
     readonly property bool roomy: height >= 700
@@ -154,6 +155,7 @@ FocusScope {
                         visible: root.shown === 1
                         load: root.trailer.load
                         busy: root.busy
+                        problem: root.problem
                         onExplained: sentence => root.explained(sentence)
                     }
                     LoadPane {
@@ -164,6 +166,7 @@ FocusScope {
                         outwards: true
                         load: root.trailer.unload
                         busy: root.busy
+                        problem: root.problem
                         onExplained: sentence => root.explained(sentence)
                     }
                     CarryPane {

@@ -16,6 +16,7 @@ FocusScope {
     required property LoadList load
     property bool outwards: false
     property bool busy: false
+    property string problem: "" // Why the last deed was not done.
 
     signal explained(string sentence)
 
@@ -76,6 +77,17 @@ FocusScope {
             text: qsTr("typed or scanned: %1, Enter looks for it").arg(list.typed)
             Layout.fillWidth: true
             Layout.leftMargin: 12
+        }
+        Words {
+            visible: text !== ""
+            text: root.problem
+            color: Theme.stop
+            wrapMode: Text.Wrap
+            Accessible.role: Accessible.AlertMessage
+            Accessible.name: text
+            Layout.fillWidth: true
+            Layout.leftMargin: 12
+            Layout.rightMargin: 12
         }
         Flow {
             spacing: Theme.gap
