@@ -89,7 +89,7 @@ private:
     [[nodiscard]] std::vector<const Event *> coming() const; ///< The next first.
 
     std::shared_ptr<const Workshop> m_workshop;
-    std::function<Result<ShopFile>()> m_read;
+    ReadShop m_read;
     std::shared_ptr<const TrailerBook> m_book;
     TripsSeen m_seen;
     bool m_isLooking = false;

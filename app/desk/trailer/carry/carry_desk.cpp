@@ -17,18 +17,23 @@ namespace {
 
 /// With what is in the cars now.
 Result<SpareBook> spareBookOf(const Workshop &workshop,
-                              const std::function<Result<ShopFile>()> &read)
+                              const std::function<Result<void>(const LookUp &look)> &read)
 {
-    const auto file = read();
-    if (!file)
-        return tl::unexpected(file.error());
-    auto book = SpareBook::of(*file);
-    auto garage = Garage::of(workshop, *file);
-    if (!garage)
-        return tl::unexpected(garage.error());
-    if (book)
-        book->lives = std::move(garage->lives);
-    return book;
+    SpareBook known;
+    const auto looked = read([&](ShopFile &file, const Workshop &) -> Result<void> {
+        auto book = SpareBook::of(file);
+        if (!book)
+            return tl::unexpected(book.error());
+        auto garage = Garage::of(workshop, file);
+        if (!garage)
+            return tl::unexpected(garage.error());
+        known = std::move(*book);
+        known.lives = std::move(garage->lives);
+        return {};
+    });
+    if (!looked)
+        return tl::unexpected(looked.error());
+    return known;
 }
 
 std::string todaysDay()
@@ -100,7 +105,7 @@ void CarryDesk::make()
             if (fresh)
                 known = std::make_shared<const SpareBook>(std::move(*fresh));
             else
-                wrong = said(fresh.error().sentence());
+                wrong = saidProblem(fresh.error());
         }
         const auto book = known ? CarryBook::of(workshop, known, asked) : nullptr;
         return [this, workshop, known, book, wrong] {
@@ -160,7 +165,7 @@ void CarryDesk::beCertain(const QString &typed)
 {
     const auto wanted =
         certaintyAsked(unlocalised(typed).toStdString(), tr("a certainty of").toStdString());
-    m_certaintyProblem = wanted ? QString() : said(wanted.error().sentence());
+    m_certaintyProblem = wanted ? QString() : saidProblem(wanted.error());
     if (!wanted) {
         Q_EMIT changed();
         return m_pen.refuse(m_certaintyProblem);

@@ -89,7 +89,7 @@ private:
 
     Pen &m_pen;
     std::shared_ptr<const Workshop> m_workshop;
-    std::function<Result<ShopFile>()> m_read;
+    std::function<Result<void>(const LookUp &look)> m_read; ///< As ShopOnDesk::read.
     std::shared_ptr<const SpareBook> m_spares; ///< Of m_workshop; nothing: not read yet.
     std::shared_ptr<const CarryBook> m_book;
     bool m_isLooking = false;

@@ -30,7 +30,6 @@ CopiesDesk::CopiesDesk(Pen &pen, QObject *parent)
 void CopiesDesk::setShop(const ShopOnDesk &shop, bool isOther)
 {
     m_workshop = shop.workshop;
-    m_read = shop.read;
     m_change = shop.change;
     if (isOther) {
         m_seen = {};
@@ -74,8 +73,8 @@ QString CopiesDesk::barrier() const
         return tr("This shop is itself the copy %1 that was taken along. Bring it back at the shop "
                   "that it was taken from.")
             .arg(said(m_seen.own->name));
-    if (!m_seen.problem.empty())
-        return said(m_seen.problem);
+    if (m_seen.problem)
+        return saidProblem(*m_seen.problem);
     return m_change ? m_pen.barrier() : tr("Nothing can be written down here.");
 }
 

@@ -99,8 +99,8 @@ private:
         std::atomic<bool> isStopped = false;
     };
     using Deed = std::function<Errand::Back(ShopFile &, const Said &)>;
-    void run(const QString &what, bool isWritten, const Deed &deed);
-    void begin(const QString &what, bool isWritten, const Deed &deed);
+    void run(const QString &what, const Deed &deed);
+    void begin(const QString &what, const Deed &deed);
     void bringBack(bool looks, bool goesOn);
     void takeBack(const BroughtBack &back);
     void showLooked();
@@ -109,7 +109,6 @@ private:
 
     Pen &m_pen;
     std::shared_ptr<const Workshop> m_workshop;
-    std::function<Result<ShopFile>()> m_read;
     std::function<Result<ShopFile>()> m_change;
     TripsSeen m_seen;
     Units m_units = Units::Metric;

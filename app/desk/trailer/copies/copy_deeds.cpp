@@ -10,11 +10,6 @@ namespace flarestock {
 
 namespace {
 
-QString namedOtherwise()
-{
-    return CopySaid::tr("Look at the list of copies, then try again.");
-}
-
 std::vector<std::string> textsOf(const QVariant &list)
 {
     std::vector<std::string> all;
@@ -26,28 +21,27 @@ std::vector<std::string> textsOf(const QVariant &list)
 } // namespace
 
 /// Once somebody has said who is at the desk.
-void CopiesDesk::run(const QString &what, bool isWritten, const Deed &deed)
+void CopiesDesk::run(const QString &what, const Deed &deed)
 {
     m_problem.clear();
     if (isBusy() || m_pen.isBusy())
         return refuse(tr("The shop is being written just now. Try again."));
     if (const QString why = barrier(); !why.isEmpty())
         return refuse(why);
-    m_pen.whenNamed([this, what, isWritten, deed] { begin(what, isWritten, deed); });
+    m_pen.whenNamed([this, what, deed] { begin(what, deed); });
 }
 
-void CopiesDesk::begin(const QString &what, bool isWritten, const Deed &deed)
+void CopiesDesk::begin(const QString &what, const Deed &deed)
 {
     if (isBusy()) // By the time somebody has said who is at the desk.
         return;
     const Said by{freshId(), m_pen.who().toStdString(), {}, nowMilliseconds()};
     m_under = what;
     m_tick.start();
-    m_errand.run([this, deed, by, open = isWritten ? m_change : m_read]() -> Errand::Back {
+    m_errand.run([this, deed, by, open = m_change]() -> Errand::Back {
         auto file = open();
-        Errand::Back back = file ? deed(*file, by) : [this, wrong = file.error()] {
-            refuse(refusalOnDesk(wrong, {}));
-        };
+        Errand::Back back =
+            file ? deed(*file, by) : [this, wrong = file.error()] { refuse(saidProblem(wrong)); };
         return [this, back] {
             m_tick.stop();
             m_progress = nullptr;
@@ -69,13 +63,12 @@ void CopiesDesk::take(const QVariantMap &departure)
     if (file.empty() || going.places.empty())
         return refuse(file.empty() ? tr("Name the file that goes along.")
                                    : tr("Choose a drawer at least that goes along."));
-    run(tr("The copy is being made …"), true,
+    run(tr("The copy is being made …"),
         [this, file, going](ShopFile &shop, const Said &by) -> Errand::Back {
             const auto trip = Travelling::take(shop, file, going, by);
             return [this, trip, file] {
                 if (!trip)
-                    return refuse(
-                        refusalOnDesk(trip.error(), tr("Bring that back first, or leave it out.")));
+                    return refuse(saidProblem(trip.error()));
                 Q_EMIT wrote(tr("Taken along as %1: %2.").arg(said(trip->name), said(file)));
             };
         });
@@ -119,16 +112,15 @@ void CopiesDesk::bringBack(bool looks, bool goesOn)
         return !progress->isStopped;
     };
     m_progress = progress;
-    run(looks ? tr("Looking at the copy …") : tr("Bringing it back …"), true,
+    run(looks ? tr("Looking at the copy …") : tr("Bringing it back …"),
         [this, bringing, progress, file = m_file.toStdString()](ShopFile &shop,
                                                                 const Said &by) -> Errand::Back {
             const auto back = Travelling::bring(shop, file, bringing, by);
             return [this, back, progress] {
                 if (back)
                     return takeBack(*back);
-                refuse(progress->isStopped
-                           ? tr("Stopped: nothing of the copy was taken in.")
-                           : refusalOnDesk(back.error(), tr("Look at the copy once more.")));
+                refuse(progress->isStopped ? tr("Stopped: nothing of the copy was taken in.")
+                                           : saidProblem(back.error()));
             };
         });
 }
@@ -144,12 +136,12 @@ void CopiesDesk::takeBack(const BroughtBack &back)
 
 void CopiesDesk::release(const QString &trip, const QString &place)
 {
-    run(tr("Being written down …"), true,
+    run(tr("Being written down …"),
         [this, name = nameOf(trip), place](ShopFile &shop, const Said &by) -> Errand::Back {
             const auto done = Travelling::release(shop, name, {place.toStdString()}, by);
             return [this, done, place] {
                 if (!done)
-                    return refuse(refusalOnDesk(done.error(), namedOtherwise()));
+                    return refuse(saidProblem(done.error()));
                 Q_EMIT wrote(tr("The shop uses %1 from now on, although it is with the copy %2.")
                                  .arg(place, said(done->name)));
             };
@@ -158,12 +150,12 @@ void CopiesDesk::release(const QString &trip, const QString &place)
 
 void CopiesDesk::end(const QString &trip)
 {
-    run(tr("Being written down …"), true,
+    run(tr("Being written down …"),
         [this, name = nameOf(trip)](ShopFile &shop, const Said &by) -> Errand::Back {
             const auto done = Travelling::end(shop, name, by);
             return [this, done] {
                 if (!done)
-                    return refuse(refusalOnDesk(done.error(), namedOtherwise()));
+                    return refuse(saidProblem(done.error()));
                 Q_EMIT wrote(tr("The copy %1 is away no more: what it had is the shop's again.")
                                  .arg(said(done->name)));
             };

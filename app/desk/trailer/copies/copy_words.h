@@ -3,7 +3,6 @@
 #pragma once
 
 #include "app/desk/words/spoken.h"
-#include "model/exact/problem.h"
 
 #include <QCoreApplication>
 
@@ -13,9 +12,5 @@ namespace flarestock {
 struct CopySaid {
     Q_DECLARE_TR_FUNCTIONS(Copies)
 };
-
-/// A refusal without its remedy where that names what is typed on a command line; `instead` is
-/// said then.
-[[nodiscard]] QString refusalOnDesk(const Problem &problem, const QString &instead);
 
 } // namespace flarestock

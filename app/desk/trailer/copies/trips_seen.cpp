@@ -58,33 +58,22 @@ Row tripRow(const TravellingCopy &copy)
 
 } // namespace
 
-QString refusalOnDesk(const Problem &problem, const QString &instead)
-{
-    Problem shown = problem;
-    if (shown.remedy.find("--") != std::string::npos ||
-        shown.remedy.find("flarestock ") != std::string::npos)
-        shown.remedy = instead.toStdString();
-    return said(shown.sentence());
-}
-
-TripsSeen TripsSeen::of(const std::function<Result<ShopFile>()> &read)
+TripsSeen TripsSeen::of(const ReadShop &read)
 {
     TripsSeen seen;
     if (!read)
         return seen;
-    auto file = read();
-    if (!file) {
-        seen.problem = file.error().sentence();
-        return seen;
-    }
-    auto trips = Travelling::trips(*file);
-    auto own = Travelling::ownTrip(*file);
-    if (trips && own) {
-        seen.trips = std::move(*trips);
-        seen.own = std::move(*own);
-    } else {
-        seen.problem = (trips ? own.error() : trips.error()).sentence();
-    }
+    const auto looked = read([&seen](ShopFile &file, const Workshop &) -> Result<void> {
+        auto all = Travelling::trips(file);
+        auto itself = Travelling::ownTrip(file);
+        if (!all || !itself)
+            return tl::unexpected(all ? itself.error() : all.error());
+        seen.trips = std::move(*all);
+        seen.own = std::move(*itself);
+        return {};
+    });
+    if (!looked)
+        seen.problem = looked.error();
     return seen;
 }
 

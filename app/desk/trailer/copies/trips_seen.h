@@ -6,17 +6,21 @@
 #pragma once
 
 #include "app/desk/rows/rows.h"
+#include "app/desk/shop/shop_on_desk.h"
 #include "model/storage/trailer/travelling.h"
 
 namespace flarestock {
 
+/// As ShopOnDesk::read.
+using ReadShop = std::function<Result<void>(const LookUp &look)>;
+
 struct TripsSeen {
     Trips trips;
-    std::optional<Trip> own; ///< The trip of which this file is the copy.
-    std::string problem;     ///< Why nothing is known of them; empty where it is.
+    std::optional<Trip> own;        ///< The trip of which this file is the copy.
+    std::optional<Problem> problem; ///< Why nothing is known of them.
 
-    /// `read` may be empty. Opens the file; may be called from any thread.
-    [[nodiscard]] static TripsSeen of(const std::function<Result<ShopFile>()> &read);
+    /// `read` may be empty; may be called from any thread.
+    [[nodiscard]] static TripsSeen of(const ReadShop &read);
     [[nodiscard]] int away() const;
     /// "with Ada, since Fri 27 Nov 2026"; empty where the place is here.
     [[nodiscard]] QString awayWith(const std::string &place) const;
