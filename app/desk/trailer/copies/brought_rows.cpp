@@ -60,12 +60,12 @@ std::string wordOf(const Disagreement &one, const Decided &decided)
 
 } // namespace
 
-QStringList cameCells()
+QStringList broughtCells()
 {
     return {QStringLiteral("what"), QStringLiteral("detail"), QStringLiteral("says")};
 }
 
-std::vector<Row> cameRows(const BroughtBack &back, const Workshop &shop, Units units)
+std::vector<Row> broughtRows(const BroughtBack &back, const Workshop &shop, Units units)
 {
     std::vector<Row> rows;
     for (const Movement &movement : back.movements) {

@@ -13,8 +13,9 @@
 namespace flarestock {
 
 /// what detail says: a movement each.
-[[nodiscard]] QStringList cameCells();
-[[nodiscard]] std::vector<Row> cameRows(const BroughtBack &back, const Workshop &shop, Units units);
+[[nodiscard]] QStringList broughtCells();
+[[nodiscard]] std::vector<Row> broughtRows(const BroughtBack &back, const Workshop &shop,
+                                           Units units);
 
 /// What was chosen on a disagreement: one of its choices, and what stands behind that.
 struct Decided {

@@ -19,7 +19,7 @@ constexpr int TickMs = 120;
 } // namespace
 
 CopiesDesk::CopiesDesk(Pen &pen, QObject *parent)
-    : QObject(parent), m_pen(pen), m_trips(tripCells()), m_came(cameCells()),
+    : QObject(parent), m_pen(pen), m_trips(tripCells()), m_came(broughtCells()),
       m_questions(questionCells())
 {
     m_tick.setInterval(TickMs);
@@ -140,7 +140,7 @@ int CopiesDesk::openCount() const
 
 void CopiesDesk::showLooked()
 {
-    m_came.become(m_back && m_workshop ? cameRows(*m_back, *m_workshop, m_units)
+    m_came.become(m_back && m_workshop ? broughtRows(*m_back, *m_workshop, m_units)
                                        : std::vector<Row>());
     m_questions.become(m_back && !m_back->written ? questionRows(m_back->disagreements, m_decided)
                                                   : std::vector<Row>());
