@@ -32,7 +32,7 @@ FocusScope {
         },
         {
             name: qsTr("Service"),
-            screen: ""
+            screen: "service/ServiceArea.qml"
         },
         {
             name: qsTr("Parts"),

@@ -8,16 +8,6 @@ namespace flarestock {
 
 namespace {
 
-/// As if it were still where it was.
-FittedPiece asFitted(const PieceOut &out)
-{
-    FittedPiece piece;
-    piece.position = out.position;
-    piece.piece = out.piece;
-    piece.washed = out.washed;
-    return piece;
-}
-
 /// Wherever it lies as what nobody has looked at yet.
 std::vector<Movement> calledGood(const LotKey &piece, const Ledger &ledger)
 {
@@ -51,6 +41,15 @@ bool liesInStock(const LotKey &piece, const Ledger &ledger)
 }
 
 } // namespace
+
+FittedPiece asFitted(const PieceOut &out)
+{
+    FittedPiece piece;
+    piece.position = out.position;
+    piece.piece = out.piece;
+    piece.washed = out.washed;
+    return piece;
+}
 
 const PieceOut *outAsked(const std::string &typed, const CarLife &life)
 {

@@ -13,6 +13,9 @@ namespace flarestock {
 /// several.
 [[nodiscard]] const PieceOut *outAsked(const std::string &typed, const CarLife &life);
 
+/// As if it were still where it was.
+[[nodiscard]] FittedPiece asFitted(const PieceOut &out);
+
 struct BenchWash {
     Serviced serviced;
     std::vector<Movement> movements; ///< None where somebody has called it good before.

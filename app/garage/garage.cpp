@@ -155,6 +155,15 @@ std::vector<const Interval *> Garage::intervalsOf(const FittedPiece &piece,
     return intervalsFor(intervals, piece, kindOf(piece), car);
 }
 
+const FittedPiece *Garage::protecting(const FittedPiece &piece, const CarLife &life) const
+{
+    const auto at = words.find(piece.position);
+    if (!kindOf(piece).isSealed || at == words.end() || at->second.filter.empty())
+        return nullptr;
+    const FittedPiece *element = life.at(at->second.filter + ".element");
+    return element ? element : life.at(at->second.filter);
+}
+
 std::string Garage::said(const FittedPiece &piece) const
 {
     const auto at = words.find(piece.position);
@@ -170,6 +179,22 @@ std::vector<ComingEvent> Garage::eventsOf(std::string_view car, std::string_view
                 {one->id, one->title, one->firstDay, one->lastDay, one->runs, one->hours});
     }
     return events;
+}
+
+std::string pieceText(const LotKey &piece)
+{
+    return piece.lot.empty() ? piece.part : piece.part + " " + piece.lot;
+}
+
+std::string stateOf(const FittedPiece &piece, const Garage &garage, const std::string &car)
+{
+    return spentBecause(piece, garage.intervalsOf(piece, car)).empty() ? "in" : "spent";
+}
+
+bool isPlainRing(const FittedPiece &piece)
+{
+    return (piece.position.ends_with(".ring") || piece.position.ends_with(".washer")) &&
+           piece.useBy.empty() && piece.made.empty() && !piece.damaged;
 }
 
 Result<const Place *> carAsked(const std::string &typed, const Ledger &ledger)

@@ -27,12 +27,24 @@ struct Garage {
     [[nodiscard]] PieceKind kindOf(const FittedPiece &piece) const;
     [[nodiscard]] std::vector<const Interval *> intervalsOf(const FittedPiece &piece,
                                                             std::string_view car) const;
+    /// Of a piece that cannot be opened what protects it: the element of the filter before it, or
+    /// that filter; nullptr of what can be opened, or where no filter stands before it.
+    [[nodiscard]] const FittedPiece *protecting(const FittedPiece &piece,
+                                                const CarLife &life) const;
     /// "pre-filter, element"; of the shop's own positions their name.
     [[nodiscard]] std::string said(const FittedPiece &piece) const;
     /// Of those that end on that day or later, the events that a car is at.
     [[nodiscard]] std::vector<ComingEvent> eventsOf(std::string_view car,
                                                     std::string_view today) const;
 };
+
+/// "EC-100-S", "EP-460 SN 4417".
+[[nodiscard]] std::string pieceText(const LotKey &piece);
+/// "in", "spent".
+[[nodiscard]] std::string stateOf(const FittedPiece &piece, const Garage &garage,
+                                  const std::string &car);
+/// A ring or washer of which nothing is known but where it is.
+[[nodiscard]] bool isPlainRing(const FittedPiece &piece);
 
 /// A car, as it is named. Problem: no such place, or it is no car.
 [[nodiscard]] Result<const Place *> carAsked(const std::string &typed, const Ledger &ledger);

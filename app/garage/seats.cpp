@@ -88,6 +88,7 @@ public:
             seatRun(run);
         for (const PlacedJoint &joint : m_expansion.joints)
             seatJoint(joint);
+        followTheFlow();
         return std::move(m_built);
     }
 
@@ -100,12 +101,16 @@ private:
     void seatStation(const PlacedStation &station);
     void seatRun(const PlacedRun &run);
     void seatJoint(const PlacedJoint &joint);
+    void followTheFlow();
+    void next(const std::string &position);
+    void nextJoint(const std::string &joint);
 
     const Expansion &m_expansion;
     const BuildPlan &m_plan;
     const Workshop &m_workshop;
     IssuedPieces m_pieces;
     BuiltSeats m_built;
+    int m_flow = 0;
 };
 
 void Seating::seat(const std::string &position, const IssuedPiece &piece, bool inside)
@@ -187,6 +192,40 @@ void Seating::seatJoint(const PlacedJoint &joint)
         m_built.words[position(joint.id, end)].said = joint.at + ", " + std::string(end + 1);
         seat(position(joint.id, end), *piece);
     }
+}
+
+/// Says of a position, where it is one, that it comes next.
+void Seating::next(const std::string &position)
+{
+    const auto words = m_built.words.find(position);
+    if (words != m_built.words.end() && words->second.flow == 0)
+        words->second.flow = ++m_flow;
+}
+
+void Seating::nextJoint(const std::string &joint)
+{
+    next(position(joint, ".ring"));
+    next(position(joint, ".washer"));
+}
+
+/// Each station, then what leaves it: the first joint of a run, its hose, its other joints.
+void Seating::followTheFlow()
+{
+    for (const PlacedStation &station : m_expansion.stations) {
+        next(position(station.id));
+        next(position(station.id, ".element"));
+        for (const PlacedRun &run : m_expansion.runs) {
+            if (run.from != station.id)
+                continue;
+            if (!run.joints.empty())
+                nextJoint(run.joints.front());
+            next(position(run.id, ".hose"));
+            for (const std::string &joint : run.joints)
+                nextJoint(joint);
+        }
+    }
+    for (const PlacedJoint &joint : m_expansion.joints)
+        nextJoint(joint.id);
 }
 
 } // namespace

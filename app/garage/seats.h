@@ -20,6 +20,7 @@ struct PositionWords {
     std::string filter; ///< Of a pump: the position of the filter before it; empty where none is.
     std::vector<std::string> joints; ///< Ids of those that are opened for the piece and have rings.
     std::map<std::string, std::int64_t> rings; ///< What they take anew, by part; smallest units.
+    int flow = 0; ///< Its place in its build as the liquid flows, from 1 on.
 };
 
 struct BuiltSeats {

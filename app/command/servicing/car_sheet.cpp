@@ -16,13 +16,6 @@ std::string hoursText(const Decimal &hours)
     return hours.stripped().text();
 }
 
-/// A ring of which nothing is known but where it is.
-bool isPlainRing(const FittedPiece &piece)
-{
-    return (piece.position.ends_with(".ring") || piece.position.ends_with(".washer")) &&
-           piece.useBy.empty() && piece.made.empty() && !piece.damaged;
-}
-
 QJsonObject documentOf(const FittedPiece &piece, const Garage &garage, const CarLife &life)
 {
     const Part *part = garage.workshop->part(piece.piece.part);
@@ -68,11 +61,6 @@ QJsonObject documentOf(const PieceOut &out)
 
 } // namespace
 
-std::string pieceText(const LotKey &piece)
-{
-    return piece.lot.empty() ? piece.part : piece.part + " " + piece.lot;
-}
-
 QJsonObject useDocument(const Use &use)
 {
     return {{QStringLiteral("runs"), static_cast<qint64>(use.runs)},
@@ -80,20 +68,9 @@ QJsonObject useDocument(const Use &use)
             {QStringLiteral("events"), static_cast<qint64>(use.eventCount())}};
 }
 
-std::string stateOf(const FittedPiece &piece, const Garage &garage, const std::string &car)
-{
-    return spentBecause(piece, garage.intervalsOf(piece, car)).empty() ? "in" : "spent";
-}
-
 std::string protectedBy(const FittedPiece &piece, const Garage &garage, const CarLife &life)
 {
-    const auto words = garage.words.find(piece.position);
-    if (!garage.kindOf(piece).isSealed || words == garage.words.end() ||
-        words->second.filter.empty())
-        return {};
-    const FittedPiece *filter = life.at(words->second.filter);
-    const FittedPiece *element = life.at(words->second.filter + ".element");
-    const FittedPiece *last = element ? element : filter;
+    const FittedPiece *last = garage.protecting(piece, life);
     if (!last)
         return {};
     const bool washed = last->washed > 0 && last->worked != last->since;

@@ -13,11 +13,6 @@ namespace flarestock {
 [[nodiscard]] std::string carSheet(const std::string &car, const Garage &garage, bool all);
 [[nodiscard]] QJsonObject carDocument(const std::string &car, const Garage &garage);
 
-/// "EC-100-S", "EP-460 SN 4417".
-[[nodiscard]] std::string pieceText(const LotKey &piece);
-/// "in", "spent".
-[[nodiscard]] std::string stateOf(const FittedPiece &piece, const Garage &garage,
-                                  const std::string &car);
 /// "protected by the pre-filter PF-75-8, in since 2026-11-28"; empty of what can be opened, or
 /// where no filter stands before it.
 [[nodiscard]] std::string protectedBy(const FittedPiece &piece, const Garage &garage,

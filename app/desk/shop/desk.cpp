@@ -85,6 +85,7 @@ void Desk::listen()
         m_build.tell(sentence);
         readAgain();
     });
+    connect(m_service.paper(), &PaperForm::told, &m_build, &BuildDesk::tell);
     connect(&m_server, &AtServer::opened, this, &Desk::showFromServer);
     connect(&m_pen, &Pen::changed, this, &Desk::stepsChanged);
     connect(&m_pen, &Pen::wrote, this,
@@ -208,6 +209,7 @@ void Desk::tellAreas(bool isOther)
     m_anywhere.setShop(m_shop);
     m_buying.setShop(m_shop, isOther);
     m_trailer.setShop(m_shop, isOther);
+    m_service.setShop(m_shop, isOther);
 }
 
 void Desk::setWho(const QString &who)

@@ -9,6 +9,7 @@
 #include "app/desk/buying/buying_desk.h"
 #include "app/desk/find/find_anywhere.h"
 #include "app/desk/handing/handing_out.h"
+#include "app/desk/service/service_desk.h"
 #include "app/desk/shop/at_server.h"
 #include "app/desk/shop/backing_up.h"
 #include "app/desk/shop/shop_on_desk.h"
@@ -42,6 +43,7 @@ class Desk : public QObject {
     Q_PROPERTY(flarestock::FindAnywhere *anywhere READ anywhere CONSTANT)
     Q_PROPERTY(flarestock::BuyingDesk *buying READ buying CONSTANT)
     Q_PROPERTY(flarestock::TrailerDesk *trailer READ trailer CONSTANT)
+    Q_PROPERTY(flarestock::ServiceDesk *service READ service CONSTANT)
     Q_PROPERTY(flarestock::Pen *pen READ pen CONSTANT)
     Q_PROPERTY(flarestock::BackingUp *backups READ backups CONSTANT)
     Q_PROPERTY(flarestock::AtServer *server READ server CONSTANT)
@@ -82,8 +84,10 @@ public:
     {
         return (m_stock.isLooking() && m_stock.isLoading()) ||
                (m_buying.isLooking() && m_buying.isLoading()) ||
-               (m_trailer.isLooking() && m_trailer.isLoading());
+               (m_trailer.isLooking() && m_trailer.isLoading()) ||
+               (m_service.isLooking() && m_service.isLoading());
     }
+    [[nodiscard]] ServiceDesk *service() { return &m_service; }
     [[nodiscard]] Pen *pen() { return &m_pen; }
     [[nodiscard]] BackingUp *backups() { return &m_backups; }
     [[nodiscard]] AtServer *server() { return &m_server; }
@@ -154,6 +158,7 @@ private:
     FindAnywhere m_anywhere;
     BuyingDesk m_buying{m_pen};
     TrailerDesk m_trailer{m_pen};
+    ServiceDesk m_service{m_pen};
     BackingUp m_backups;
     AtServer m_server;
     QString m_who;

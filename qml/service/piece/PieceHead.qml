@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: MIT
+//
+// A position, what is there, and how it stands.
+
+import QtQuick
+import Flarestock.Desk
+import Flarestock.Screens
+
+Column {
+    id: root
+
+    required property ServiceDesk service
+
+    spacing: 4
+
+    Words {
+        objectName: "pieceTitle"
+        width: root.width
+        text: root.service.pieceTitle
+        strong: true
+        font.pixelSize: Theme.titleText
+        wrapMode: Text.Wrap
+    }
+    Words {
+        objectName: "pieceAbout"
+        width: root.width
+        text: root.service.pieceAbout
+        wrapMode: Text.Wrap
+    }
+    Item {
+        width: root.width
+        height: Math.max(28, state.height)
+
+        MarkIcon {
+            mark: root.service.pieceMark
+        }
+        Words {
+            id: state
+
+            objectName: "pieceState"
+            x: 34
+            y: Math.max(0, (26 - height) / 2)
+            width: root.width - x
+            text: root.service.pieceState
+            strong: true
+            color: Theme.markInk(root.service.pieceMark)
+            wrapMode: Text.Wrap
+        }
+    }
+}

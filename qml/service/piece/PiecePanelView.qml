@@ -1,0 +1,133 @@
+// SPDX-License-Identifier: MIT
+//
+// The position in hand: what is there and how it stands, what can be done to it, what is looked out
+// for before its system is opened, and what is known of it.
+
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import QtQuick.Controls
+import Flarestock.Desk
+import Flarestock.Screens
+
+FocusScope {
+    id: root
+
+    required property ServiceDesk service
+    property bool busy: false
+
+    signal asked(string deed)
+    signal gone()
+
+    function enter() {
+        flick.forceActiveFocus(Qt.TabFocusReason);
+    }
+    /// Whatever gets the keyboard comes into sight.
+    function show(item: Item) {
+        const top = item.mapToItem(column, 0, 0).y;
+        if (top < flick.contentY)
+            flick.contentY = Math.max(0, top - 8);
+        else if (top + item.height > flick.contentY + flick.height - 16)
+            flick.contentY = top + item.height - flick.height + 24;
+    }
+
+    Flickable {
+        id: flick
+
+        objectName: "piecePanel"
+        anchors.fill: parent
+        anchors.margins: 4
+        contentHeight: column.height + 20
+        boundsBehavior: Flickable.StopAtBounds
+        clip: true
+        focus: true
+        activeFocusOnTab: true
+        ScrollBar.vertical: SlimScrollBar {}
+        Accessible.role: Accessible.Pane
+        Accessible.name: root.service.pieceTitle === "" ? qsTr("no position is in hand")
+            : qsTr("%1, %2. %3").arg(root.service.pieceTitle).arg(root.service.pieceAbout)
+                  .arg(root.service.pieceState)
+        Keys.onUpPressed: flick.contentY = Math.max(0, contentY - 40)
+        Keys.onDownPressed: flick.contentY = Math.min(Math.max(0, contentHeight - height),
+                                                      contentY + 40)
+        Keys.onEscapePressed: root.gone()
+
+        Column {
+            id: column
+
+            x: 12
+            y: 10
+            width: flick.width - 26
+            spacing: 8
+
+            PieceHead {
+                width: column.width
+                visible: root.service.pieceTitle !== ""
+                service: root.service
+            }
+            Words {
+                width: column.width
+                visible: root.service.pieceTitle === ""
+                text: qsTr("No position is in hand. Choose one at the left, or scan its lot.")
+                quiet: true
+                wrapMode: Text.Wrap
+            }
+            Flow {
+                width: column.width
+                spacing: 6
+
+                Repeater {
+                    model: root.service.form.deeds
+
+                    DeskButton {
+                        id: button
+
+                        required property string key
+                        required property string label
+                        required property string letter
+                        required property string detail
+                        required property string says
+
+                        objectName: "work-" + key
+                        text: qsTr("%1  %2").arg(label).arg(letter)
+                        padding: 11
+                        enabled: !root.busy
+                        Accessible.name: says
+                        Accessible.description: detail
+                        onClicked: root.asked(key)
+                        onActiveFocusChanged: {
+                            if (activeFocus)
+                                root.show(button);
+                        }
+                    }
+                }
+            }
+            Words {
+                objectName: "noWash"
+                width: column.width
+                visible: text !== ""
+                text: root.service.form.noWash
+                small: true
+                strong: true
+                color: Theme.caution
+                wrapMode: Text.Wrap
+            }
+            OpeningCautionList {
+                width: column.width
+                visible: root.service.opened !== ""
+                title: root.service.opened
+                cautions: root.service.cautions
+            }
+            Repeater {
+                model: root.service.lines
+
+                CardLine {
+                    width: column.width
+                }
+            }
+        }
+    }
+    FocusFrame {
+        visible: flick.activeFocus
+    }
+}
