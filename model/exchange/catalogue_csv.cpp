@@ -2,11 +2,11 @@
 
 #include "model/exchange/catalogue_csv.h"
 
+#include "model/exact/case_fold.h"
 #include "model/exchange/catalogue/part_columns.h"
+#include "model/exchange/catalogue/sheet_kind.h"
 #include "model/exchange/catalogue/trade_rows.h"
 
-#include <algorithm>
-#include <array>
 #include <deque>
 
 namespace flarestock {
@@ -14,21 +14,6 @@ namespace flarestock {
 namespace {
 
 constexpr std::size_t ProblemsMax = 100;
-
-enum class SheetKind : std::uint8_t { Parts, Suppliers, Offers, Other };
-
-SheetKind sheetKind(std::string_view name)
-{
-    const std::string_view base = name.substr(name.rfind('/') + 1);
-    constexpr std::array<std::string_view, 9> others = {
-        "stock.csv", "kept.csv",   "rates.csv",   "season.csv",   "spares.csv",
-        "used.csv",  "fitted.csv", "outings.csv", "intervals.csv"};
-    if (!base.ends_with(".csv") || std::find(others.begin(), others.end(), base) != others.end())
-        return SheetKind::Other;
-    return base == "suppliers.csv" ? SheetKind::Suppliers
-           : base == "offers.csv"  ? SheetKind::Offers
-                                   : SheetKind::Parts;
-}
 
 /// Everything that the files say, before it becomes a catalogue.
 class CatalogueReading {
@@ -95,8 +80,12 @@ void CatalogueReading::readParts(const TextFiles &files)
     }
     if (!m_knowsAllParts)
         return;
+    const KindOfPart kindOf = [this](std::string_view number) -> std::optional<Kind> {
+        const auto found = m_origins.find(folded(number));
+        return found == m_origins.end() ? std::nullopt : std::optional(found->second.kind);
+    };
     for (const Sheet &sheet : m_sheets)
-        checkReferences(sheet, m_origins, m_problems);
+        checkReferences(sheet, kindOf, m_problems);
 }
 
 void CatalogueReading::readTrade(const TextFiles &files)

@@ -207,10 +207,10 @@ void PartRows::read(const Sheet &sheet, std::vector<flarestock::Part> &parts)
 namespace {
 
 void checkReference(const SheetRow &row, ColumnId at, const SheetRow::Item &named,
-                    const PartOrigins &origins)
+                    const KindOfPart &kindOf)
 {
-    const auto found = origins.find(folded(named.text));
-    if (found == origins.end())
+    const auto kind = kindOf(named.text);
+    if (!kind)
         row.wrong(at,
                   {'"' + std::string(named.text) + "\" is no part of the catalogue",
                    "Enter that part, or correct its number."},
@@ -220,17 +220,17 @@ void checkReference(const SheetRow &row, ColumnId at, const SheetRow::Item &name
                   {"the part names itself under \"" + std::string(partHeadings()[at]) + '"',
                    "Name another part, or none."},
                   named.within);
-    else if (at == column::Element && found->second.kind != Kind::Element)
+    else if (at == column::Element && *kind != Kind::Element)
         row.wrong(at,
                   {'"' + std::string(named.text) + "\" is a " +
-                       std::string(text(found->second.kind)) + ", not an element",
+                       std::string(text(*kind)) + ", not an element",
                    "Name a part of the kind element."},
                   named.within);
 }
 
 } // namespace
 
-void checkReferences(const Sheet &sheet, const PartOrigins &origins, Problems &problems)
+void checkReferences(const Sheet &sheet, const KindOfPart &kindOf, Problems &problems)
 {
     for (std::size_t i = 0; i < sheet.rowCount() && !problems.isFull(); ++i) {
         const SheetRow row(sheet, i, problems);
@@ -238,14 +238,14 @@ void checkReferences(const Sheet &sheet, const PartOrigins &origins, Problems &p
             if (!row.has(at))
                 continue;
             for (const SheetRow::Item &item : row.items(at))
-                checkReference(row, at, countTexts(item).part, origins);
+                checkReference(row, at, countTexts(item).part, kindOf);
         }
         if (row.has(Substitutes)) {
             for (const SheetRow::Item &item : row.items(Substitutes))
-                checkReference(row, Substitutes, item, origins);
+                checkReference(row, Substitutes, item, kindOf);
         }
         if (row.has(column::Element))
-            checkReference(row, column::Element, row.cell(column::Element), origins);
+            checkReference(row, column::Element, row.cell(column::Element), kindOf);
     }
 }
 

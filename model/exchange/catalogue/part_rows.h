@@ -6,6 +6,8 @@
 
 #include "model/exchange/catalogue/port_cells.h"
 
+#include <functional>
+
 namespace flarestock {
 
 /// Where a part stands, to say so when its number comes again and when a reference is wrong.
@@ -37,8 +39,11 @@ private:
     PortMemory m_ports;
 };
 
+/// The kind of a part by its number, case folded; nothing where there is none.
+using KindOfPart = std::function<std::optional<Kind>(std::string_view number)>;
+
 /// Adds a problem for each box, fitting, substitute or element that names no part, the part itself,
 /// or an element that is none.
-void checkReferences(const Sheet &sheet, const PartOrigins &origins, Problems &problems);
+void checkReferences(const Sheet &sheet, const KindOfPart &kindOf, Problems &problems);
 
 } // namespace flarestock

@@ -105,6 +105,11 @@ Supplier readSupplier(const SheetRow &row)
 
 } // namespace
 
+std::span<const std::string_view> supplierHeadings() noexcept
+{
+    return Headings;
+}
+
 std::vector<Supplier> readSuppliers(const CsvTable &table, Problems &problems)
 {
     const Sheet sheet(table, Headings, problems);

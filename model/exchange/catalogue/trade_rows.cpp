@@ -160,6 +160,11 @@ std::vector<Offer> OfferRows::all()
 
 } // namespace
 
+std::span<const std::string_view> offerHeadings() noexcept
+{
+    return OfferHeadings;
+}
+
 std::vector<Offer> readOffers(const CsvTable &table, const KnownNames &known, Problems &problems)
 {
     return OfferRows(table, known, problems).all();

@@ -13,6 +13,9 @@ namespace flarestock {
 /// Whoever takes ten years has mistyped.
 inline constexpr int LeadDaysMax = 3650;
 
+[[nodiscard]] std::span<const std::string_view> supplierHeadings() noexcept;
+[[nodiscard]] std::span<const std::string_view> offerHeadings() noexcept;
+
 /// The suppliers of a table; adds a problem for each row that is wrong.
 [[nodiscard]] std::vector<Supplier> readSuppliers(const CsvTable &table, Problems &problems);
 

@@ -1,0 +1,166 @@
+// SPDX-License-Identifier: MIT
+
+#include "model/exchange/typed/list_reading.h"
+
+#include "model/exact/case_fold.h"
+#include "model/exact/nearest_word.h"
+#include "model/exchange/catalogue/part_columns.h"
+#include "model/exchange/catalogue/trade_rows.h"
+
+#include <algorithm>
+
+namespace flarestock {
+
+namespace {
+
+bool holds(const std::vector<std::string> &headings, std::string_view heading)
+{
+    return std::find(headings.begin(), headings.end(), heading) != headings.end();
+}
+
+SheetKind kindOf(const std::vector<std::string> &headings)
+{
+    if (holds(headings, "prices"))
+        return SheetKind::Offers;
+    return holds(headings, "supplier") && !holds(headings, "part") ? SheetKind::Suppliers
+                                                                   : SheetKind::Parts;
+}
+
+/// The name under which such a list is read.
+std::string nameOf(SheetKind kind)
+{
+    return kind == SheetKind::Suppliers ? "suppliers.csv"
+           : kind == SheetKind::Offers  ? "offers.csv"
+                                        : "parts.csv";
+}
+
+Result<void> areKnown(const std::vector<std::string> &headings, SheetKind kind,
+                      const std::string &file)
+{
+    const auto known = kind == SheetKind::Suppliers ? supplierHeadings()
+                       : kind == SheetKind::Offers  ? offerHeadings()
+                                                    : partHeadings();
+    for (const std::string &heading : headings) {
+        if (std::find(known.begin(), known.end(), heading) == known.end())
+            return problem(file, "has a column \"" + heading + "\", which no list here has",
+                           wordRemedy(heading, known));
+    }
+    for (const std::string &heading : keyHeadings(kind)) {
+        if (heading != "supplier part" && !holds(headings, heading))
+            return problem(file, "has no column \"" + heading + "\"",
+                           "Name it in the first line: by it rows are told apart.");
+    }
+    return {};
+}
+
+/// The line on which each record begins.
+std::vector<std::size_t> linesOf(const CsvTable &table, const std::string &text)
+{
+    std::vector<std::size_t> lines;
+    std::size_t line = 1;
+    std::size_t at = 0;
+    for (std::size_t record = 0; record < table.recordCount(); ++record) {
+        const std::size_t begin = table.record(record).front().begin;
+        line += static_cast<std::size_t>(
+            std::count(text.begin() + static_cast<std::ptrdiff_t>(at),
+                       text.begin() + static_cast<std::ptrdiff_t>(begin), '\n'));
+        at = begin;
+        lines.push_back(line);
+    }
+    return lines;
+}
+
+} // namespace
+
+Result<ListReading> ListReading::begin(const ListFile &file, const TextFiles &documents,
+                                       const Catalogue &catalogue)
+{
+    ListReading reading;
+    const auto table = readCsv(file.text, file.name);
+    if (!table)
+        return tl::unexpected(table.error());
+    reading.m_lines = linesOf(*table, file.text);
+    std::vector<std::string> headings;
+    for (const CsvField &field : table->header())
+        headings.push_back(folded(trimmed(field.text)));
+    reading.m_kind = flarestock::kindOf(headings);
+    if (const auto known = areKnown(headings, reading.m_kind, file.name); !known)
+        return tl::unexpected(known.error());
+    auto list = EditedTable::read(file.text, nameOf(reading.m_kind));
+    auto shop = CatalogueRows::read(documents, reading.m_kind);
+    if (!list || !shop)
+        return tl::unexpected(list ? shop.error() : list.error());
+    reading.m_list = std::move(*list);
+    reading.m_shop = std::move(*shop);
+    reading.m_catalogue = &catalogue;
+    reading.m_suppliers.assign(catalogue.suppliers().begin(), catalogue.suppliers().end());
+    reading.knowNumbers();
+    return reading;
+}
+
+void ListReading::knowNumbers()
+{
+    for (std::size_t at = 0; m_kind == SheetKind::Parts && at < m_list->rowCount(); ++at) {
+        const RowCells cells = m_list->row(at);
+        m_numbers.emplace(folded(cellOf(cells, "part")),
+                          parseKind(cellOf(cells, "kind")).value_or(Kind::Adapter));
+    }
+}
+
+RowKnows ListReading::knows() const
+{
+    return {[this](std::string_view number) -> std::optional<Kind> {
+                const auto own = m_numbers.find(folded(number));
+                if (own != m_numbers.end())
+                    return own->second;
+                const Part *part = m_catalogue->find(number);
+                return part ? std::optional(part->kind) : std::nullopt;
+            },
+            m_suppliers};
+}
+
+Result<bool> ListReading::readOn(std::size_t rows)
+{
+    const std::size_t end = std::min(m_at + rows, m_list->rowCount());
+    for (; m_at < end; ++m_at) {
+        readRow(m_at);
+        if (m_asking.size() > AskedMost)
+            return problem("the file",
+                           "has more than " + std::to_string(AskedMost) +
+                               " rows that are not clear",
+                           "Look at it in a spreadsheet first: perhaps a column is another than "
+                           "its heading says.");
+    }
+    return m_at < m_list->rowCount();
+}
+
+void ListReading::readRow(std::size_t at)
+{
+    const RowCells typed = m_list->row(at);
+    const std::string key = keyOf(m_kind, typed);
+    ListRow row{m_lines[at], typed, m_shop->find(key)};
+    if (row.before)
+        row.cells.insert(row.before->begin(), row.before->end());
+    const RowKnows known = knows();
+    auto faults = faultsOf(m_kind, row.cells, known);
+    const bool isWhole = faults.empty();
+    const auto [seen, isFirst] = m_seen.emplace(key, row.line);
+    if (!isFirst)
+        faults.push_back({keyHeadings(m_kind).front(),
+                          "stands in line " + std::to_string(seen->second) + " already",
+                          {},
+                          0});
+    if (faults.empty()) {
+        if (row.before == row.cells)
+            ++m_same;
+        else
+            m_clear.push_back(std::move(row));
+        return;
+    }
+    AskedRow asked{row, typed, std::move(faults), {}};
+    asked.meant =
+        isWhole ? std::optional(Understood{row.cells, {}}) : understood(m_kind, row.cells, known);
+    m_asking.push_back(std::move(asked));
+}
+
+} // namespace flarestock
