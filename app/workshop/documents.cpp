@@ -70,6 +70,11 @@ Result<std::string> textOf(const QString &path)
 
 } // namespace
 
+Result<std::string> textOfFile(const std::filesystem::path &file)
+{
+    return textOf(QString::fromStdString(file.string()));
+}
+
 Result<TextFiles> documentsIn(const std::filesystem::path &folder)
 {
     const QDir root(QDir(QString::fromStdString(folder.string())).absolutePath());

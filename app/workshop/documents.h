@@ -18,6 +18,9 @@ namespace flarestock {
 /// Problem: no folder, none in it, one that cannot be read or is larger than 64 MB.
 [[nodiscard]] Result<TextFiles> documentsIn(const std::filesystem::path &folder);
 
+/// The text of one such file. Problem: it cannot be read, or is larger than 64 MB.
+[[nodiscard]] Result<std::string> textOfFile(const std::filesystem::path &file);
+
 /// Writes them into the folder, which is made where it is not there, and beside them how they were
 /// then (as-exported.json). Problem: there is something in it already, it cannot be written.
 [[nodiscard]] Result<void> writeDocuments(const TextFiles &documents,

@@ -4,7 +4,7 @@
 // builds; all that changed, or nothing.
 
 #include "app/command/shop_options.h"
-#include "app/workshop/documents.h"
+#include "app/workshop/taking_in.h"
 
 #include <CLI/CLI.hpp>
 #include <QJsonArray>
@@ -25,37 +25,6 @@ bool isOfTheBeginning(const std::string &name)
     constexpr std::array<std::string_view, 5> begun = {"shop.toml", "stock.csv", "kept.csv",
                                                        "fitted.csv", "outings.csv"};
     return std::find(begun.begin(), begun.end(), name) != begun.end();
-}
-
-/// Of what lies somewhere the catalogue has to know what it is. Where the shop's own does not read,
-/// nobody knows in which units that is kept.
-Result<void> knowsTheStock(const Catalogue &catalogue, const TextFiles &before,
-                           const ShopFile &file)
-{
-    const auto ledger = file.ledger();
-    if (!ledger)
-        return tl::unexpected(ledger.error());
-    const auto records = file.records();
-    if (!records)
-        return tl::unexpected(records.error());
-    const auto notes = ShopNotes::of(*records, *ledger);
-    if (!notes)
-        return tl::unexpected(notes.error());
-    const auto old = readCatalogue(before);
-    for (const auto &[key, held] : ledger->balances()) {
-        const Part *was = old ? old->find(key.part) : nullptr;
-        const bool isOfNone = (old && !was) || notes->hoses.contains(key.part);
-        if (held.quantity == 0 || isOfNone)
-            continue;
-        const Part *now = catalogue.find(key.part);
-        if (!now)
-            return problem(key.part, "is no longer in the catalogue, and lies at " + key.place,
-                           "Keep its row for as long as there is any.");
-        if (was && now->unit != was->unit)
-            return problem(key.part, "is kept in another unit, and lies at " + key.place,
-                           "Give the new unit a new part number.");
-    }
-    return {};
 }
 
 /// Those of the folder that were edited there and are not in the shop as they are there. Problem:
@@ -92,19 +61,7 @@ Result<TextFiles> takenIn(const ImportAsked &asked, OpenShopFile &shop)
     auto changed = changedFiles(asked.from, *exported, *before);
     if (!changed || changed->empty())
         return changed;
-    TextFiles all = *changed;
-    all.insert(before->begin(), before->end()); // Those that are not there yet.
-    const auto catalogue = readCatalogueAndPlans(all);
-    if (!catalogue)
-        return tl::unexpected(catalogue.error());
-    if (const auto knows = knowsTheStock(*catalogue, *before, shop.file); !knows)
-        return tl::unexpected(knows.error());
-    const auto ledger = shop.file.ledger();
-    if (!ledger)
-        return tl::unexpected(ledger.error());
-    if (const auto fits = seasonFits(all, ledger->places()); !fits)
-        return tl::unexpected(fits.error());
-    const auto put = shop.file.putDocuments(*changed, *before, shop.by.who, shop.by.at);
+    const auto put = takeIn(*changed, *before, shop.file, {shop.by.who, shop.by.at});
     if (!put)
         return tl::unexpected(put.error());
     if (const auto noted = exported->taken(*changed); !noted)

@@ -4,6 +4,7 @@
 #include "app/workshop/workshop.h"
 
 #include "app/desk/launch/open_shop.h"
+#include "app/desk/launch/rewriting.h"
 #include "app/desk/shop/shop_on_desk.h"
 #include "app/stockroom/deed.h"
 #include "app/workshop/clock.h"
@@ -11,6 +12,7 @@
 #include "model/storage/server/server_address.h"
 #include "model/storage/shop_watch.h"
 #include "model/storage/upkeep/kept_backups.h"
+#include "model/storage/upkeep/shop_state.h"
 
 #include <QFileInfo>
 
@@ -92,7 +94,20 @@ std::string placeTitle(const Workshop &workshop, const std::string &id)
     return place == nullptr ? id : place->title;
 }
 
-ShopOnDesk shopOf(const std::shared_ptr<const Workshop> &workshop);
+/// `state`: what it was written up to before the snapshot was read.
+ShopOnDesk shopOf(const std::shared_ptr<const Workshop> &workshop, const std::string &state);
+
+/// The shop of a file as it is now.
+Result<ShopOnDesk> shopNow(const ShopFile &file)
+{
+    const auto state = shopState(file.path());
+    if (!state)
+        return tl::unexpected(state.error());
+    const auto workshop = Workshop::read(file);
+    if (!workshop)
+        return tl::unexpected(workshop.error());
+    return shopOf(*workshop, *state);
+}
 
 /// Opens the file anew: another seat may have written meanwhile.
 Result<std::shared_ptr<const Wrote>> writeIn(const std::filesystem::path &path,
@@ -113,10 +128,10 @@ Result<std::shared_ptr<const Wrote>> writeIn(const std::filesystem::path &path,
     }
     if (const auto done = file->append(made->action); !done)
         return tl::unexpected(done.error());
-    const auto after = Workshop::read(*file);
+    auto after = shopNow(*file);
     if (!after)
         return tl::unexpected(after.error());
-    return std::make_shared<const Wrote>(Wrote{made->action, shopOf(*after)});
+    return std::make_shared<const Wrote>(Wrote{made->action, std::move(*after)});
 }
 
 /// The same of a count: the writer itself says what it found.
@@ -135,7 +150,7 @@ Result<std::shared_ptr<const Wrote>> countIn(const std::filesystem::path &path,
     const auto counted = file->append(*count, idWithin(count->id, 1));
     if (!counted)
         return tl::unexpected(counted.error());
-    const auto after = Workshop::read(*file);
+    auto after = shopNow(*file);
     if (!after)
         return tl::unexpected(after.error());
     Action action{{count->asRecord()}, {}};
@@ -144,7 +159,7 @@ Result<std::shared_ptr<const Wrote>> countIn(const std::filesystem::path &path,
         difference.id = *counted->difference;
         action.movements.push_back(difference);
     }
-    return std::make_shared<const Wrote>(Wrote{action, shopOf(*after), *counted});
+    return std::make_shared<const Wrote>(Wrote{action, std::move(*after), *counted});
 }
 
 Result<void> readIn(const std::filesystem::path &path, const LookUp &look)
@@ -188,9 +203,10 @@ ShopOnDesk::Backups backupsOf(const std::filesystem::path &path)
             }};
 }
 
-ShopOnDesk shopOf(const std::shared_ptr<const Workshop> &workshop)
+ShopOnDesk shopOf(const std::shared_ptr<const Workshop> &workshop, const std::string &state)
 {
     ShopOnDesk shop;
+    shop.state = state;
     shop.title = workshop->settings.title;
     shop.file = workshop->path.string();
     shop.builds = workshop->builds;
@@ -201,6 +217,15 @@ ShopOnDesk shopOf(const std::shared_ptr<const Workshop> &workshop)
     shop.keep = [path = workshop->path](const ChangedPlan &plan) { return keepIn(path, plan); };
     shop.write = [path = workshop->path](const MakeAction &make) { return writeIn(path, make); };
     shop.count = [path = workshop->path](const MakeCount &make) { return countIn(path, make); };
+    shop.rewrite = [path = workshop->path](const MakeTexts &make, const std::string &who) {
+        return rewriteShop(path, make, who);
+    };
+    shop.documents = [path = workshop->path]() -> Result<TextFiles> {
+        const auto file = ShopFile::open(path, OpenMode::ReadOnly);
+        if (!file)
+            return tl::unexpected(file.error());
+        return file->documents();
+    };
     shop.history = [path = workshop->path](const std::string &part) {
         return historyIn(path, part);
     };
@@ -222,10 +247,10 @@ ShopOnDesk shopOf(const std::shared_ptr<const Workshop> &workshop)
 
 Result<ShopOnDesk> openShopFile(const std::string &file)
 {
-    auto opened = Workshop::open(file);
+    const auto opened = ShopFile::open(file, OpenMode::ReadOnly);
     if (!opened)
         return tl::unexpected(opened.error());
-    return shopOf(*opened);
+    return shopNow(*opened);
 }
 
 Result<ShopOnDesk> makeDemoFile(const std::string &file)

@@ -17,6 +17,18 @@ bool isOnlySeen(const Record &record)
     return record.kind == RecordKind::LeakTest || record.kind == RecordKind::Count;
 }
 
+/// The documents as they were before. Problem: one has gone on since.
+Result<TextFiles> textsBack(const Wrote::Texts &done, const TextFiles &newest)
+{
+    for (const auto &[name, text] : done.now) {
+        const auto is = newest.find(name);
+        if (is == newest.end() || is->second != text)
+            return problem(name, "was changed at another seat since, so that this stays",
+                           "Look at the card as it is now, and change it again.");
+    }
+    return done.before;
+}
+
 } // namespace
 
 bool canBeTakenBack(const Action &action)
@@ -25,10 +37,16 @@ bool canBeTakenBack(const Action &action)
            !std::all_of(action.records.begin(), action.records.end(), isOnlySeen);
 }
 
+bool canBeTakenBack(const Wrote &wrote)
+{
+    return !wrote.texts.now.empty() || canBeTakenBack(wrote.action);
+}
+
 void Pen::setShop(const ShopOnDesk &shop)
 {
     m_write = shop.write;
     m_count = shop.count;
+    m_rewrite = shop.rewrite;
     m_readOnly = shop.readOnly;
 }
 
@@ -103,6 +121,17 @@ void Pen::count(CountSaid said, CountBy make)
     });
 }
 
+void Pen::rewrite(const QString &sentence, MakeTexts make)
+{
+    if (!m_rewrite)
+        return refuse(tr("Nothing can be written down here."));
+    actWhenNamed([this, sentence, made = std::move(make)] {
+        write([sentence](const Wrote &) { return sentence; },
+              [made, rewriteShop = m_rewrite](const By &by) { return rewriteShop(made, by.who); },
+              false);
+    });
+}
+
 void Pen::write(const Sentence &sentence, const Writing &writing, bool isBack)
 {
     const By by{m_who.toStdString(), {}, nowMilliseconds(), freshId()};
@@ -127,10 +156,11 @@ void Pen::finished(const std::shared_ptr<const Wrote> &wrote, const QString &sen
     });
     if (isBack)
         m_done.pop_back();
-    else if (canBeTakenBack(wrote->action)) // What was seen stays written down.
+    else if (canBeTakenBack(*wrote)) // What was seen stays written down.
         m_done.push_back(
             {wrote->action,
-             holdsTest ? tr("%1 Its leak test stays written down.").arg(sentence) : sentence});
+             holdsTest ? tr("%1 Its leak test stays written down.").arg(sentence) : sentence,
+             wrote->texts});
     Q_EMIT this->wrote(wrote, isBack ? tr("Taken back: %1").arg(sentence) : sentence, isBack);
     Q_EMIT changed();
 }
@@ -139,7 +169,16 @@ void Pen::takeBack()
 {
     if (m_done.empty() || isBusy())
         return;
-    write([sentence = m_done.back().sentence](const Wrote &) { return sentence; },
+    const auto sentence = [said = m_done.back().sentence](const Wrote &) { return said; };
+    if (!m_done.back().texts.now.empty())
+        return write(sentence,
+                     [texts = m_done.back().texts, rewriteShop = m_rewrite](const By &by) {
+                         return rewriteShop(
+                             [texts](const TextFiles &newest) { return textsBack(texts, newest); },
+                             by.who);
+                     },
+                     true);
+    write(sentence,
           [done = m_done.back().action, writeShop = m_write](const By &by) {
               return writeShop([done, by](const ShopFile &file, const Workshop &workshop) {
                   return actionTakenBack(done, file, workshop, by);

@@ -56,6 +56,8 @@ public:
     void act(const Sentence &sentence, MadeBy make);
     /// Writes a count, then says what it found.
     void count(CountSaid said, CountBy make);
+    /// Writes changed documents: parts, offers, suppliers.
+    void rewrite(const QString &sentence, MakeTexts make);
     /// Undoes the last action that was written down here.
     void takeBack();
     void refuse(const QString &sentence);
@@ -79,6 +81,7 @@ private:
     struct Done {
         Action action;
         QString sentence;
+        Wrote::Texts texts; ///< Empty: an action.
     };
     using Writing = std::function<Result<std::shared_ptr<const Wrote>>(const By &by)>;
     void write(const Sentence &sentence, const Writing &writing, bool isBack);
@@ -86,6 +89,7 @@ private:
 
     WriteShop m_write;
     CountShop m_count;
+    RewriteShop m_rewrite;
     bool m_readOnly = false;
     QString m_who;
     QString m_problem;
@@ -97,5 +101,7 @@ private:
 /// Whether there is anything in it that a later action could undo: what was only seen (a leak
 /// test, a count that agreed) stays written down.
 [[nodiscard]] bool canBeTakenBack(const Action &action);
+/// The same of whatever was written; documents can always be as they were.
+[[nodiscard]] bool canBeTakenBack(const Wrote &wrote);
 
 } // namespace flarestock

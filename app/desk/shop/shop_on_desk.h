@@ -40,6 +40,13 @@ using LookUp = std::function<Result<void>(ShopFile &file, const Workshop &worksh
 using MakeCount = std::function<Result<Count>(const Workshop &workshop)>;
 using CountShop = std::function<Result<std::shared_ptr<const Wrote>>(const MakeCount &make)>;
 
+/// Makes changed documents (catalogue, offers …) out of the newest. Problem: it cannot be done.
+using MakeTexts = std::function<Result<TextFiles>(const TextFiles &newest)>;
+/// Writes those into the shop, all or none, signed so, and reads it anew; may be called from any
+/// thread. Problem: what makes them, one that does not read, read-only, disk full.
+using RewriteShop = std::function<Result<std::shared_ptr<const Wrote>>(const MakeTexts &make,
+                                                                       const std::string &who)>;
+
 /// A build as it is to be kept, and as it was in the shop when the change began.
 struct ChangedPlan {
     BuildPlan plan;
@@ -83,6 +90,11 @@ struct ShopOnDesk {
         std::function<Result<std::int64_t>()> make;
     };
     Backups backups;       ///< Empty: the shop has no file to keep them by.
+    RewriteShop rewrite = {}; ///< Empty: no document can be written.
+    /// The newest documents; may be called from any thread.
+    std::function<Result<TextFiles>()> documents = {};
+    /// What the shop was written up to when it was read; empty: nobody knows.
+    std::string state = {};
     bool readOnly = false; ///< The file, or its folder, cannot be written by this person.
 };
 
@@ -91,6 +103,13 @@ struct Wrote {
     Action action;
     ShopOnDesk shop;
     std::optional<Counted> counted = std::nullopt; ///< What a count has found.
+    /// Documents as they were and as they are now, by the same names. One that was not there before
+    /// was nothing but its headings.
+    struct Texts {
+        TextFiles before;
+        TextFiles now;
+    };
+    Texts texts = {};
 };
 
 /// Opens a shop by its file, or makes the demo shop there.

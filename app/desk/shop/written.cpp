@@ -17,7 +17,7 @@ void Desk::takeIn(const Wrote &wrote, const QString &sentence, bool isBack)
     const auto last = std::find(m_order.rbegin(), m_order.rend(), Step::Shop);
     if (isBack && last != m_order.rend())
         m_order.erase(std::next(last).base());
-    else if (!isBack && canBeTakenBack(wrote.action))
+    else if (!isBack && canBeTakenBack(wrote))
         m_order.push_back(Step::Shop);
     if (m_build.isOpen()) {
         if (const auto shown = m_build.workAnew(m_shop.workOut); !shown)
@@ -53,6 +53,8 @@ void Desk::readAgain()
                     return; // Another shop was opened meanwhile.
                 if (isWriting() || written != m_written)
                     m_readSoon.start();
+                else if (*read && !m_shop.state.empty() && (*read)->state == m_shop.state)
+                    return; // It was written from here, and stands on the desk already.
                 else if (*read)
                     takeInOthers(std::move(**read));
                 else

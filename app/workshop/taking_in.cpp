@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/workshop/taking_in.h"
+
+#include "model/journal/notes/shop_notes.h"
+
+namespace flarestock {
+
+namespace {
+
+/// Of what lies somewhere the catalogue has to know what it is. Where the shop's own does not read,
+/// nobody knows in which units that is kept.
+Result<void> knowsTheStock(const Catalogue &catalogue, const TextFiles &before,
+                           const ShopFile &file)
+{
+    const auto ledger = file.ledger();
+    if (!ledger)
+        return tl::unexpected(ledger.error());
+    const auto records = file.records();
+    if (!records)
+        return tl::unexpected(records.error());
+    const auto notes = ShopNotes::of(*records, *ledger);
+    if (!notes)
+        return tl::unexpected(notes.error());
+    const auto old = readCatalogue(before);
+    for (const auto &[key, held] : ledger->balances()) {
+        const Part *was = old ? old->find(key.part) : nullptr;
+        const bool isOfNone = (old && !was) || notes->hoses.contains(key.part);
+        if (held.quantity == 0 || isOfNone)
+            continue;
+        const Part *now = catalogue.find(key.part);
+        if (!now)
+            return problem(key.part, "is no longer in the catalogue, and lies at " + key.place,
+                           "Keep its row for as long as there is any.");
+        if (was && now->unit != was->unit)
+            return problem(key.part, "is kept in another unit, and lies at " + key.place,
+                           "Give the new unit a new part number.");
+    }
+    return {};
+}
+
+} // namespace
+
+Result<void> takeIn(const TextFiles &changed, const TextFiles &before, ShopFile &file,
+                    const TakenInBy &by)
+{
+    TextFiles all = changed;
+    all.insert(before.begin(), before.end()); // Those that are not there yet.
+    const auto catalogue = readCatalogueAndPlans(all);
+    if (!catalogue)
+        return tl::unexpected(catalogue.error());
+    if (const auto knows = knowsTheStock(*catalogue, before, file); !knows)
+        return tl::unexpected(knows.error());
+    const auto ledger = file.ledger();
+    if (!ledger)
+        return tl::unexpected(ledger.error());
+    if (const auto fits = seasonFits(all, ledger->places()); !fits)
+        return tl::unexpected(fits.error());
+    return file.putDocuments(changed, before, by.who, by.at);
+}
+
+} // namespace flarestock
