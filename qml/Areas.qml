@@ -36,7 +36,7 @@ FocusScope {
         },
         {
             name: qsTr("Parts"),
-            screen: ""
+            screen: "parts/PartsArea.qml"
         }
     ]
     readonly property var areaOf: ({

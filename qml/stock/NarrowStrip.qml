@@ -13,6 +13,7 @@ Flow {
 
     required property Rows fields
     property bool isNarrowed: false
+    property string allName: qsTr("show all of the stock again")
 
     signal narrowed(string field, int choice)
     signal cleared()
@@ -37,7 +38,7 @@ Flow {
         implicitHeight: 52
         framed: false
         text: qsTr("all of it")
-        Accessible.name: qsTr("show all of the stock again")
+        Accessible.name: root.allName
         onClicked: root.cleared()
     }
 }

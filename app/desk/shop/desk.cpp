@@ -210,6 +210,7 @@ void Desk::tellAreas(bool isOther)
     m_buying.setShop(m_shop, isOther);
     m_trailer.setShop(m_shop, isOther);
     m_service.setShop(m_shop, isOther);
+    m_parts.setShop(m_shop, isOther);
 }
 
 void Desk::setWho(const QString &who)

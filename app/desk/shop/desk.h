@@ -10,6 +10,7 @@
 #include "app/desk/find/find_anywhere.h"
 #include "app/desk/handing/handing_out.h"
 #include "app/desk/service/service_desk.h"
+#include "app/desk/parts/parts_desk.h"
 #include "app/desk/shop/at_server.h"
 #include "app/desk/shop/backing_up.h"
 #include "app/desk/shop/shop_on_desk.h"
@@ -44,6 +45,7 @@ class Desk : public QObject {
     Q_PROPERTY(flarestock::BuyingDesk *buying READ buying CONSTANT)
     Q_PROPERTY(flarestock::TrailerDesk *trailer READ trailer CONSTANT)
     Q_PROPERTY(flarestock::ServiceDesk *service READ service CONSTANT)
+    Q_PROPERTY(flarestock::PartsDesk *parts READ parts CONSTANT)
     Q_PROPERTY(flarestock::Pen *pen READ pen CONSTANT)
     Q_PROPERTY(flarestock::BackingUp *backups READ backups CONSTANT)
     Q_PROPERTY(flarestock::AtServer *server READ server CONSTANT)
@@ -78,6 +80,7 @@ public:
     [[nodiscard]] StockDesk *stock() { return &m_stock; }
     [[nodiscard]] BuyingDesk *buying() { return &m_buying; }
     [[nodiscard]] TrailerDesk *trailer() { return &m_trailer; }
+    [[nodiscard]] PartsDesk *parts() { return &m_parts; }
     [[nodiscard]] FindAnywhere *anywhere() { return &m_anywhere; }
     /// An area that shows is still being read.
     [[nodiscard]] bool isLoading() const
@@ -85,7 +88,8 @@ public:
         return (m_stock.isLooking() && m_stock.isLoading()) ||
                (m_buying.isLooking() && m_buying.isLoading()) ||
                (m_trailer.isLooking() && m_trailer.isLoading()) ||
-               (m_service.isLooking() && m_service.isLoading());
+               (m_service.isLooking() && m_service.isLoading()) ||
+               (m_parts.isLooking() && m_parts.isLoading());
     }
     [[nodiscard]] ServiceDesk *service() { return &m_service; }
     [[nodiscard]] Pen *pen() { return &m_pen; }
@@ -159,6 +163,7 @@ private:
     BuyingDesk m_buying{m_pen};
     TrailerDesk m_trailer{m_pen};
     ServiceDesk m_service{m_pen};
+    PartsDesk m_parts{m_pen};
     BackingUp m_backups;
     AtServer m_server;
     QString m_who;

@@ -116,9 +116,14 @@ QString PartPanel::about() const
 
 QString PartPanel::body() const
 {
-    if (m_entry == nullptr || m_entry->part == nullptr)
-        return {};
-    switch (m_entry->part->kind) {
+    return m_entry == nullptr || m_entry->part == nullptr
+               ? QString()
+               : bodyOf(m_entry->part->kind, !m_entry->part->ports.empty());
+}
+
+QString bodyOf(Kind kind, bool hasPorts)
+{
+    switch (kind) {
     case Kind::Hose:
     case Kind::Tubing:
     case Kind::Wire:
@@ -136,7 +141,7 @@ QString PartPanel::body() const
     case Kind::Plug:
         return QStringLiteral("hex");
     default:
-        return m_entry->part->ports.empty() ? QString() : QStringLiteral("box");
+        return hasPorts ? QStringLiteral("box") : QString();
     }
 }
 

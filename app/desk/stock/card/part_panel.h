@@ -13,6 +13,9 @@
 
 namespace flarestock {
 
+/// The body that a part is drawn with, as PartDrawing has it; empty where nothing is drawn.
+[[nodiscard]] QString bodyOf(Kind kind, bool hasPorts);
+
 class PartPanel : public QObject {
     Q_OBJECT
     QML_ELEMENT
@@ -67,6 +70,9 @@ public:
     [[nodiscard]] Rows *ports() { return &m_ports; }
     [[nodiscard]] Rows *lying() { return &m_lying; }
     [[nodiscard]] Rows *lines() { return &m_lines; }
+    [[nodiscard]] const Rows &ports() const { return m_ports; }
+    [[nodiscard]] const Rows &lying() const { return m_lying; }
+    [[nodiscard]] const Rows &lines() const { return m_lines; }
 
 Q_SIGNALS:
     void changed();

@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: MIT
+//
+// What the screen says of a card while it is typed.
+
+#include "app/desk/parts/editing/card_editor.h"
+#include "app/desk/stock/card/part_panel.h"
+#include "app/desk/words/spoken.h"
+#include "app/desk/words/standing.h"
+
+#include <algorithm>
+
+namespace flarestock {
+
+QString CardEditor::number() const
+{
+    return said(cellOf(m_cells, "part"));
+}
+
+QString CardEditor::title() const
+{
+    return m_isNew ? tr("A new card") : tr("Card %1").arg(number());
+}
+
+QString CardEditor::standing() const
+{
+    const std::size_t wrong = m_wrong.size() + m_wrongAtPort.size();
+    return wrong == 0   ? tr("The card is whole.")
+           : wrong == 1 ? tr("1 field is not right yet.")
+                        : tr("%1 fields are not right yet.").arg(wrong);
+}
+
+QString CardEditor::body() const
+{
+    return bodyOf(kind(), !m_ports.all().empty());
+}
+
+int CardEditor::bend() const
+{
+    return kind() == Kind::HoseEnd ? std::clamp(said(cellOf(m_cells, "angle")).toInt(), 0, 90) : 0;
+}
+
+QStringList CardEditor::portTexts() const
+{
+    QStringList texts;
+    for (const auto &typed : m_ports.all()) {
+        if (const auto port = PortFields::portOf(typed))
+            texts.append(said(port->text()));
+    }
+    return texts;
+}
+
+QString CardEditor::meets() const
+{
+    for (const auto &typed : m_ports.all()) {
+        const auto port = PortFields::portOf(typed);
+        if (typed.key == m_lookedAt && port)
+            return saidPort(*port);
+    }
+    return {};
+}
+
+} // namespace flarestock

@@ -1,0 +1,285 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/desk/parts/editing/card_editor.h"
+
+#include "app/desk/parts/editing/card_fields.h"
+#include "app/desk/stock/card/part_panel.h"
+#include "app/desk/words/spoken.h"
+#include "app/desk/words/standing.h"
+#include "model/exact/case_fold.h"
+#include "model/exchange/catalogue/part_columns.h"
+#include "model/exchange/typed/catalogue_rows.h"
+
+#include <algorithm>
+
+namespace flarestock {
+
+namespace {
+
+QString wordsOfFault(const CellFault &fault)
+{
+    const QString wrong = said(fault.wrong);
+    return fault.remedy.empty() ? CardEditor::tr("%1.").arg(wrong)
+                                : CardEditor::tr("%1. %2").arg(wrong, said(fault.remedy));
+}
+
+/// The row of a card; nothing where there is none.
+Result<std::optional<RowCells>> rowIn(const Result<TextFiles> &documents, const std::string &key)
+{
+    if (!documents)
+        return tl::unexpected(documents.error());
+    const auto rows = CatalogueRows::read(*documents, SheetKind::Parts);
+    if (!rows)
+        return tl::unexpected(rows.error());
+    return rows->find(key);
+}
+
+} // namespace
+
+CardEditor::CardEditor(Pen &pen, QObject *parent)
+    : QObject(parent), m_pen(pen), m_fieldRows(cardFieldCells()), m_portRows(portFieldCells()),
+      m_meetings(meetingCells())
+{
+}
+
+void CardEditor::setShop(const ShopOnDesk &shop)
+{
+    m_documents = shop.documents;
+}
+
+void CardEditor::setBook(const std::shared_ptr<const CardBook> &book)
+{
+    m_book = book;
+    if (m_isOpen && m_book)
+        judge();
+}
+
+void CardEditor::beginNew()
+{
+    if (!m_book || m_reading.isUnderWay())
+        return;
+    m_isNew = true;
+    begin({{"kind", "adapter"}, {"unit", "each"}});
+    addPort();
+    Q_EMIT opened();
+}
+
+void CardEditor::beginChange(const QString &number)
+{
+    if (!m_book || !m_documents || m_reading.isUnderWay())
+        return;
+    const std::string key = keyOf(SheetKind::Parts, {{"part", number.toStdString()}});
+    m_reading.run([this, key, documents = m_documents]() -> Errand::Back {
+        const auto row = std::make_shared<Result<std::optional<RowCells>>>(rowIn(documents(), key));
+        return [this, row] {
+            if (!*row)
+                return m_pen.refuse(said(row->error().sentence()));
+            if (!row->value())
+                return m_pen.refuse(tr("There is no such card any more."));
+            m_isNew = false;
+            begin(*row->value());
+            Q_EMIT opened();
+        };
+    });
+}
+
+void CardEditor::begin(const RowCells &cells)
+{
+    m_begun = cells;
+    m_cells = cells;
+    m_cells.erase("ports");
+    if (cellOf(m_cells, "unit").empty())
+        m_cells["unit"] = "each";
+    m_ports.read(cellOf(cells, "ports"));
+    m_touched.clear();
+    m_isTried = false;
+    m_isOpen = true;
+    m_lookedAt = m_ports.all().empty() ? 0 : m_ports.all().front().key;
+    m_fieldRows.become({}); // What was typed on the card before is gone.
+    m_portRows.become({});
+    m_pen.hear();
+    judge();
+}
+
+void CardEditor::close()
+{
+    m_isOpen = false;
+    Q_EMIT changed();
+}
+
+Kind CardEditor::kind() const
+{
+    return parseKind(cellOf(m_cells, "kind")).value_or(Kind::Adapter);
+}
+
+RowKnows CardEditor::knows() const
+{
+    return {[book = m_book](std::string_view number) -> std::optional<Kind> {
+                const Part *part = book->catalogue().find(number);
+                return part ? std::optional(part->kind) : std::nullopt;
+            },
+            {}};
+}
+
+/// The row as it would be written: what parts of another kind have stays on the screen only.
+RowCells CardEditor::row() const
+{
+    RowCells cells;
+    const auto headings = partHeadings();
+    for (std::size_t at = 0; at < headings.size(); ++at) {
+        const std::string cell = cellOf(m_cells, headings[at]);
+        if (hasColumn(kind(), at) && !trimmed(cell).empty())
+            cells.emplace(headings[at], trimmed(cell));
+    }
+    if (const std::string ports = m_ports.cell(); !ports.empty())
+        cells["ports"] = ports;
+    return cells;
+}
+
+/// By the code that reads the files; and a new card needs a number that none has.
+void CardEditor::judge()
+{
+    m_wrong.clear();
+    m_wrongAtPort.clear();
+    for (const CellFault &fault : faultsOf(SheetKind::Parts, row(), knows())) {
+        const auto port = fault.heading == "ports" ? m_ports.at(fault.within) : std::nullopt;
+        if (port)
+            m_wrongAtPort.emplace(*port, wordsOfFault(fault));
+        else
+            m_wrong.emplace(fault.heading, wordsOfFault(fault));
+    }
+    const std::string number = cellOf(row(), "part");
+    if (m_isNew && m_book->catalogue().find(number))
+        m_wrong["part"] = tr("There is a card of that number already.");
+    showRows();
+}
+
+void CardEditor::showRows()
+{
+    std::map<std::string, QString> shown;
+    for (const auto &[heading, words] : m_wrong) {
+        if (m_isTried || m_touched.contains(heading))
+            shown.emplace(heading, words);
+    }
+    m_fieldRows.become(cardFieldRows({m_cells, kind(), m_isNew, shown}));
+    std::map<std::size_t, QString> atPorts;
+    for (const auto &[place, words] : m_wrongAtPort) {
+        if (m_isTried || m_touched.contains("port" + std::to_string(m_ports.all()[place].key)))
+            atPorts.emplace(place, words);
+    }
+    m_portRows.become(portFieldRows(m_ports, atPorts, m_book ? &m_book->ports : nullptr));
+    showMeetings();
+}
+
+void CardEditor::showMeetings()
+{
+    const auto *typed = m_ports.find(m_lookedAt);
+    const auto port = typed ? PortFields::portOf(*typed) : std::nullopt;
+    m_meetings.become(port && m_book ? m_book->ports.meetings(*port) : std::vector<Row>());
+    Q_EMIT changed();
+}
+
+void CardEditor::fill(const QString &heading, const QVariant &filled)
+{
+    const std::string key = heading.toStdString();
+    const bool isChoice =
+        m_fieldRows.cell(m_fieldRows.rowOf(heading), QStringLiteral("form")).toString() ==
+        QStringLiteral("choice");
+    const std::string text =
+        isChoice ? chosenText(key, filled.toInt()) : filled.toString().trimmed().toStdString();
+    if (!m_isOpen || text == cellOf(m_cells, key))
+        return;
+    m_cells[key] = text;
+    m_touched.insert(key);
+    judge();
+}
+
+void CardEditor::addPort()
+{
+    m_ports.add();
+    m_lookedAt = m_ports.all().back().key;
+    judge();
+}
+
+void CardEditor::dropPort(const QString &key)
+{
+    m_ports.drop(key.toInt());
+    judge();
+}
+
+void CardEditor::namePort(const QString &key, const QString &name)
+{
+    auto *typed = m_ports.find(key.toInt());
+    if (typed == nullptr || typed->name == name)
+        return;
+    typed->name = name;
+    m_touched.insert("port" + key.toStdString());
+    judge();
+}
+
+void CardEditor::wordPort(const QString &key, const QString &words)
+{
+    auto *typed = m_ports.find(key.toInt());
+    if (typed == nullptr || typed->words == words)
+        return;
+    typed->words = words;
+    m_lookedAt = typed->key;
+    m_touched.insert("port" + key.toStdString());
+    judge();
+}
+
+void CardEditor::setRole(const QString &key, int role)
+{
+    auto *typed = m_ports.find(key.toInt());
+    const auto wanted = static_cast<PortRole>(std::clamp(role, 0, 5));
+    if (typed == nullptr || typed->role == wanted)
+        return;
+    typed->role = wanted;
+    judge();
+}
+
+void CardEditor::lookAt(const QString &key)
+{
+    if (m_lookedAt == key.toInt())
+        return;
+    m_lookedAt = key.toInt();
+    showMeetings();
+}
+
+void CardEditor::finish()
+{
+    if (!m_isOpen || m_pen.isBusy())
+        return;
+    m_isTried = true;
+    judge();
+    if (!m_wrong.empty() || !m_wrongAtPort.empty())
+        return m_pen.refuse(standing());
+    write();
+}
+
+void CardEditor::write()
+{
+    RowCells cells = row();
+    if (cellOf(cells, "unit") == "each" && cellOf(m_begun, "unit").empty())
+        cells.erase("unit"); // Nobody says so of what is counted in pieces.
+    const QString sentence =
+        m_isNew ? tr("Card %1 written.").arg(number()) : tr("Card %1 changed.").arg(number());
+    m_pen.rewrite(
+        sentence,
+        [cells, begun = m_begun, isNew = m_isNew](const TextFiles &newest) -> Result<TextFiles> {
+            const std::string number = cellOf(cells, "part");
+            auto rows = CatalogueRows::read(newest, SheetKind::Parts);
+            if (!rows)
+                return tl::unexpected(rows.error());
+            const auto row = rows->find(keyOf(SheetKind::Parts, cells));
+            if (isNew && row)
+                return problem(number, "was given to another part meanwhile",
+                               "Choose another number.");
+            if (!isNew && row != begun)
+                return problem(number, "was changed at another seat meanwhile",
+                               "Close this, look at the card as it is now, and change it again.");
+            return rows->with({cells});
+        });
+}
+
+} // namespace flarestock

@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: MIT
+//
+// ListImport: a supplier's list, or the shop's own, taken into the catalogue. The file is read away
+// from the window and can be stopped; each row that is not clear becomes one question with two
+// answers; then all that is clear is written as one step, by the pen. Before that nothing is in the
+// shop.
+
+#pragma once
+
+#include "app/desk/rows/rows.h"
+#include "app/desk/shop/pen.h"
+#include "model/exchange/typed/list_reading.h"
+
+#include <QTimer>
+#include <QUrl>
+
+#include <atomic>
+
+namespace flarestock {
+
+class ListImport : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the desk")
+    Q_PROPERTY(bool reading READ isReading NOTIFY readingChanged)
+    Q_PROPERTY(double progress READ progress NOTIFY changed)
+    Q_PROPERTY(bool loaded READ isLoaded NOTIFY changed)
+    Q_PROPERTY(QString file READ file NOTIFY changed)
+    Q_PROPERTY(QString about READ about NOTIFY changed)
+    Q_PROPERTY(QString problem READ problem NOTIFY changed)
+    Q_PROPERTY(bool asking READ isAsking NOTIFY changed)
+    Q_PROPERTY(int question READ question NOTIFY changed)
+    Q_PROPERTY(int questions READ questions NOTIFY changed)
+    Q_PROPERTY(QString where READ where NOTIFY changed)
+    Q_PROPERTY(QString wrong READ wrong NOTIFY changed)
+    Q_PROPERTY(QString meant READ meant NOTIFY changed)
+    Q_PROPERTY(bool canTake READ canTake NOTIFY changed)
+    Q_PROPERTY(QString takeWords READ takeWords NOTIFY changed)
+    Q_PROPERTY(flarestock::Rows *cells READ cells CONSTANT)
+public:
+    explicit ListImport(Pen &pen, QObject *parent = nullptr);
+    ~ListImport() override;
+
+    void setShop(const ShopOnDesk &shop);
+
+    [[nodiscard]] bool isReading() const { return m_working.isUnderWay(); }
+    [[nodiscard]] double progress() const; ///< From 0 to 1.
+    [[nodiscard]] bool isLoaded() const { return m_list != nullptr; }
+    [[nodiscard]] QString file() const { return m_file; }
+    [[nodiscard]] QString about() const; ///< "412 rows: 398 as the shop has them, 9 new …"
+    [[nodiscard]] QString problem() const { return m_problem; }
+    [[nodiscard]] bool isAsking() const; ///< A question has no answer yet.
+    [[nodiscard]] int question() const { return m_question + 1; }
+    [[nodiscard]] int questions() const;
+    [[nodiscard]] QString where() const; ///< "line 17, AD-66"
+    [[nodiscard]] QString wrong() const;
+    [[nodiscard]] QString meant() const;     ///< What it would be taken as.
+    [[nodiscard]] bool canTake() const;      ///< It can be taken as understood.
+    [[nodiscard]] QString takeWords() const; ///< "Take in 407 rows"
+    [[nodiscard]] Rows *cells() { return &m_cells; }
+
+    Q_INVOKABLE void read(const QUrl &file);
+    Q_INVOKABLE void stop();
+    Q_INVOKABLE void forget();
+    /// The answer to the question that is asked.
+    Q_INVOKABLE void answer(bool take);
+    /// The question before, to answer it anew.
+    Q_INVOKABLE void goBack();
+    /// Writes all that is clear.
+    Q_INVOKABLE void finish();
+
+Q_SIGNALS:
+    void changed();
+    void readingChanged();
+    /// Another question is asked, or none any more.
+    void asked();
+
+private:
+    struct Watched {
+        std::atomic<bool> isStopped = false;
+        std::atomic<std::size_t> done = 0;
+        std::atomic<std::size_t> all = 0;
+    };
+    struct Read {
+        std::shared_ptr<const Workshop> workshop; ///< The list points into its catalogue.
+        std::shared_ptr<ListReading> list;
+        Problem problem;
+    };
+    static Read readAll(const ListFile &file, const TextFiles &documents,
+                        const std::shared_ptr<const Workshop> &workshop, Watched &watched);
+    [[nodiscard]] const AskedRow *askedRow() const;
+    [[nodiscard]] std::vector<ListRow> taken() const;
+    void show();
+    void refuse(const QString &why);
+
+    Pen &m_pen;
+    std::shared_ptr<const Workshop> m_workshop;
+    std::function<Result<TextFiles>()> m_documents;
+    QString m_file;
+    QString m_problem;
+    std::shared_ptr<const Workshop> m_readFor;
+    std::shared_ptr<ListReading> m_list;
+    std::vector<bool> m_answers; ///< Of the first questions.
+    int m_question = 0;
+    std::shared_ptr<Watched> m_watched;
+    QTimer m_look;    ///< How far it is.
+    Rows m_cells;     ///< title value wrong says
+    Errand m_working; ///< Last: it waits for its worker before the rest goes.
+};
+
+} // namespace flarestock

@@ -1,0 +1,149 @@
+// SPDX-License-Identifier: MIT
+//
+// The card in hand: its ports in words beside its drawing, what each port meets, what its maker
+// says, and what it has to do with others.
+
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import QtQuick.Controls
+import QtQuick.Layouts
+import Flarestock.Desk
+import Flarestock.Screens
+
+FocusScope {
+    id: root
+
+    required property PartsDesk parts
+
+    readonly property PartPanel part: parts.panel
+    readonly property bool wide: flick.width > 540
+
+    signal gone()
+    signal asked(string deed)
+
+    function enter() {
+        flick.forceActiveFocus(Qt.TabFocusReason);
+    }
+    /// Whatever gets the keyboard comes into sight.
+    function show(item: Item) {
+        const top = item.mapToItem(column, 0, 0).y;
+        if (top < flick.contentY)
+            flick.contentY = Math.max(0, top - 8);
+        else if (top + item.height > flick.contentY + flick.height - 16)
+            flick.contentY = top + item.height - flick.height + 24;
+    }
+
+    Flickable {
+        id: flick
+
+        objectName: "cardView"
+        anchors.fill: parent
+        anchors.margins: 4
+        contentHeight: column.height + 20
+        boundsBehavior: Flickable.StopAtBounds
+        clip: true
+        focus: true
+        activeFocusOnTab: true
+        ScrollBar.vertical: SlimScrollBar {}
+        Accessible.role: Accessible.Pane
+        Accessible.name: qsTr("card of %1, %2").arg(root.part.number).arg(root.part.title)
+        Keys.onUpPressed: flick.contentY = Math.max(0, contentY - 40)
+        Keys.onDownPressed: flick.contentY = Math.min(Math.max(0, contentHeight - height),
+                                                      contentY + 40)
+        Keys.onEscapePressed: root.gone()
+
+        Column {
+            id: column
+
+            x: 12
+            y: 10
+            width: flick.width - 26
+            spacing: 10
+            visible: root.part.number !== ""
+
+            CardHead {
+                width: column.width
+                part: root.part
+                offers: root.parts.offers
+                onAsked: deed => root.asked(deed)
+                onReached: item => root.show(item)
+            }
+            GridLayout {
+                width: column.width
+                columns: root.wide ? 2 : 1
+                columnSpacing: 12
+
+                CardPorts {
+                    parts: root.parts
+                    visible: root.parts.ports.count > 0
+                    Layout.fillWidth: true
+                    Layout.preferredWidth: 3
+                    Layout.alignment: Qt.AlignTop
+                    onReached: item => root.show(item)
+                }
+                CardDrawing {
+                    number: root.part.number
+                    title: root.part.title
+                    ports: root.part.portTexts
+                    body: root.part.body
+                    bend: root.part.bend
+                    visible: root.part.body !== ""
+                    Layout.fillWidth: true
+                    Layout.preferredWidth: 2
+                    Layout.preferredHeight: root.parts.ports.count > 2 ? 240 : 170
+                    Layout.alignment: Qt.AlignTop
+                }
+            }
+            MeetingList {
+                width: column.width
+                port: root.parts.portWords
+                meetings: root.parts.meetings
+                source: root.parts.portSource
+                visible: root.parts.port !== ""
+            }
+            Flow {
+                width: column.width
+                spacing: 6
+
+                Repeater {
+                    model: root.parts.facts
+
+                    FactTag {
+                        widest: column.width
+                    }
+                }
+            }
+            GridLayout {
+                width: column.width
+                columns: root.wide ? 2 : 1
+                columnSpacing: 28
+
+                CardLines {
+                    lines: root.parts.trade
+                    Layout.fillWidth: true
+                    Layout.preferredWidth: 1
+                    Layout.alignment: Qt.AlignTop
+                }
+                CardLines {
+                    lines: root.parts.links
+                    Layout.fillWidth: true
+                    Layout.preferredWidth: 1
+                    Layout.alignment: Qt.AlignTop
+                }
+            }
+        }
+        Words {
+            anchors.centerIn: parent
+            width: parent.width - 40
+            visible: root.part.number === ""
+            text: qsTr("No card is in hand. Choose one at the left, or scan a part.")
+            quiet: true
+            wrapMode: Text.Wrap
+            horizontalAlignment: Text.AlignHCenter
+        }
+    }
+    FocusFrame {
+        visible: flick.activeFocus
+    }
+}
