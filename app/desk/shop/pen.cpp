@@ -125,7 +125,7 @@ void Pen::rewrite(const QString &sentence, MakeTexts make)
 {
     if (!m_rewrite)
         return refuse(tr("Nothing can be written down here."));
-    actWhenNamed([this, sentence, made = std::move(make)] {
+    whenNamed([this, sentence, made = std::move(make)] {
         write([sentence](const Wrote &) { return sentence; },
               [made, rewriteShop = m_rewrite](const By &by) { return rewriteShop(made, by.who); },
               false);
