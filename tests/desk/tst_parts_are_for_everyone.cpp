@@ -178,15 +178,22 @@ void PartsAreForEveryone::meetingsOfManyCardsKeepNobodyWaiting()
     shop->catalogue = Catalogue::of(std::move(all), {}, {}).value();
     const PortsOfShop ports(*StockBook::of(shop, "2026-11-28"));
     const Port port = Port::parse("ORB -6 female").value();
-    double ms = 1e9; // The best of a few: others work on this machine, too.
-    for (int round = 0; round < 5; ++round) {
-        QElapsedTimer since;
-        since.start();
-        QVERIFY(ports.fitting(port).cards > 0);
-        QVERIFY(!ports.meetings(port).empty());
-        ms = std::min(ms, static_cast<double>(since.nsecsElapsed()) / 1e6);
-    }
-    QVERIFY2(ms < MsMost, qPrintable(QString::number(ms)));
+    // The best of a few: others work on this machine, too. Each is a turn of the window by itself.
+    const auto best = [](const std::function<bool()> &turn) {
+        double ms = 1e9;
+        for (int round = 0; round < 5; ++round) {
+            QElapsedTimer since;
+            since.start();
+            if (!turn())
+                return 1e9;
+            ms = std::min(ms, static_cast<double>(since.nsecsElapsed()) / 1e6);
+        }
+        return ms;
+    };
+    const double counted = best([&] { return ports.fitting(port).cards > 0; });
+    const double told = best([&] { return !ports.meetings(port).empty(); });
+    QVERIFY2(counted < MsMost, qPrintable(QString::number(counted)));
+    QVERIFY2(told < MsMost, qPrintable(QString::number(told)));
 }
 
 void PartsAreForEveryone::nothingIsWarnedAbout()
