@@ -38,6 +38,11 @@ private:
         QTRY_COMPARE(buying().page(), page);
         awaitBuying();
     }
+    void putBoxOnBench()
+    {
+        QVERIFY(buying().box()->open(buying().orders()->selected()));
+        QTRY_VERIFY(item("tickLine") != nullptr && item("handPlace") != nullptr);
+    }
     static void eachPage();
 
     std::vector<std::unique_ptr<QAbstractItemModelTester>> m_testers;
@@ -99,7 +104,7 @@ void BuyingIsForEveryone::tabComesRound()
     QFETCH(int, page);
     turnTo(page == 4 ? 2 : page);
     if (page == 4)
-        QVERIFY(buying().box()->open(buying().orders()->selected()));
+        putBoxOnBench();
     item("findField")->forceActiveFocus();
     QStringList passed;
     const QQuickItem *first = m_window->activeFocusItem();
@@ -133,7 +138,7 @@ void BuyingIsForEveryone::everyControlHasAName()
     QFETCH(int, page);
     turnTo(page == 4 ? 2 : page);
     if (page == 4)
-        QVERIFY(buying().box()->open(buying().orders()->selected()));
+        putBoxOnBench();
     int controls = 0;
     QStringList nameless;
     visit(QAccessible::queryAccessibleInterface(m_window), controls, nameless);
@@ -159,7 +164,7 @@ void BuyingIsForEveryone::cutsNoWordsShort()
     for (int page = 0; page < 5; ++page) {
         turnTo(page == 4 ? 2 : page);
         if (page == 4)
-            QVERIFY(buying().box()->open(buying().orders()->selected()));
+            putBoxOnBench();
         for (const bool dark : {false, true}) {
             m_look->setDark(dark);
             (void)pictureOf(*m_window, size);

@@ -25,6 +25,15 @@ FocusScope {
         list.currentIndex = at;
     }
 
+    Timer {
+        id: soon // Once the view has laid out what is there now, something of it is in hand.
+
+        interval: 0
+        onTriggered: {
+            if (list.count > 0 && list.currentIndex < 0)
+                list.currentIndex = 0;
+        }
+    }
     ListView {
         id: list
 
@@ -41,10 +50,8 @@ FocusScope {
         Accessible.role: Accessible.List
         Accessible.name: qsTr("what should be in the box, %1").arg(root.box.count)
         ScrollBar.vertical: SlimScrollBar {}
-        onCountChanged: {
-            if (count > 0 && currentIndex < 0)
-                currentIndex = 0;
-        }
+        onCountChanged: soon.restart()
+        onCurrentIndexChanged: soon.restart()
         Keys.onSpacePressed: root.box.toggle(currentIndex)
         Keys.onReturnPressed: root.markAsked()
         Keys.onEnterPressed: root.markAsked()
