@@ -56,7 +56,7 @@ FocusScope {
     signal forgotten()
 
     onAreaChanged: enter()
-    onReadyChanged: Qt.callLater(root.arrive)
+    onReadyChanged: arriving.start()
 
     function screenOf(index: int): AreaScreen {
         const loader = loaders.count > index ? loaders.itemAt(index) as Loader : null;
@@ -102,6 +102,12 @@ FocusScope {
             screen.enter();
     }
 
+    Timer {
+        id: arriving
+
+        interval: 0 // Not while it becomes ready.
+        onTriggered: root.arrive()
+    }
     Repeater {
         id: loaders
 

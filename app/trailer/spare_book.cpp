@@ -62,7 +62,7 @@ const Event *usedAt(const Movement &movement, const Workshop &workshop, const Pa
 
 Decimal ranIn(const Use &use, RunningIn in)
 {
-    return in == RunningIn::Runs ? Decimal(use.runs)
+    return in == RunningIn::Runs    ? Decimal(use.runs)
            : in == RunningIn::Hours ? use.hours
                                     : Decimal(use.eventCount());
 }
@@ -93,8 +93,8 @@ Result<SpareBook> SpareBook::of(const ShopFile &file)
     std::erase_if(*movements,
                   [&back](const Movement &movement) { return back.contains(movement.id); });
     std::erase_if(*records, [](const Record &record) { return record.kind != RecordKind::Outing; });
-    return SpareBook{std::move(*spendings), std::move(*uses), std::move(*movements),
-                     std::move(*records), {}};
+    return SpareBook{
+        std::move(*spendings), std::move(*uses), std::move(*movements), std::move(*records), {}};
 }
 
 const PartSpending *SpareBook::spending(std::string_view part) const

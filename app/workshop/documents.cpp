@@ -166,8 +166,9 @@ Result<void> seasonFits(const TextFiles &documents, std::span<const Place> place
                 return one.kind == PlaceKind::Car && sameFolded(one.id, car);
             });
             if (!isCar)
-                return problem("season.csv", "takes \"" + car + "\" to " + event.id +
-                                                 ", which is no car of the shop",
+                return problem("season.csv",
+                               "takes \"" + car + "\" to " + event.id +
+                                   ", which is no car of the shop",
                                "Correct it, or enter the car first: flarestock place.");
         }
     }

@@ -11,6 +11,11 @@ target_compile_options(flarestock_flags INTERFACE
   $<IF:$<CXX_COMPILER_ID:GNU>,-Wshadow=local,-Wshadow>
   $<$<AND:$<CXX_COMPILER_ID:GNU>,$<VERSION_LESS:$<CXX_COMPILER_VERSION>,13>>:-Wno-restrict>
   $<$<BOOL:${FLARESTOCK_WERROR}>:-Werror>)
+# A debug build is optimized as far as a debugger does not mind: that compiles as fast, and the suite, which
+# starts the programs thousands of times, runs in half the time.
+if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU" AND NOT FLARESTOCK_SANITIZE AND NOT FLARESTOCK_COVERAGE)
+  add_compile_options($<$<CONFIG:Debug>:-Og>)
+endif()
 target_compile_definitions(flarestock_flags INTERFACE
   QT_NO_CAST_FROM_ASCII QT_NO_CAST_TO_ASCII QT_NO_KEYWORDS
   QT_DISABLE_DEPRECATED_BEFORE=0x060400 QT_USE_QSTRINGBUILDER)

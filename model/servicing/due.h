@@ -46,7 +46,7 @@ struct DueWork {
     std::vector<std::string> stops; ///< The events that it must not be used at, in their order:
                                     ///< what is past its day, or damaged; what was only not washed
                                     ///< or looked at in time stops none.
-    std::vector<std::string> why; ///< "12 runs since washed, every 10"
+    std::vector<std::string> why;   ///< "12 runs since washed, every 10"
 };
 
 struct DueAsked {

@@ -33,7 +33,7 @@ private Q_SLOTS:
     void aRefusedAnswerIsSaidAndEscapeForgetsIt();
     void findOpensWhatIsFound();
     void ctrlZTakesBack();
-    void altNumbersSayWhatIsNotBuilt();
+    void altNumbersShowTheAreas();
     void touchFindsTheMarkNearIt();
     void nothingIsWarnedAbout();
 
@@ -269,12 +269,16 @@ void ScreenByKeyboard::ctrlZTakesBack()
     QVERIFY(!m_desk->build()->canTakeBack());
 }
 
-void ScreenByKeyboard::altNumbersSayWhatIsNotBuilt()
+void ScreenByKeyboard::altNumbersShowTheAreas()
 {
-    key(Qt::Key_3, Qt::AltModifier);
-    QCOMPARE(item("lastStep")->property("text").toString(),
-             QStringLiteral("Buying is not built yet."));
+    for (int area = 2; area <= 6; ++area) {
+        key(static_cast<Qt::Key>(Qt::Key_0 + area), Qt::AltModifier);
+        QCOMPARE(m_window->property("area").toInt(), area - 1);
+        QVERIFY(item("lineMap") == nullptr);
+        QTRY_VERIFY(m_window->activeFocusItem() != nullptr);
+    }
     key(Qt::Key_1, Qt::AltModifier);
+    QTRY_VERIFY(item("lineMap") != nullptr);
     QCOMPARE(item("lastStep")->property("text").toString(), m_desk->build()->lastStep());
 }
 

@@ -52,6 +52,8 @@ void TrailerIsForEveryone::aScannerPullsOutAndTicks()
 
 void TrailerIsForEveryone::tabComesRound()
 {
+    trailer().pullOut(QStringLiteral("trailer-1"));
+    QTRY_VERIFY(trailer().inDrawer()->count() > 0);
     item("findField")->forceActiveFocus();
     QStringList passed;
     const QQuickItem *first = m_window->activeFocusItem();

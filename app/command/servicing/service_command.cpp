@@ -68,9 +68,8 @@ void answerRan(ServiceAsked &asked, OpenShop &shop)
     if (!outing)
         return shop.outcome.refuse(outing.error());
     appendAction(shop, Action{{outing->asRecord()}, {}},
-                 outing->car + " ran " +
-                     counted(static_cast<std::size_t>(outing->runs), "run") + ", " +
-                     outing->hours.stripped().text() + " h at " + outing->event +
+                 outing->car + " ran " + counted(static_cast<std::size_t>(outing->runs), "run") +
+                     ", " + outing->hours.stripped().text() + " h at " + outing->event +
                      aheadOf(outing->day, shop.by),
                  {{QStringLiteral("car"), jsonText(outing->car)},
                   {QStringLiteral("event"), jsonText(outing->event)},

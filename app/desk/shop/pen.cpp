@@ -171,20 +171,21 @@ void Pen::takeBack()
         return;
     const auto sentence = [said = m_done.back().sentence](const Wrote &) { return said; };
     if (!m_done.back().texts.now.empty())
-        return write(sentence,
-                     [texts = m_done.back().texts, rewriteShop = m_rewrite](const By &by) {
-                         return rewriteShop(
-                             [texts](const TextFiles &newest) { return textsBack(texts, newest); },
-                             by.who);
-                     },
-                     true);
-    write(sentence,
-          [done = m_done.back().action, writeShop = m_write](const By &by) {
-              return writeShop([done, by](const ShopFile &file, const Workshop &workshop) {
-                  return actionTakenBack(done, file, workshop, by);
-              });
-          },
-          true);
+        return write(
+            sentence,
+            [texts = m_done.back().texts, rewriteShop = m_rewrite](const By &by) {
+                return rewriteShop(
+                    [texts](const TextFiles &newest) { return textsBack(texts, newest); }, by.who);
+            },
+            true);
+    write(
+        sentence,
+        [done = m_done.back().action, writeShop = m_write](const By &by) {
+            return writeShop([done, by](const ShopFile &file, const Workshop &workshop) {
+                return actionTakenBack(done, file, workshop, by);
+            });
+        },
+        true);
 }
 
 } // namespace flarestock

@@ -89,7 +89,7 @@ struct ShopOnDesk {
         /// Makes one more and proves it whole; when it was taken. Problem: it cannot be written.
         std::function<Result<std::int64_t>()> make;
     };
-    Backups backups;       ///< Empty: the shop has no file to keep them by.
+    Backups backups;          ///< Empty: the shop has no file to keep them by.
     RewriteShop rewrite = {}; ///< Empty: no document can be written.
     /// The newest documents; may be called from any thread.
     std::function<Result<TextFiles>()> documents = {};

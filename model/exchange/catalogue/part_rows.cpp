@@ -222,8 +222,8 @@ void checkReference(const SheetRow &row, ColumnId at, const SheetRow::Item &name
                   named.within);
     else if (at == column::Element && *kind != Kind::Element)
         row.wrong(at,
-                  {'"' + std::string(named.text) + "\" is a " +
-                       std::string(text(*kind)) + ", not an element",
+                  {'"' + std::string(named.text) + "\" is a " + std::string(text(*kind)) +
+                       ", not an element",
                    "Name a part of the kind element."},
                   named.within);
 }

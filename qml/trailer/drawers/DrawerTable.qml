@@ -95,6 +95,8 @@ FocusScope {
             Layout.fillWidth: true
             Layout.fillHeight: true
             ScrollBar.vertical: SlimScrollBar {}
+            onActiveFocusChanged: currentIndex = Math.max(currentIndex, 0)
+            onCountChanged: currentIndex = Math.max(currentIndex, 0)
             Keys.onEscapePressed: root.gone()
             delegate: InDrawerLine {
                 width: list.width

@@ -10,7 +10,7 @@
 
 namespace flarestock {
 
-class TradeForm : public Form {
+class TradeForm : public flarestock::Form {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the desk")

@@ -10,7 +10,7 @@
 
 namespace flarestock {
 
-class WorkForm : public Form {
+class WorkForm : public flarestock::Form {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the desk")

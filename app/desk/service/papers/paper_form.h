@@ -15,7 +15,7 @@
 
 namespace flarestock {
 
-class PaperForm : public Form {
+class PaperForm : public flarestock::Form {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the desk")

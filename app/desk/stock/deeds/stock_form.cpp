@@ -9,10 +9,7 @@
 
 namespace flarestock {
 
-StockForm::StockForm(Pen &pen, QObject *parent)
-    : Form(pen, parent), m_deeds(deedCells())
-{
-}
+StockForm::StockForm(Pen &pen, QObject *parent) : Form(pen, parent), m_deeds(deedCells()) {}
 
 void StockForm::show(const DeedSubject &subject)
 {
