@@ -62,8 +62,9 @@ void ShopFileLosesNothingTest::movementsAreFoundByTheirDocument()
     moved[1].document = "build-2";
     QVERIFY(shop->append(moved));
     const auto quantities = [&shop](const std::vector<std::string> &documents) {
+        const auto movements = shop->movementsOfDocuments(documents).value();
         std::vector<std::int64_t> all;
-        for (const Movement &one : *shop->movementsOfDocuments(documents))
+        for (const Movement &one : movements)
             all.push_back(one.quantity);
         return all;
     };
