@@ -75,7 +75,13 @@ void FreeAndLacking::nobodyIsPromisedAnotherCarsLot()
 
 void FreeAndLacking::whatIsBelowItsMinimumIsFilledFromWhereItIs()
 {
-    const auto below = [this] { return arrayOf(json({"stock", "--below"}), "below"); };
+    const auto below = [this] { // Of that part: the demo's own drawers lack others.
+        QJsonArray lines;
+        for (const QJsonValue &line : arrayOf(json({"stock", "--below"}), "below"))
+            if (textOf(line, "part") == "AD-8-8")
+                lines.append(line);
+        return lines;
+    };
     QCOMPARE(below().size(), 0);
     QCOMPARE(run({"keep", "AD-8-8", "--place", "trailer-2", "--min", "3", "--max", "8"}).status, 0);
     QCOMPARE(run({"keep", "AD-8-8", "--place", "A3", "--min", "1"}).status, 0);
