@@ -11,7 +11,7 @@ namespace {
 /// As much as is there of what is wanted; the places that lie nearest give first.
 Decimal taken(FreeStock &stock, const Decimal &wanted)
 {
-    const Decimal most = std::min(stock.usable(), wanted);
+    Decimal most = std::min(stock.usable(), wanted);
     Decimal rest = most;
     for (FreeStock::AtPlace &at : stock.places) {
         const Decimal here = std::min(at.free.amount, rest);

@@ -111,7 +111,7 @@ private:
 
 Result<std::int64_t> lateAmountAsked(const std::string &typed, LateKind kind)
 {
-    const auto amount = valueAsked(typed, "the amount");
+    auto amount = valueAsked(typed, "the amount");
     if (!amount)
         return amount;
     if (*amount == 0)

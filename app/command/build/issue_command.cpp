@@ -126,7 +126,7 @@ MadeUpSaid madeUpFor(const WorkedBuild &worked, const Workshop &workshop, const 
 Result<void> writeList(const IssueAsked &asked, const OpenShop &shop, const PickList &list,
                        const BuildPlan &plan)
 {
-    if (const auto can = canWritePapers(asked.papers, shop.file); !can)
+    if (auto can = canWritePapers(asked.papers, shop.file); !can)
         return can;
     const std::string today = dayOf(shop.by.at);
     return writePapers(
