@@ -41,12 +41,19 @@ void throwUnlessScram(const ServerConnection &connection)
                               "anew."}};
 }
 
+/// Where another setup has made it meanwhile, that one counts.
+void createRole(ServerConnection &connection, const std::string &role)
+{
+    connection.run("DO $role$ BEGIN CREATE ROLE " + role +
+                   "; EXCEPTION WHEN duplicate_object OR unique_violation THEN NULL; END $role$");
+}
+
 void makeHands(ServerConnection &connection, const std::vector<std::string> &hands,
                ServerMade &made)
 {
     for (const auto &hand : hands) {
         if (!hasRole(connection, hand)) {
-            connection.run("CREATE ROLE " + named(hand) + " LOGIN");
+            createRole(connection, named(hand) + " LOGIN");
             made.hands.push_back(hand);
         }
         connection.run("GRANT " + named(handsOf(connection)) + " TO " + named(hand));
@@ -57,7 +64,7 @@ void giveRights(ServerConnection &connection)
 {
     const std::string hands = named(handsOf(connection));
     if (!hasRole(connection, handsOf(connection)))
-        connection.run("CREATE ROLE " + hands + " NOLOGIN");
+        createRole(connection, hands + " NOLOGIN");
     const std::string database = named(connection.address().database);
     connection.run("REVOKE ALL ON DATABASE " + database + " FROM PUBLIC");
     connection.run("GRANT CONNECT ON DATABASE " + database + " TO " + hands);
