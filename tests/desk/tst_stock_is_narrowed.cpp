@@ -25,10 +25,10 @@ using namespace flarestock;
 
 namespace {
 
-#ifdef __OPTIMIZE__
+#ifdef QT_NO_DEBUG
 constexpr double MsMost = 8; // Half a frame of 16 ms, so that the window has the other half.
 #else
-constexpr double MsMost = 60; // A build for debugging takes five to eight times as long.
+constexpr double MsMost = 60; // A debug build takes far longer on a busy machine.
 #endif
 constexpr auto Day = "2026-11-28";
 constexpr std::int64_t Now = 1'764'288'000'000; // A day of November, in milliseconds.
