@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
 // The six areas, and the one place where they are registered: a name, and the file of its screen
-// (an AreaScreen), empty while it is not built. A screen is made when it is first looked at.
+// (an AreaScreen). A screen is made when it is first looked at.
 
 pragma ComponentBehavior: Bound
 
@@ -62,32 +62,18 @@ FocusScope {
         const loader = loaders.count > index ? loaders.itemAt(index) as Loader : null;
         return loader ? loader.item as AreaScreen : null;
     }
-    /// Whether it is built and shows now; otherwise the bottom line says that it is not.
-    function show(index: int): bool {
-        if (areas[index].screen === "") {
-            root.explained(qsTr("%1 is not built yet.").arg(areas[index].name));
-            return false;
-        }
+    function show(index: int) {
         root.explained("");
         awaited = "";
         area = index;
         root.enter();
-        return true;
-    }
-    /// The places of those besides the first that are built.
-    function builtBesides(): var {
-        const built = [];
-        for (let at = 1; at < areas.length; ++at) {
-            if (areas[at].screen !== "")
-                built.push(at);
-        }
-        return built;
     }
     /// To what was found in the whole shop, on the screen of the area that shows such things.
     function goTo(kind: string, target: string) {
         if (kind === "build")
             Desk.openBuild(target);
-        if (!show(areaOf[kind]) || kind === "build")
+        show(areaOf[kind]);
+        if (kind === "build")
             return;
         awaited = kind === "lot" ? target.slice(target.indexOf("=") + 1) : target;
         arrive();

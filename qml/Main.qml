@@ -16,7 +16,7 @@ ApplicationWindow {
     property string notice: ""
     property bool leaving: false
     property alias area: stack.area
-    readonly property var areasBuilt: stack.builtBesides()
+    readonly property int areaCount: stack.areas.length
 
     readonly property BuildDesk build: Desk.build
     readonly property bool hasBuild: build.isOpen
@@ -75,8 +75,8 @@ ApplicationWindow {
             strip.findField.seek(code);
     }
     function ask(area: int) {
-        if (stack.show(area))
-            strip.findField.reset();
+        stack.show(area);
+        strip.findField.reset();
     }
 
     Binding {

@@ -3,6 +3,7 @@
 #include "app/buyer/order_words.h"
 
 #include "app/buyer/order_lines.h"
+#include "app/workshop/suppliers.h"
 #include "model/exact/case_fold.h"
 #include "model/exact/nearest_word.h"
 
@@ -50,14 +51,6 @@ Result<Decimal> rateAsked(const OrderWords &words, const Currency &currency, con
     if (rate->sign() <= 0)
         return problem("--rate " + typed, "is no rate", "Say more than zero.");
     return rate;
-}
-
-const Supplier *supplierOf(const Order &order, const Catalogue &catalogue)
-{
-    const auto all = catalogue.suppliers();
-    const auto found = std::find_if(all.begin(), all.end(),
-                                    [&](const Supplier &one) { return one.id == order.supplier; });
-    return found == all.end() ? nullptr : &*found;
 }
 
 Result<void> putLines(Order &order, const std::vector<OrderLineAsked> &asked)
@@ -181,7 +174,7 @@ std::optional<Decimal> freightOf(const Supplier &supplier, const Decimal &goods)
 
 std::string dueOf(const Order &order, const std::string &day, const Catalogue &catalogue)
 {
-    const Supplier *supplier = supplierOf(order, catalogue);
+    const Supplier *supplier = supplierById(order.supplier, catalogue);
     int lead = 0;
     for (const OrderLine &line : order.lines) {
         const Part *part = catalogue.find(line.part);
@@ -229,7 +222,7 @@ Result<Order> newOrder(const std::string &supplier, const OrderWords &words,
 Result<Order> changed(const Order &order, const OrderWords &words, const Workshop &workshop)
 {
     Order next = order;
-    const Supplier *supplier = supplierOf(order, workshop.catalogue);
+    const Supplier *supplier = supplierById(order.supplier, workshop.catalogue);
     if (!words.lines.empty()) {
         if (!supplier)
             return problem("supplier " + order.supplier, "is not in this shop any more",

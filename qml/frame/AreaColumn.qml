@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 //
-// The six areas of the desk, top to bottom. What is not built yet is shown and says so.
+// The six areas of the desk, top to bottom.
 
 pragma ComponentBehavior: Bound
 
@@ -12,7 +12,7 @@ import Flarestock.Screens
 Rectangle {
     id: root
 
-    required property var areas // Name and screen of each; no screen: it is not built yet.
+    required property var areas // Name and screen of each.
     required property int current
 
     signal asked(int area)
@@ -44,21 +44,9 @@ Rectangle {
                 text: modelData.name
                 number: index + 1
                 current: index === root.current
-                built: modelData.screen !== ""
                 Layout.fillWidth: true
                 onClicked: root.asked(index)
             }
-        }
-        Words {
-            visible: root.areas.some(area => area.screen === "")
-            text: qsTr("Dashed areas are not built yet.")
-            small: true
-            quiet: true
-            wrapMode: Text.WordWrap
-            leftPadding: 14
-            rightPadding: 6
-            topPadding: Theme.gap
-            Layout.fillWidth: true
         }
         Item {
             Layout.fillHeight: true

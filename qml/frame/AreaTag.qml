@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 //
-// One area, as a tag on its hook; dashed while it is not built.
+// One area, as a tag on its hook.
 
 import QtQuick
 import QtQuick.Controls
@@ -12,13 +12,11 @@ AbstractButton {
 
     required property int number
     required property bool current
-    required property bool built
 
     implicitHeight: 50
-    enabled: built
-    focusPolicy: built ? Qt.StrongFocus : Qt.NoFocus
+    focusPolicy: Qt.StrongFocus
     Accessible.role: Accessible.PageTab
-    Accessible.name: built ? text : qsTr("%1, not built yet").arg(text)
+    Accessible.name: text
     Accessible.description: qsTr("Alt+%1").arg(number)
     Accessible.selectable: true
     Accessible.selected: current
@@ -36,7 +34,6 @@ AbstractButton {
             edge: root.visualFocus ? Theme.accent : root.current ? Theme.ruleStrong : Theme.rule
             edgeWidth: root.visualFocus ? Theme.ring : 1
             hole: root.current ? Theme.side : "transparent"
-            broken: !root.built
         }
     }
     contentItem: Item {
@@ -45,7 +42,6 @@ AbstractButton {
             x: 26
             text: root.text
             strong: root.current
-            quiet: !root.built
         }
         Words {
             anchors.verticalCenter: parent.verticalCenter

@@ -4,6 +4,7 @@
 // word is cut, targets are for gloves; its lists keep the rules that views count on.
 
 #include "buying_on_screen.h"
+#include "for_everyone.h"
 
 #include <QAbstractItemModelTester>
 
@@ -105,26 +106,15 @@ void BuyingIsForEveryone::tabComesRound()
     turnTo(page == 4 ? 2 : page);
     if (page == 4)
         putBoxOnBench();
-    item("findField")->forceActiveFocus();
-    QStringList passed;
-    const QQuickItem *first = m_window->activeFocusItem();
-    for (int at = 0; at < 90; ++at) {
-        key(Qt::Key_Tab);
-        passed.append(focusName(*m_window));
-        if (m_window->activeFocusItem() == first)
-            break;
-    }
-    QVERIFY2(m_window->activeFocusItem() == first, qPrintable(passed.join(u' ')));
-    const std::vector<std::vector<const char *>> wanted{
+    const std::vector<PartNames> wanted{
         {"inTime", "owed", "page-3", "dayColumn", "lackingLine", "lackingPanel"},
         {"aim-cheapest", "aim-parcels", "draftAll", "slipDraft", "slipLines"},
         {"orderCard", "deed-new", "deed-place", "deed-receive", "paper-pdf", "orderLine"},
         {"claimCard", "deed-raise", "deed-promise", "deed-drop", "letter"},
         {"tickAll", "tickLine", "handPlace", "oneMore", "trouble", "putAway", "boxDone"}};
-    for (const char *part : wanted.at(static_cast<std::size_t>(page)))
-        QVERIFY2(passed.contains(QLatin1String(part)),
-                 qPrintable(QString(QLatin1String(part) + QStringLiteral(" is not in ") +
-                                    passed.join(u' '))));
+    const QString missed =
+        missedByTab(*m_window, wanted.at(static_cast<std::size_t>(page)), {Qt::Key_Tab, 90});
+    QVERIFY2(missed.isEmpty(), qPrintable(missed));
     buying().box()->close();
 }
 
@@ -139,19 +129,13 @@ void BuyingIsForEveryone::everyControlHasAName()
     turnTo(page == 4 ? 2 : page);
     if (page == 4)
         putBoxOnBench();
-    int controls = 0;
-    QStringList nameless;
-    visit(QAccessible::queryAccessibleInterface(m_window), controls, nameless);
-    QVERIFY2(controls > 20, qPrintable(QString::number(controls)));
-    QCOMPARE(nameless, QStringList());
+    QCOMPARE(namelessControls(*m_window, 20), QString());
     buying().box()->close();
 }
 
 void BuyingIsForEveryone::cutsNoWordsShort_data()
 {
-    QTest::addColumn<QSize>("size");
-    for (const QSize size : {QSize(1024, 640), QSize(1280, 720), QSize(1440, 900)})
-        QTest::newRow(QByteArray::number(size.width()).constData()) << size;
+    addScreenSizes();
 }
 
 /// Of lines and days of the first page the panel and the list say all, so that they may be longer
@@ -159,8 +143,7 @@ void BuyingIsForEveryone::cutsNoWordsShort_data()
 void BuyingIsForEveryone::cutsNoWordsShort()
 {
     QFETCH(QSize, size);
-    QStringList cut;
-    int texts = 0;
+    WordsSeen seenWords;
     for (int page = 0; page < 5; ++page) {
         turnTo(page == 4 ? 2 : page);
         if (page == 4)
@@ -171,23 +154,11 @@ void BuyingIsForEveryone::cutsNoWordsShort()
         }
         m_look->setDark(size.width() == 1024);
         pictureOfBuying(qPrintable(QStringLiteral("page%1-%2").arg(page).arg(size.width())), size);
-        for (const QQuickItem *one : allSeen(*m_window)) {
-            bool listed = false;
-            for (const QQuickItem *above = one; above != nullptr; above = above->parentItem())
-                listed = listed || above->objectName() == QStringLiteral("lackingLine") ||
-                         above->objectName() == QStringLiteral("dayColumn");
-            if (listed || !one->property("truncated").isValid())
-                continue;
-            ++texts;
-            if (one->property("truncated").toBool())
-                cut.append(one->property("text").toString());
-        }
+        seenWords.look(*m_window, {"lackingLine", "dayColumn"});
         buying().box()->close();
     }
     m_look->setDark(false);
-    QVERIFY(texts > 200);
-    cut.removeDuplicates();
-    QVERIFY2(cut.isEmpty(), qPrintable(cut.join(u'\n')));
+    QCOMPARE(seenWords.cut(200), QString());
 }
 
 void BuyingIsForEveryone::aScannedCodeLeadsThere()
@@ -207,10 +178,9 @@ void BuyingIsForEveryone::aScannedCodeLeadsThere()
     QVERIFY(!buying().scan(QStringLiteral("no such thing")));
 }
 
-/// 40 px: common practice for a hand in a glove, no source.
 void BuyingIsForEveryone::targetsAreBigEnoughForGloves()
 {
-    const std::vector<std::vector<const char *>> wanted{
+    const std::vector<PartNames> wanted{
         {"inTime", "owed", "page-0", "dayColumn", "lackingLine"},
         {"aim-cheapest", "draftAll", "slipDraft"},
         {"orderCard", "deed-new", "deed-place", "paper-csv", "orderLine"},
@@ -218,10 +188,8 @@ void BuyingIsForEveryone::targetsAreBigEnoughForGloves()
     for (std::size_t page = 0; page < wanted.size(); ++page) {
         turnTo(static_cast<int>(page));
         (void)pictureOf(*m_window, QSize(1440, 900));
-        for (const char *name : wanted[page]) {
-            QVERIFY2(item(name) != nullptr, name);
-            QVERIFY2(item(name)->height() >= 40 && item(name)->width() >= 40, name);
-        }
+        const QString small = tooSmallForGloves(*m_window, wanted[page]);
+        QVERIFY2(small.isEmpty(), qPrintable(small));
     }
 }
 

@@ -3,6 +3,7 @@
 // The card index is for everyone: the keyboard reaches everything, every control has a name, no
 // word is cut, targets are for gloves; its lists are sound, with a hundred thousand cards too.
 
+#include "for_everyone.h"
 #include "parts_on_screen.h"
 
 #include "app/desk/parts/card/card_facts.h"
@@ -65,21 +66,12 @@ void PartsAreForEveryone::tabComesRound()
     QFETCH(Qt::Key, tab);
     QVERIFY(parts().scan(QStringLiteral("BR-43")));
     QTRY_COMPARE(words("cardNumber"), QStringLiteral("BR-43"));
-    item("findField")->forceActiveFocus();
-    QStringList passed;
-    const QQuickItem *first = m_window->activeFocusItem();
-    for (int at = 0; at < 70; ++at) {
-        key(tab);
-        passed.append(focusName(*m_window));
-        if (m_window->activeFocusItem() == first)
-            break;
-    }
-    QVERIFY2(m_window->activeFocusItem() == first, qPrintable(passed.join(u' ')));
-    for (const char *part : {"suppliers", "importList", "newCard", "choice", "cardTab", "cardView",
-                             "card-change", "card-offer", "portTag", "area-6"})
-        QVERIFY2(passed.contains(QLatin1String(part)),
-                 qPrintable(QString(QLatin1String(part) + QStringLiteral(" is not in ") +
-                                    passed.join(u' '))));
+    const QString missed =
+        missedByTab(*m_window,
+                    {"suppliers", "importList", "newCard", "choice", "cardTab", "cardView",
+                     "card-change", "card-offer", "portTag", "area-6"},
+                    {tab});
+    QVERIFY2(missed.isEmpty(), qPrintable(missed));
 }
 
 void PartsAreForEveryone::everyControlHasAName()
@@ -89,11 +81,7 @@ void PartsAreForEveryone::everyControlHasAName()
             key(Qt::Key_N, Qt::ControlModifier);
             QTRY_VERIFY(item("writeCard") != nullptr);
         }
-        int controls = 0;
-        QStringList nameless;
-        visit(QAccessible::queryAccessibleInterface(m_window), controls, nameless);
-        QVERIFY2(controls > 40, qPrintable(QString::number(controls)));
-        QCOMPARE(nameless, QStringList());
+        QCOMPARE(namelessControls(*m_window, 40), QString());
     }
     key(Qt::Key_Escape);
     QTRY_VERIFY(item("writeCard") == nullptr);
@@ -101,29 +89,15 @@ void PartsAreForEveryone::everyControlHasAName()
 
 void PartsAreForEveryone::cutsNoWordsShort_data()
 {
-    QTest::addColumn<QSize>("size");
-    for (const QSize size : {QSize(1024, 640), QSize(1280, 720), QSize(1440, 900)})
-        QTest::newRow(QByteArray::number(size.width()).constData()) << size;
+    addScreenSizes();
 }
 
 /// Of the index the card says all, so that its tabs may be longer than they are wide.
 void PartsAreForEveryone::cutsNoWordsShort()
 {
     QFETCH(QSize, size);
-    QStringList cut;
-    int texts = 0;
-    const auto look = [&] {
-        for (const QQuickItem *one : allSeen(*m_window)) {
-            bool listed = false;
-            for (const QQuickItem *above = one; above != nullptr; above = above->parentItem())
-                listed = listed || above->objectName() == QStringLiteral("cardTab");
-            if (listed || !one->property("truncated").isValid())
-                continue;
-            ++texts;
-            if (one->property("truncated").toBool())
-                cut.append(one->property("text").toString());
-        }
-    };
+    WordsSeen seenWords;
+    const auto look = [&] { seenWords.look(*m_window, {"cardTab"}); };
     m_look->setDark(size.width() == 1024);
     for (const char *part : {"BR-43", "PT-6", "AD-6-6", "FF-10-6"}) {
         QVERIFY(parts().scan(QString::fromLatin1(part)));
@@ -142,19 +116,15 @@ void PartsAreForEveryone::cutsNoWordsShort()
     key(Qt::Key_Escape);
     QTRY_VERIFY(item("writeCard") == nullptr);
     m_look->setDark(false);
-    QVERIFY(texts > 100);
-    cut.removeDuplicates();
-    QVERIFY2(cut.isEmpty(), qPrintable(cut.join(u'\n')));
+    QCOMPARE(seenWords.cut(), QString());
 }
 
-/// 40 px: common practice for a hand in a glove, no source.
 void PartsAreForEveryone::targetsAreBigEnoughForGloves()
 {
-    for (const char *name : {"suppliers", "importList", "newCard", "narrow-kind", "cardTab",
-                             "card-change", "card-offer", "portTag", "area-6"}) {
-        QVERIFY2(item(name) != nullptr, name);
-        QVERIFY2(item(name)->height() >= 40 && item(name)->width() >= 40, name);
-    }
+    const QString small =
+        tooSmallForGloves(*m_window, {"suppliers", "importList", "newCard", "narrow-kind",
+                                      "cardTab", "card-change", "card-offer", "portTag", "area-6"});
+    QVERIFY2(small.isEmpty(), qPrintable(small));
 }
 
 void PartsAreForEveryone::meetingsOfManyCardsKeepNobodyWaiting()

@@ -4,6 +4,7 @@
 // name, no word is cut, targets are for gloves, a scanner's letters begin no work.
 
 #include "app/desk/scan/scan_ear.h"
+#include "for_everyone.h"
 #include "service_on_screen.h"
 
 using namespace flarestock;
@@ -55,45 +56,29 @@ void ServiceIsForEveryone::tabComesRound()
     QFETCH(Qt::Key, tab);
     showCar("car-2");
     walkTo(Element);
-    item("findField")->forceActiveFocus();
-    QStringList passed;
-    const QQuickItem *first = m_window->activeFocusItem();
-    for (int at = 0; at < 70; ++at) {
-        key(tab);
-        passed.append(focusName(*m_window));
-        if (m_window->activeFocusItem() == first)
-            break;
-    }
-    QVERIFY2(m_window->activeFocusItem() == first, qPrintable(passed.join(u' ')));
-    for (const char *part : {"overdue", "dueNext", "tab-due", "tab-car|car-2", "tab-lot",
-                             "positionLine", "rings", "serviceCard", "inspectionSheet",
-                             "piecePanel", "work-wash", "work-replace", "work-ran", "area-5"})
-        QVERIFY2(passed.contains(QLatin1String(part)),
-                 qPrintable(QString(QLatin1String(part) + QStringLiteral(" is not in ") +
-                                    passed.join(u' '))));
+    const QString missed =
+        missedByTab(*m_window,
+                    {"overdue", "dueNext", "tab-due", "tab-car|car-2", "tab-lot", "positionLine",
+                     "rings", "serviceCard", "inspectionSheet", "piecePanel", "work-wash",
+                     "work-replace", "work-ran", "area-5"},
+                    {tab});
+    QVERIFY2(missed.isEmpty(), qPrintable(missed));
 }
 
 void ServiceIsForEveryone::everyControlHasAName()
 {
-    int controls = 0;
-    QStringList nameless;
-    visit(QAccessible::queryAccessibleInterface(m_window), controls, nameless);
-    QVERIFY2(controls > 30, qPrintable(QString::number(controls)));
-    QCOMPARE(nameless, QStringList());
+    QCOMPARE(namelessControls(*m_window, 30), QString());
 }
 
 void ServiceIsForEveryone::cutsNoWordsShort_data()
 {
-    QTest::addColumn<QSize>("size");
-    for (const QSize size : {QSize(1024, 640), QSize(1280, 720), QSize(1440, 900)})
-        QTest::newRow(QByteArray::number(size.width()).constData()) << size;
+    addScreenSizes();
 }
 
 void ServiceIsForEveryone::cutsNoWordsShort()
 {
     QFETCH(QSize, size);
-    QStringList cut;
-    int texts = 0;
+    WordsSeen seenWords;
     service().seekLot(QStringLiteral("SN 4417"));
     awaitRead();
     for (const char *tab : {"lot", "due", "car|car-1", "car|car-2", "car|car-3"}) {
@@ -102,16 +87,8 @@ void ServiceIsForEveryone::cutsNoWordsShort()
             m_look->setDark(dark);
             (void)pictureOf(*m_window, size);
         }
-        for (const QQuickItem *one : allSeen(*m_window)) {
-            if (!one->property("truncated").isValid())
-                continue;
-            ++texts;
-            if (one->property("truncated").toBool())
-                cut.append(one->property("text").toString());
-        }
+        seenWords.look(*m_window);
     }
-    QVERIFY(texts > 100);
-    cut.removeDuplicates();
     service().setTab(QStringLiteral("car|car-2"));
     m_look->setDark(size.width() == 1024);
     picture(size.width() == 1024   ? "dark-small"
@@ -119,20 +96,18 @@ void ServiceIsForEveryone::cutsNoWordsShort()
                                    : "light",
             size);
     m_look->setDark(false);
-    QVERIFY2(cut.isEmpty(), qPrintable(cut.join(u'\n')));
+    QCOMPARE(seenWords.cut(), QString());
 }
 
-/// 40 px: common practice for a hand in a glove, no source.
 void ServiceIsForEveryone::targetsAreBigEnoughForGloves()
 {
     showCar("car-2");
     walkTo(Element);
-    for (const char *name : {"overdue", "dueNext", "tab-due", "tab-lot", "positionLine", "rings",
-                             "work-wash", "work-replace", "work-inspect", "work-damaged",
-                             "work-takeOut", "work-fit", "work-ran", "area-5"}) {
-        QVERIFY2(item(name) != nullptr, name);
-        QVERIFY2(item(name)->height() >= 40 && item(name)->width() >= 40, name);
-    }
+    const QString small = tooSmallForGloves(
+        *m_window, {"overdue", "dueNext", "tab-due", "tab-lot", "positionLine", "rings",
+                    "work-wash", "work-replace", "work-inspect", "work-damaged", "work-takeOut",
+                    "work-fit", "work-ran", "area-5"});
+    QVERIFY2(small.isEmpty(), qPrintable(small));
 }
 
 void ServiceIsForEveryone::nothingIsWarnedAbout()

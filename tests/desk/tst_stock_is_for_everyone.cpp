@@ -4,6 +4,7 @@
 // reaches everything, every control has a name, no word is cut, targets are for gloves.
 
 #include "app/desk/scan/scan_ear.h"
+#include "for_everyone.h"
 #include "stock_on_screen.h"
 
 using namespace flarestock;
@@ -68,82 +69,52 @@ void StockIsForEveryone::tabComesRound_data()
 void StockIsForEveryone::tabComesRound()
 {
     QFETCH(Qt::Key, tab);
-    item("findField")->forceActiveFocus();
-    QStringList passed;
-    const QQuickItem *first = m_window->activeFocusItem();
-    for (int at = 0; at < 70; ++at) {
-        key(tab);
-        passed.append(focusName(*m_window));
-        if (m_window->activeFocusItem() == first)
-            break;
-    }
-    QVERIFY2(m_window->activeFocusItem() == first, qPrintable(passed.join(u' ')));
-    for (const char *part : {"belowKept", "whatIsThis", "choice", "sort-0", "stockLine",
-                             "partPanel", "binTag", "deed-take", "deed-level", "area-2"})
-        QVERIFY2(passed.contains(QLatin1String(part)),
-                 qPrintable(QString(QLatin1String(part) + QStringLiteral(" is not in ") +
-                                    passed.join(u' '))));
+    const QString missed = missedByTab(*m_window,
+                                       {"belowKept", "whatIsThis", "choice", "sort-0", "stockLine",
+                                        "partPanel", "binTag", "deed-take", "deed-level", "area-2"},
+                                       {tab});
+    QVERIFY2(missed.isEmpty(), qPrintable(missed));
 }
 
 void StockIsForEveryone::everyControlHasAName()
 {
-    int controls = 0;
-    QStringList nameless;
-    visit(QAccessible::queryAccessibleInterface(m_window), controls, nameless);
-    QVERIFY2(controls > 50, qPrintable(QString::number(controls)));
-    QCOMPARE(nameless, QStringList());
+    QCOMPARE(namelessControls(*m_window, 50), QString());
 }
 
 void StockIsForEveryone::cutsNoWordsShort_data()
 {
-    QTest::addColumn<QSize>("size");
-    for (const QSize size : {QSize(1024, 640), QSize(1280, 720), QSize(1440, 900)})
-        QTest::newRow(QByteArray::number(size.width()).constData()) << size;
+    addScreenSizes();
 }
 
 /// Of the table's lines the panel says all, so that they may be longer than their column.
 void StockIsForEveryone::cutsNoWordsShort()
 {
     QFETCH(QSize, size);
-    QStringList cut;
-    int texts = 0;
+    WordsSeen seenWords;
     for (const char *part : {"AD-8-8", "PT-6", "AD-6-6"}) {
         stock().select(QString::fromLatin1(part));
         for (const bool dark : {false, true}) {
             m_look->setDark(dark);
             (void)pictureOf(*m_window, size);
         }
-        for (const QQuickItem *one : allSeen(*m_window)) {
-            bool listed = false;
-            for (const QQuickItem *above = one; above != nullptr; above = above->parentItem())
-                listed = listed || above->objectName() == QStringLiteral("stockLine");
-            if (listed || !one->property("truncated").isValid())
-                continue;
-            ++texts;
-            if (one->property("truncated").toBool())
-                cut.append(one->property("text").toString());
-        }
+        seenWords.look(*m_window, {"stockLine"});
     }
-    QVERIFY(texts > 100);
-    cut.removeDuplicates();
     m_look->setDark(size.width() == 1024);
     picture(size.width() == 1024   ? "dark-small"
             : size.width() == 1280 ? "middling"
                                    : "light",
             size);
     m_look->setDark(false);
-    QVERIFY2(cut.isEmpty(), qPrintable(cut.join(u'\n')));
+    QCOMPARE(seenWords.cut(), QString());
 }
 
-/// 40 px: common practice for a hand in a glove, no source.
 void StockIsForEveryone::targetsAreBigEnoughForGloves()
 {
-    for (const char *name :
-         {"belowKept", "whatIsThis", "narrow-kind", "sort-1", "stockLine", "binTag", "deed-take",
-          "deed-putBack", "deed-move", "deed-count", "deed-scrap", "deed-keep", "area-2"}) {
-        QVERIFY2(item(name) != nullptr, name);
-        QVERIFY2(item(name)->height() >= 40 && item(name)->width() >= 40, name);
-    }
+    const QString small = tooSmallForGloves(
+        *m_window,
+        {"belowKept", "whatIsThis", "narrow-kind", "sort-1", "stockLine", "binTag", "deed-take",
+         "deed-putBack", "deed-move", "deed-count", "deed-scrap", "deed-keep", "area-2"});
+    QVERIFY2(small.isEmpty(), qPrintable(small));
 }
 
 void StockIsForEveryone::nothingIsWarnedAbout()

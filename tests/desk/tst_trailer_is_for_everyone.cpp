@@ -4,6 +4,7 @@
 // is cut, targets are for gloves, a scanner finds drawers and lines of the list.
 
 #include "app/desk/scan/scan_ear.h"
+#include "for_everyone.h"
 #include "trailer_on_screen.h"
 
 using namespace flarestock;
@@ -54,21 +55,10 @@ void TrailerIsForEveryone::tabComesRound()
 {
     trailer().pullOut(QStringLiteral("trailer-1"));
     QTRY_VERIFY(trailer().inDrawer()->count() > 0);
-    item("findField")->forceActiveFocus();
-    QStringList passed;
-    const QQuickItem *first = m_window->activeFocusItem();
-    for (int at = 0; at < 70; ++at) {
-        key(Qt::Key_Tab);
-        passed.append(focusName(*m_window));
-        if (m_window->activeFocusItem() == first)
-            break;
-    }
-    QVERIFY2(m_window->activeFocusItem() == first, qPrintable(passed.join(u' ')));
-    for (const char *part : {"allThere", "copiesAway", "drawerCell", "inDrawerLine", "loadDrawer",
-                             "workIn", "workCopies", "loadStop", "loadTicked", "area-4"})
-        QVERIFY2(passed.contains(QLatin1String(part)),
-                 qPrintable(QString(QLatin1String(part) + QStringLiteral(" is not in ") +
-                                    passed.join(u' '))));
+    const QString missed = missedByTab(
+        *m_window, {"allThere", "copiesAway", "drawerCell", "inDrawerLine", "loadDrawer", "workIn",
+                    "workCopies", "loadStop", "loadTicked", "area-4"});
+    QVERIFY2(missed.isEmpty(), qPrintable(missed));
 }
 
 void TrailerIsForEveryone::everyControlHasAName()
@@ -77,26 +67,19 @@ void TrailerIsForEveryone::everyControlHasAName()
         press(work);
         QTRY_VERIFY_WITH_TIMEOUT(!trailer().isLoading(), 20000);
         (void)pictureOf(*m_window, QSize(1440, 900));
-        int controls = 0;
-        QStringList nameless;
-        visit(QAccessible::queryAccessibleInterface(m_window), controls, nameless);
-        QVERIFY2(controls > 30, work);
-        QCOMPARE(nameless, QStringList());
+        QCOMPARE(namelessControls(*m_window, 30), QString());
     }
 }
 
 void TrailerIsForEveryone::cutsNoWordsShort_data()
 {
-    QTest::addColumn<QSize>("size");
-    for (const QSize size : {QSize(1024, 640), QSize(1280, 720), QSize(1440, 900)})
-        QTest::newRow(QByteArray::number(size.width()).constData()) << size;
+    addScreenSizes();
 }
 
 void TrailerIsForEveryone::cutsNoWordsShort()
 {
     QFETCH(QSize, size);
-    QStringList cut;
-    int texts = 0;
+    WordsSeen seenWords;
     for (const char *work : {"workDrawer", "workIn", "workOut", "workCarry", "workCopies"}) {
         m_look->setDark(size.width() == 1024);
         (void)pictureOf(*m_window, size);
@@ -107,30 +90,20 @@ void TrailerIsForEveryone::cutsNoWordsShort()
         trailerPicture(
             qPrintable(QStringLiteral("%1-%2").arg(size.width()).arg(QString::fromLatin1(work))),
             size);
-        for (const QQuickItem *one : allSeen(*m_window)) {
-            if (!one->property("truncated").isValid())
-                continue;
-            ++texts;
-            if (one->property("truncated").toBool())
-                cut.append(one->property("text").toString());
-        }
+        seenWords.look(*m_window);
     }
-    QVERIFY(texts > 100);
-    cut.removeDuplicates();
     m_look->setDark(false);
-    QVERIFY2(cut.isEmpty(), qPrintable(cut.join(u'\n')));
+    QCOMPARE(seenWords.cut(), QString());
 }
 
-/// 40 px: common practice for a hand in a glove, no source.
 void TrailerIsForEveryone::targetsAreBigEnoughForGloves()
 {
     (void)pictureOf(*m_window, QSize(1440, 900));
     press("workIn");
-    for (const char *name : {"allThere", "copiesAway", "drawerFront", "loadDrawer", "workIn",
-                             "workOut", "workCarry", "workCopies", "loadStop", "loadTicked"}) {
-        QVERIFY2(item(name) != nullptr, name);
-        QVERIFY2(item(name)->height() >= 40 && item(name)->width() >= 40, name);
-    }
+    const QString small = tooSmallForGloves(
+        *m_window, {"allThere", "copiesAway", "drawerFront", "loadDrawer", "workIn", "workOut",
+                    "workCarry", "workCopies", "loadStop", "loadTicked"});
+    QVERIFY2(small.isEmpty(), qPrintable(small));
 }
 
 void TrailerIsForEveryone::nothingIsWarnedAbout()

@@ -2,6 +2,8 @@
 
 #include "app/buyer/papers/paper_words.h"
 
+#include "app/workshop/suppliers.h"
+
 #include <QCoreApplication>
 #include <QJsonDocument>
 #include <QJsonObject>
@@ -73,11 +75,9 @@ PaperWords paperFrom(const Letterhead &from, const std::string &size)
 
 std::vector<std::string> addressOf(std::string_view supplier, const Catalogue &catalogue)
 {
-    for (const Supplier &one : catalogue.suppliers()) {
-        if (one.id != supplier)
-            continue;
-        std::vector<std::string> lines{one.name};
-        lines.insert(lines.end(), one.address.begin(), one.address.end());
+    if (const Supplier *one = supplierById(supplier, catalogue)) {
+        std::vector<std::string> lines{one->name};
+        lines.insert(lines.end(), one->address.begin(), one->address.end());
         return lines;
     }
     return {std::string(supplier)};

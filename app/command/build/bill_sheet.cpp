@@ -6,6 +6,7 @@
 #include "app/command/command.h"
 #include "app/command/findings/finding_sheet.h"
 #include "app/command/text_table.h"
+#include "app/workshop/suppliers.h"
 
 namespace flarestock {
 
@@ -101,12 +102,10 @@ std::string supplierOf(const PricedLine &line, const Catalogue &catalogue)
 {
     if (!line.offer)
         return line.otherCurrency ? "only offered in another currency" : "nobody offers it";
-    for (const Supplier &supplier : catalogue.suppliers())
-        if (supplier.id == line.offer->supplier)
-            return supplier.name + ", " + line.offer->priceEach(line.shortBy).text() + " " +
-                   std::string(line.offer->currency.code()) + " each, " +
-                   counted(static_cast<std::size_t>(line.offer->leadDays), "day");
-    return line.offer->supplier;
+    return supplierName(line.offer->supplier, catalogue) + ", " +
+           line.offer->priceEach(line.shortBy).text() + " " +
+           std::string(line.offer->currency.code()) + " each, " +
+           counted(static_cast<std::size_t>(line.offer->leadDays), "day");
 }
 
 std::string shortagesOf(const PricedBill &bill, const Catalogue &catalogue)

@@ -3,6 +3,7 @@
 #include "app/command/buying/order_document.h"
 
 #include "app/command/text_table.h"
+#include "app/workshop/suppliers.h"
 
 #include <QJsonArray>
 
@@ -66,22 +67,13 @@ void addSums(std::string &sheet, const Order &order, const Amounts &all)
 
 } // namespace
 
-std::string supplierName(const Order &order, const Catalogue &catalogue)
-{
-    for (const Supplier &supplier : catalogue.suppliers()) {
-        if (supplier.id == order.supplier)
-            return supplier.name;
-    }
-    return order.supplier;
-}
-
 QJsonObject orderEntry(const BookedOrder &order, const Catalogue &catalogue)
 {
     const Order &now = order.now();
     const Amounts all = totalsOf(now).all;
     return {{QStringLiteral("number"), jsonText(now.number)},
             {QStringLiteral("supplier"), jsonText(now.supplier)},
-            {QStringLiteral("supplierName"), jsonText(supplierName(now, catalogue))},
+            {QStringLiteral("supplierName"), jsonText(supplierName(now.supplier, catalogue))},
             {QStringLiteral("state"), jsonText(text(order.standing()))},
             {QStringLiteral("day"), jsonText(now.day)},
             {QStringLiteral("due"), jsonText(now.due)},
@@ -114,8 +106,8 @@ std::string orderSheet(const BookedOrder &order, const Catalogue &catalogue)
 {
     const Order &now = order.now();
     const OrderTotals totals = totalsOf(now);
-    std::string sheet = "order " + now.number + " to " + supplierName(now, catalogue) + ", " +
-                        std::string(text(order.standing())) + ", " + now.day +
+    std::string sheet = "order " + now.number + " to " + supplierName(now.supplier, catalogue) +
+                        ", " + std::string(text(order.standing())) + ", " + now.day +
                         (now.due.empty() ? "" : ", due " + now.due) + "\n";
     TextTable table({{"part", TextTable::Side::Left},
                      {"his number", TextTable::Side::Left, TextTable::Shown::WhereFilled},
@@ -153,9 +145,9 @@ std::string orderList(const std::vector<const BookedOrder *> &orders, const Cata
                      {"", TextTable::Side::Left}});
     for (const BookedOrder *order : orders) {
         const Order &now = order->now();
-        table.add({now.number, supplierName(now, catalogue), std::string(text(order->standing())),
-                   now.day, now.due, totalsOf(now).all.total().text(),
-                   std::string(now.currency.code())});
+        table.add({now.number, supplierName(now.supplier, catalogue),
+                   std::string(text(order->standing())), now.day, now.due,
+                   totalsOf(now).all.total().text(), std::string(now.currency.code())});
     }
     std::string list = table.text();
     list.pop_back();

@@ -19,7 +19,4 @@ namespace flarestock {
 [[nodiscard]] std::string orderList(const std::vector<const BookedOrder *> &orders,
                                     const Catalogue &catalogue);
 
-/// The supplier's name, or his id where the shop does not know him any more.
-[[nodiscard]] std::string supplierName(const Order &order, const Catalogue &catalogue);
-
 } // namespace flarestock

@@ -3,6 +3,7 @@
 #include "app/desk/buying/buying_words.h"
 
 #include "app/desk/words/spoken.h"
+#include "app/workshop/suppliers.h"
 
 #include <QDate>
 
@@ -44,10 +45,7 @@ QString saidDayOf(const std::string &day, const std::string &today)
 
 QString saidSupplier(const std::string &id, const Catalogue &catalogue)
 {
-    const auto all = catalogue.suppliers();
-    const auto found =
-        std::find_if(all.begin(), all.end(), [&](const Supplier &one) { return one.id == id; });
-    return said(found == all.end() || found->name.empty() ? id : found->name);
+    return said(supplierName(id, catalogue));
 }
 
 QString saidOrder(const std::string &number)

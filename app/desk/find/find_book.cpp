@@ -4,6 +4,7 @@
 
 #include "app/desk/stock/found_by.h"
 #include "app/desk/words/spoken.h"
+#include "app/workshop/suppliers.h"
 #include "model/exact/case_fold.h"
 
 #include <QCoreApplication>
@@ -28,12 +29,13 @@ public:
             std::string parts;
             for (const OrderLine &line : order.now().lines)
                 parts += foldedWords(line.part);
-            add({FoundKind::Order, number, supplierOf(order.now().supplier), number, parts});
+            add({FoundKind::Order, number, supplierName(order.now().supplier, m_workshop.catalogue),
+                 number, parts});
         }
         for (const ClaimStanding &claim : m_workshop.bought.claims.claims)
             add({FoundKind::Claim,
                  claim.now.number,
-                 claim.now.part + ", " + supplierOf(claim.now.supplier),
+                 claim.now.part + ", " + supplierName(claim.now.supplier, m_workshop.catalogue),
                  claim.now.number,
                  {}});
     }
@@ -79,14 +81,6 @@ public:
     }
 
 private:
-    /// His name; his id where the shop has him no more.
-    [[nodiscard]] std::string supplierOf(const std::string &id) const
-    {
-        for (const Supplier &one : m_workshop.catalogue.suppliers())
-            if (one.id == id)
-                return one.name;
-        return id;
-    }
     void add(FindEntry entry)
     {
         entry.sought = foldedWords(entry.title) + foldedWords(entry.detail) + entry.sought;

@@ -162,11 +162,21 @@ Result<std::shared_ptr<const Wrote>> countIn(const std::filesystem::path &path,
     return std::make_shared<const Wrote>(Wrote{action, std::move(*after), *counted});
 }
 
-Result<void> readIn(const std::filesystem::path &path, const LookUp &look)
+/// A snapshot, and what the shop was written up to before it was read.
+struct Snapshot {
+    std::shared_ptr<const Workshop> workshop;
+    std::string state;
+};
+
+/// Reads the shop anew only where somebody has written since the snapshot.
+Result<void> readIn(const Snapshot &known, const LookUp &look)
 {
+    const std::filesystem::path &path = known.workshop->path;
     auto file = ShopFile::open(path, OpenMode::ReadOnly);
     if (!file)
         return tl::unexpected(file.error());
+    if (const auto state = shopState(path); state && *state == known.state)
+        return look(*file, *known.workshop);
     const auto workshop = Workshop::read(*file);
     return workshop ? look(*file, **workshop) : tl::unexpected(workshop.error());
 }
@@ -229,7 +239,9 @@ ShopOnDesk shopOf(const std::shared_ptr<const Workshop> &workshop, const std::st
     shop.history = [path = workshop->path](const std::string &part) {
         return historyIn(path, part);
     };
-    shop.read = [path = workshop->path](const LookUp &look) { return readIn(path, look); };
+    shop.read = [known = Snapshot{workshop, state}](const LookUp &look) {
+        return readIn(known, look);
+    };
     shop.change = [path = workshop->path] { return ShopFile::open(path, OpenMode::ReadWrite); };
     shop.workshop = workshop;
     shop.watch = [path = workshop->path](std::function<void()> changed) {

@@ -39,12 +39,6 @@ bool isOneColour(const QImage &image)
     return true;
 }
 
-/// The places of the areas besides the first that have a screen.
-QVariantList builtAreas(const QQuickWindow &window)
-{
-    return window.property("areasBuilt").value<QJSValue>().toVariant().toList();
-}
-
 /// Opens each spot of the map, the groupings and a search, as hands would.
 void walkThrough(BuildDesk &build)
 {
@@ -103,13 +97,14 @@ QStringList selfTest(Screens &screens, Desk &desk, Look &look)
             wrong.append(QString(key + QStringLiteral(": the screen is empty")));
         walkThrough(*desk.build());
     }
-    for (const QVariant &area : builtAreas(window)) {
+    const int areas = window.property("areaCount").toInt();
+    for (int area = 1; area < areas; ++area) { // The first was looked at with each build.
         window.setProperty("area", area);
         for (const QSize size : {QSize(1024, 640), QSize(1440, 900)}) {
             look.setDark(size.width() < 1100);
             waitForAreas(desk);
             if (isOneColour(pictureOf(window, size)))
-                wrong.append(QStringLiteral("area %1: the screen is empty").arg(area.toInt() + 1));
+                wrong.append(QStringLiteral("area %1: the screen is empty").arg(area + 1));
         }
     }
     window.setProperty("area", 0);

@@ -8,6 +8,7 @@
 #include "app/desk/words/spoken.h"
 #include "app/stockroom/away.h"
 #include "app/workshop/made_up.h"
+#include "app/workshop/suppliers.h"
 #include "model/exact/case_fold.h"
 #include "model/ports/size_table.h"
 
@@ -116,7 +117,8 @@ public:
             if (offer.leadDays > 0)
                 more.append(CardWords::tr("%1 days").arg(offer.leadDays));
             add(CardWords::tr("who sells it"),
-                {said(supplierName(offer.supplier)), more.join(QStringLiteral(", ")),
+                {said(supplierName(offer.supplier, m_shop.catalogue)),
+                 more.join(QStringLiteral(", ")),
                  saidMoney({offer.breaks.front().priceEach, offer.currency}), false});
         }
     }
@@ -179,15 +181,6 @@ private:
         const Place *found = m_shop.ledger.place(place);
         return said(found ? found->title : place);
     }
-    std::string supplierName(const std::string &id) const
-    {
-        for (const Supplier &supplier : m_shop.catalogue.suppliers()) {
-            if (supplier.id == id)
-                return supplier.name;
-        }
-        return id;
-    }
-
     const CardAsked &m_asked;
     const Workshop &m_shop;
     const StockEntry &m_entry;

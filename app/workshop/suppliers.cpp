@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/workshop/suppliers.h"
+
+#include <algorithm>
+
+namespace flarestock {
+
+const Supplier *supplierById(std::string_view id, const Catalogue &catalogue)
+{
+    const auto all = catalogue.suppliers();
+    const auto found =
+        std::find_if(all.begin(), all.end(), [id](const Supplier &one) { return one.id == id; });
+    return found == all.end() ? nullptr : &*found;
+}
+
+std::string supplierName(std::string_view id, const Catalogue &catalogue)
+{
+    const Supplier *supplier = supplierById(id, catalogue);
+    return supplier == nullptr || supplier->name.empty() ? std::string(id) : supplier->name;
+}
+
+} // namespace flarestock
