@@ -18,8 +18,9 @@ else
 fi
 [ -n "$files" ] || { echo "no C++ source has changed"; exit 0; }
 echo "$(echo "$files" | wc -l) files"
+python3 "$(dirname "$0")/database.py" "$build"
 status=0
-said=$(echo "$files" | xargs -P 2 -n 4 clang-tidy-14 -p "$build" --quiet \
+said=$(echo "$files" | xargs -P 2 -n 4 clang-tidy-14 -p "$build/each" --quiet \
     --extra-arg=-Wno-unknown-warning-option 2>&1) || status=1
 echo "$said" | grep -vE '^[0-9]+ warnings? (generated|treated)|^Suppressed|^Use -header-filter' || true
 exit "$status"
