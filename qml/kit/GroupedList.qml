@@ -10,6 +10,13 @@ import Flarestock.Screens
 ListView {
     id: root
 
+    function holdOne() { // A list whose rows came later may have none in hand.
+        if (activeFocus && currentIndex < 0 && count > 0)
+            currentIndex = 0;
+    }
+
+    onActiveFocusChanged: holdOne()
+    onCountChanged: holdOne()
     clip: true
     cacheBuffer: 0 // Rows made ahead of time are made late: their list may be another one by then.
     activeFocusOnTab: true
