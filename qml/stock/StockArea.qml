@@ -21,12 +21,10 @@ AreaScreen {
         screen.enter();
     }
     function scan(code: string): bool {
-        return sheet.opened ? sheet.scan(code) : root.stock.scan(code);
+        return sheets.takesScans ? sheets.scan(code) : root.stock.scan(code);
     }
     function ask(deed: string, why: string) {
-        if (root.stock.form.begin(deed))
-            sheet.open();
-        else
+        if (!sheets.begin(deed))
             root.explained(why);
     }
 
@@ -34,7 +32,7 @@ AreaScreen {
     findName: qsTr("Find in stock")
     ready: !root.stock.loading
     ownKinds: ["part"]
-    takesScans: sheet.opened
+    takesScans: sheets.takesScans
     onCurrentChanged: root.stock.looking = current
 
     Binding {
@@ -64,12 +62,11 @@ AreaScreen {
         onAsked: (deed, why) => root.ask(deed, why)
         onWhatIsThis: what.open()
     }
-    FormSheet {
-        id: sheet
+    StockSheets {
+        id: sheets
 
-        form: root.stock.form
-        problem: Desk.pen.problem
-        busy: Desk.pen.busy
+        stock: root.stock
+        onExplained: sentence => root.explained(sentence)
     }
     WhatIsThisSheet {
         id: what
@@ -79,13 +76,6 @@ AreaScreen {
             root.stock.showCandidate(candidate);
             what.close();
             screen.enter();
-        }
-    }
-    Connections {
-        target: Desk.pen
-
-        function onWrote() {
-            sheet.close();
         }
     }
 }

@@ -90,6 +90,7 @@ FocusScope {
                     anchors.fill: parent
                     part: root.stock.panel
                     deeds: root.stock.form.deeds
+                    more: root.stock.more
                     busy: root.busy
                     onAsked: (deed, why) => root.asked(deed, why)
                     onGone: table.enter()

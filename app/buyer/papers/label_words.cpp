@@ -22,14 +22,28 @@ Result<LabelSize> labelSizeAsked(const std::string &typed)
     const auto match = form.match(QString::fromStdString(typed));
     if (!match.hasMatch())
         return problem("the size \"" + typed + '"', "is no width and height",
-                       "Write them in mm: --size 50x25.");
+                       "Write them in mm: 50x25.");
     const LabelSize size{match.captured(1).toDouble(), match.captured(2).toDouble()};
     for (const double side : {size.width, size.height}) {
         if (side < Least || side > Most)
             return problem("the size \"" + typed + '"', "is no label's",
-                           "Say sides of 10 to 300 mm: --size 50x25.");
+                           "Say sides of 10 to 300 mm: 50x25.");
     }
     return size;
+}
+
+std::string lyingIn(const std::string &part, const std::string &lot, const Ledger &ledger)
+{
+    std::string found;
+    for (const auto &[key, balance] : ledger.balancesOf(part)) {
+        const Place *place = ledger.place(key.place);
+        if (!place || !isStock(place->kind) || (!lot.empty() && key.lot != lot))
+            continue;
+        if (!found.empty() && found != place->id)
+            return {};
+        found = place->id;
+    }
+    return found;
 }
 
 Label partLabel(const Part &part, const std::string &place)

@@ -24,6 +24,10 @@ struct LabelSize {
 /// "50x25", "50 x 25 mm". Problem: none, or less than 10 or more than 300 mm.
 [[nodiscard]] Result<LabelSize> labelSizeAsked(const std::string &typed);
 
+/// The place of stock where a part lies, or that lot of it, if it is one only; else empty.
+[[nodiscard]] std::string lyingIn(const std::string &part, const std::string &lot,
+                                  const Ledger &ledger);
+
 /// `place`: where it lies; empty: not said.
 [[nodiscard]] Label partLabel(const Part &part, const std::string &place);
 /// With what is known of the lot: its last day, whose car it is for.

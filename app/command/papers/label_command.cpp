@@ -4,7 +4,7 @@
 // order.
 
 #include "app/buyer/order_words.h"
-#include "app/command/papers/label_files.h"
+#include "app/command/papers/paper_options.h"
 #include "app/command/shop_options.h"
 #include "app/stockroom/asked.h"
 #include "model/exact/nearest_word.h"
@@ -25,21 +25,6 @@ struct LabelAsked : ShopAsked, LabelFile {
     std::string order;
     int count = 1;
 };
-
-/// Where it lies, if that is one place only.
-std::string lyingIn(const std::string &part, const std::string &lot, const Ledger &ledger)
-{
-    std::string found;
-    for (const auto &[key, balance] : ledger.balances()) {
-        const Place *place = key.part == part ? ledger.place(key.place) : nullptr;
-        if (!place || !isStock(place->kind) || (!lot.empty() && key.lot != lot))
-            continue;
-        if (!found.empty() && found != place->id)
-            return {};
-        found = place->id;
-    }
-    return found;
-}
 
 /// The lot as the shop spells it. Problem: it has none of that name.
 Result<std::string> lotAsked(const std::string &typed, const Part &part, const Ledger &ledger)
@@ -138,8 +123,7 @@ Result<std::vector<Label>> labelsAsked(const LabelAsked &asked, const Workshop &
 
 void answerLabel(const LabelAsked &asked, OpenShop &shop)
 {
-    constexpr int CountMost = 500;
-    if (asked.count < 1 || asked.count > CountMost)
+    if (asked.count < 1 || asked.count > LabelsMost)
         return shop.outcome.refuse(
             {"--count " + std::to_string(asked.count), "is no count", "Say 1 to 500 of each."});
     const auto kinds = labelsAsked(asked, *shop.workshop);

@@ -15,4 +15,9 @@ void addPaperOptions(CLI::App &command, PaperAsked &asked, const std::string &wh
                        "writes " + what + " to this file, as a sheet for a spreadsheet program");
 }
 
+void addLabelSize(CLI::App &command, LabelFile &asked)
+{
+    command.add_option("--size", asked.size, "of a label, width and height in mm; 50x25");
+}
+
 } // namespace flarestock

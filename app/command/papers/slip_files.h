@@ -5,7 +5,6 @@
 
 #pragma once
 
-#include "app/command/papers/label_files.h"
 #include "app/command/papers/paper_options.h"
 #include "app/command/shop_options.h"
 #include "app/sheet/receipt_rows.h"

@@ -14,7 +14,7 @@
 namespace flarestock {
 
 StockDesk::StockDesk(Pen &pen, QObject *parent)
-    : QObject(parent), m_fields(narrowCells()), m_form(pen)
+    : QObject(parent), m_fields(narrowCells()), m_form(pen), m_labels(pen), m_more(deedCells())
 {
     connect(&m_panel, &PartPanel::changed, this, &StockDesk::showSelected);
 }
@@ -109,7 +109,10 @@ void StockDesk::sift()
 
 void StockDesk::showSelected()
 {
-    m_form.show({m_book, m_book ? m_panel.entry() : nullptr, m_panel.key(), m_units});
+    const DeedSubject inHand{m_book, m_book ? m_panel.entry() : nullptr, m_panel.key(), m_units};
+    m_form.show(inHand);
+    m_labels.show(inHand);
+    m_more.become(inHand.entry ? std::vector<Row>{labelRow()} : std::vector<Row>());
     Q_EMIT changed();
 }
 

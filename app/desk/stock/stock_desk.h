@@ -9,6 +9,7 @@
 #include "app/desk/caliper/what_is_this.h"
 #include "app/desk/stock/card/part_panel.h"
 #include "app/desk/stock/deeds/stock_form.h"
+#include "app/desk/stock/labels/label_form.h"
 #include "app/desk/stock/sieve.h"
 #include "app/desk/stock/stock_rows.h"
 
@@ -34,6 +35,8 @@ class StockDesk : public QObject {
     Q_PROPERTY(flarestock::Rows *narrowing READ narrowing CONSTANT)
     Q_PROPERTY(flarestock::PartPanel *panel READ panel CONSTANT)
     Q_PROPERTY(flarestock::StockForm *form READ form CONSTANT)
+    Q_PROPERTY(flarestock::LabelForm *labels READ labels CONSTANT)
+    Q_PROPERTY(flarestock::Rows *more READ more CONSTANT)
     Q_PROPERTY(flarestock::WhatIsThis *whatIsThis READ whatIsThis CONSTANT)
 public:
     explicit StockDesk(Pen &pen, QObject *parent = nullptr);
@@ -64,6 +67,9 @@ public:
     [[nodiscard]] Rows *narrowing() { return &m_fields; }
     [[nodiscard]] PartPanel *panel() { return &m_panel; }
     [[nodiscard]] StockForm *form() { return &m_form; }
+    [[nodiscard]] LabelForm *labels() { return &m_labels; }
+    /// What else can be done with what is in hand, besides form()'s deeds: deedCells().
+    [[nodiscard]] Rows *more() { return &m_more; }
     [[nodiscard]] WhatIsThis *whatIsThis() { return &m_what; }
 
     /// Words, or what a caliper says: "od 22.1 mm".
@@ -106,6 +112,8 @@ private:
     Rows m_fields;
     PartPanel m_panel;
     StockForm m_form;
+    LabelForm m_labels;
+    Rows m_more;
     WhatIsThis m_what;
     Errand m_making; ///< Last: they wait for their workers before the rest goes.
     Errand m_sifting;

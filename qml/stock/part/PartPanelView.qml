@@ -15,6 +15,7 @@ FocusScope {
 
     required property PartPanel part
     required property Rows deeds
+    required property Rows more
     property bool busy: false
 
     signal asked(string deed, string why)
@@ -109,26 +110,28 @@ FocusScope {
                 Repeater {
                     model: root.deeds
 
-                    DeskButton {
+                    DeedButton {
                         id: button
 
-                        required property string key
-                        required property string label
-                        required property bool ready
-                        required property string detail
-                        required property string says
-
-                        objectName: "deed-" + key
-                        text: label
-                        padding: 11
-                        quiet: !ready
                         enabled: !root.busy
-                        Accessible.name: label
-                        Accessible.description: detail
                         onClicked: root.asked(key, detail)
                         onActiveFocusChanged: {
                             if (activeFocus)
                                 root.show(button);
+                        }
+                    }
+                }
+                Repeater {
+                    model: root.more
+
+                    DeedButton {
+                        id: besides
+
+                        enabled: !root.busy
+                        onClicked: root.asked(key, detail)
+                        onActiveFocusChanged: {
+                            if (activeFocus)
+                                root.show(besides);
                         }
                     }
                 }

@@ -1,18 +1,11 @@
 // SPDX-License-Identifier: MIT
 
-#include "app/command/papers/label_files.h"
+#include "app/buyer/papers/label_file.h"
 
 #include "app/buyer/whole_file.h"
 #include "app/stockroom/asked.h"
 
-#include <CLI/CLI.hpp>
-
 namespace flarestock {
-
-void addLabelSize(CLI::App &command, LabelFile &asked)
-{
-    command.add_option("--size", asked.size, "of a label, width and height in mm; 50x25");
-}
 
 Result<void> canWriteLabels(const LabelFile &asked)
 {

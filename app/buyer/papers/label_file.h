@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: MIT
 //
-// Label files: labels written to a file, a page a label, for whatever command makes them.
+// Label file: labels written to a file, a page a label, for whatever makes them.
 
 #pragma once
 
 #include "app/buyer/papers/label_words.h"
-#include "app/command/command.h"
 
 namespace flarestock {
 
@@ -14,8 +13,9 @@ struct LabelFile {
     std::string size = "50x25"; ///< mm
 };
 
-/// --size
-void addLabelSize(CLI::App &command, LabelFile &asked);
+/// More of one label than this are a slip of the finger.
+constexpr int LabelsMost = 500;
+
 /// Problem: no size, a file that cannot be written.
 [[nodiscard]] Result<void> canWriteLabels(const LabelFile &asked);
 /// `now`: milliseconds since 1970. Problem: the same; a label that is too small for its code.

@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: MIT
+//
+// The sheets on which a hand says what it does with what is in hand, each put away when it is done.
+
+import QtQuick
+import QtQuick.Dialogs
+import Flarestock.Desk
+import Flarestock.Screens
+
+Item {
+    id: root
+
+    required property StockDesk stock
+
+    readonly property bool takesScans: sheet.opened
+
+    signal explained(string sentence)
+
+    /// By a deed's key. Whether it can be done.
+    function begin(deed: string): bool {
+        if (deed === "label") {
+            if (!root.stock.labels.begin())
+                return false;
+            labelSheet.open();
+            return true;
+        }
+        if (!root.stock.form.begin(deed))
+            return false;
+        sheet.open();
+        return true;
+    }
+    function scan(code: string): bool {
+        return sheet.scan(code);
+    }
+
+    FormSheet {
+        id: sheet
+
+        form: root.stock.form
+        problem: Desk.pen.problem
+        busy: Desk.pen.busy
+    }
+    FormSheet {
+        id: labelSheet
+
+        form: root.stock.labels
+        problem: Desk.pen.problem
+        busy: root.stock.labels.busy
+    }
+    FileDialog {
+        id: labelFile
+
+        objectName: "labelFile"
+        title: root.stock.labels.title
+        fileMode: FileDialog.SaveFile
+        defaultSuffix: "pdf"
+        nameFilters: [qsTr("Labels (*.pdf)")]
+        onAccepted: root.stock.labels.write(selectedFile)
+    }
+    Connections {
+        target: root.stock.labels
+
+        function onFilled() {
+            labelSheet.close();
+            labelFile.currentFile = labelFile.currentFolder + "/" + root.stock.labels.fileName;
+            labelFile.open();
+        }
+        function onTold(sentence: string) {
+            root.explained(sentence);
+        }
+    }
+    Connections {
+        target: Desk.pen
+
+        function onWrote() {
+            sheet.close();
+        }
+    }
+}
