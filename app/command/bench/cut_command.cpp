@@ -2,12 +2,8 @@
 //
 // `flarestock cut`: lengths off a piece of hose or tubing, with kerf and what is left.
 
-#include "app/command/bench/cut_words.h"
 #include "app/command/shop_options.h"
-#include "app/stockroom/asked.h"
-#include "app/stockroom/bench/lot_names.h"
-#include "app/stockroom/cut_planning.h"
-#include "app/workshop/made_up.h"
+#include "app/stockroom/bench/cutting_off.h"
 
 #include <CLI/CLI.hpp>
 #include <QJsonArray>
@@ -18,88 +14,25 @@ namespace flarestock {
 
 namespace {
 
-struct CutAsked : ShopAsked, CutWords {
-    std::string to;
-    std::string plan;
-};
-
-/// By the plan that was asked for; else each length off the shortest piece that gives it.
-Result<std::vector<CutFrom>> cutsOff(const CutAsked &asked, const CutWish &wish)
-{
-    if (asked.plan.empty())
-        return cuttingPlan(wish.part, wish.lengths, wish.pieces, wish.loss);
-    const auto aim = parseCutAim(asked.plan);
-    if (!aim)
-        return tl::unexpected(wrongIn("--plan", aim.error()));
-    const NamedTask named(wish);
-    return named.cuts(planCuts(named.task(), *aim), wish.part);
-}
-
-Result<std::vector<Movement>> cutsAsked(const CutAsked &asked, const Part &part,
-                                        const OpenShop &shop)
-{
-    const Workshop &workshop = *shop.workshop;
-    auto lengths = lengthsAsked(asked, part);
-    if (!lengths)
-        return tl::unexpected(lengths.error());
-    const auto loss = lossAsked(asked, part);
-    if (!loss)
-        return tl::unexpected(loss.error());
-    const auto to = placeAsked(asked.to, workshop.ledger);
-    if (!to)
-        return tl::unexpected(to.error());
-    if (!isStock((*to)->kind) && (*to)->kind != PlaceKind::Car)
-        return problem((*to)->id, "takes no cut lengths", "Name a car, shelf, bin or drawer.");
-    const auto scrap = placeOfKind(PlaceKind::Scrap, workshop.ledger);
-    if (!scrap)
-        return tl::unexpected(scrap.error());
-    auto pieces = piecesToCut(part, asked, {*to, dayOf(shop.by.at)}, workshop);
-    if (!pieces)
-        return tl::unexpected(pieces.error());
-    const CutWish wish{part, std::move(*lengths), std::move(*pieces), *loss, {}};
-    const auto plan = cutsOff(asked, wish);
-    if (!plan)
-        return tl::unexpected(plan.error());
-    auto movements =
-        cutMovements(*plan, wish.pieces, {(*to)->id, Deed::Cut, {}, (*scrap)->id, *loss});
-    auto names = lotNames(part.number, workshop);
-    for (Movement &movement :
-         movements) { // A length that goes back to stock is a piece of its own.
-        if (movement.deed != Deed::Cut || !isStock((*to)->kind))
-            continue;
-        movement.newLot = nextPieceOf(part.number, movement.lot, names);
-        names.insert({part.number, *movement.newLot});
-    }
-    return movements;
-}
+struct CutAsked : ShopAsked, CuttingWords {};
 
 void answerCut(const CutAsked &asked, OpenShop &shop, CommandOutcome &outcome)
 {
-    const auto part = partAsked(asked.part, *shop.workshop);
-    if (!part)
-        return outcome.refuse(part.error());
-    if (!isLength((*part)->unit))
-        return outcome.refuse(
-            {(*part)->number, "is not cut from a length", "Use flarestock move."});
     if (wasDone(shop, Deed::Cut, asked.part))
         return;
-    const auto movements = cutsAsked(asked, **part, shop);
-    if (!movements)
-        return outcome.refuse(movements.error());
-    Action action = numbered(*movements, shop.by);
-    for (const Movement &movement : action.movements) {
-        if (movement.newLot)
-            keepLotFacts(action, {{movement.part, movement.lot}, *movement.newLot}, *shop.workshop);
-    }
-    std::string said = "cut: " + (*part)->number;
+    const auto action = cutOff(asked, *shop.workshop, shop.by);
+    if (!action)
+        return outcome.refuse(action.error());
+    const Part &part = *shop.workshop->part(action->movements.front().part);
+    std::string said = "cut: " + part.number;
     QJsonArray all;
-    for (const Movement &movement : action.movements) {
+    for (const Movement &movement : action->movements) {
         said += (movement.deed == Deed::Cut ? ", " : "; to scrap ") +
-                spoken(movement.quantity, **part) + " off " + movement.lot +
+                spoken(movement.quantity, part) + " off " + movement.lot +
                 (movement.newLot ? " as " + *movement.newLot : "");
         all.append(movementDocument(movement, *shop.workshop));
     }
-    appendAction(shop, action, said, {{QStringLiteral("movements"), all}});
+    appendAction(shop, *action, said, {{QStringLiteral("movements"), all}});
 }
 
 } // namespace

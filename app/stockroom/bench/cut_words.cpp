@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 
-#include "app/command/bench/cut_words.h"
+#include "app/stockroom/bench/cut_words.h"
 
 #include "app/stockroom/asked.h"
 #include "app/workshop/made_up.h"

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 //
-// Cut words: what a hand types about lengths to cut, for those commands that cut and that plan.
+// Cut words: what a hand types about lengths to cut, for whoever cuts and whoever plans.
 
 #pragma once
 
