@@ -15,6 +15,8 @@ WorkSheet {
 
     required property Form form
     property bool busy: false
+    /// What is drawn below the fields, besides what the form says that it would come to.
+    property alias picture: drawn.data
 
     function values(): var {
         const all = {};
@@ -23,6 +25,10 @@ WorkSheet {
             all[field.key] = field.filled;
         }
         return all;
+    }
+    function consider() {
+        if (root.opened)
+            root.form.consider(root.values());
     }
     function finish() {
         if (!root.busy)
@@ -45,6 +51,9 @@ WorkSheet {
     onOpened: {
         if (fields.count > 0)
             fields.itemAt(0).forceActiveFocus(Qt.TabFocusReason);
+        else
+            button.forceActiveFocus(Qt.TabFocusReason);
+        root.consider();
     }
 
     Words {
@@ -56,7 +65,7 @@ WorkSheet {
         Layout.fillWidth: true
     }
     GridLayout {
-        columns: root.width >= 560 ? 2 : 1
+        columns: root.width >= 840 ? 3 : root.width >= 560 ? 2 : 1
         columnSpacing: Theme.wideGap
         rowSpacing: Theme.gap
         Layout.fillWidth: true
@@ -69,8 +78,24 @@ WorkSheet {
             FormField {
                 Layout.fillWidth: true
                 onEntered: root.finish()
+                onFilledChanged: Qt.callLater(root.consider)
             }
         }
+    }
+    ColumnLayout {
+        id: drawn
+
+        visible: children.length > 0
+        Layout.fillWidth: true
+    }
+    Words {
+        objectName: "formOutlook"
+        visible: text !== ""
+        text: root.form.outlook
+        wrapMode: Text.Wrap
+        Accessible.role: Accessible.StaticText
+        Accessible.name: text
+        Layout.fillWidth: true
     }
     Flow {
         spacing: Theme.gap
@@ -78,6 +103,8 @@ WorkSheet {
         Layout.topMargin: 4
 
         DeskButton {
+            id: button
+
             objectName: "doDeed"
             text: root.form.button
             enabled: !root.busy

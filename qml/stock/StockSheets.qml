@@ -2,8 +2,11 @@
 //
 // The sheets on which a hand says what it does with what is in hand, each put away when it is done.
 
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import QtQuick.Dialogs
+import QtQuick.Layouts
 import Flarestock.Desk
 import Flarestock.Screens
 
@@ -12,7 +15,7 @@ Item {
 
     required property StockDesk stock
 
-    readonly property bool takesScans: sheet.opened
+    readonly property bool takesScans: sheet.opened || bench.opened
 
     signal explained(string sentence)
 
@@ -24,13 +27,17 @@ Item {
             labelSheet.open();
             return true;
         }
+        if (root.stock.bench.begin(deed)) {
+            bench.open();
+            return true;
+        }
         if (!root.stock.form.begin(deed))
             return false;
         sheet.open();
         return true;
     }
     function scan(code: string): bool {
-        return sheet.scan(code);
+        return bench.opened ? bench.scan(code) : sheet.scan(code);
     }
 
     FormSheet {
@@ -39,6 +46,23 @@ Item {
         form: root.stock.form
         problem: Desk.pen.problem
         busy: Desk.pen.busy
+    }
+    FormSheet {
+        id: bench
+
+        form: root.stock.bench
+        problem: Desk.pen.problem
+        busy: Desk.pen.busy
+        widest: 900
+        picture: [
+            Repeater {
+                model: root.stock.bench.cuts
+
+                CutBar {
+                    Layout.fillWidth: true
+                }
+            }
+        ]
     }
     FormSheet {
         id: labelSheet
@@ -74,6 +98,7 @@ Item {
 
         function onWrote() {
             sheet.close();
+            bench.close();
         }
     }
 }

@@ -17,6 +17,8 @@ QString Form::fieldOf(const QString &) const
     return {};
 }
 
+void Form::consider(const QVariantMap &) {}
+
 void Form::ask(std::vector<Row> fields)
 {
     m_fields.become({});

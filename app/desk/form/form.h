@@ -21,6 +21,7 @@ class Form : public QObject {
     Q_PROPERTY(QString about READ about NOTIFY changed)
     Q_PROPERTY(QString button READ button NOTIFY changed)
     Q_PROPERTY(QString caution READ caution NOTIFY changed)
+    Q_PROPERTY(QString outlook READ outlook NOTIFY outlookChanged)
     Q_PROPERTY(flarestock::Rows *fields READ fields CONSTANT)
 public:
     explicit Form(Pen &pen, QObject *parent = nullptr);
@@ -29,16 +30,21 @@ public:
     [[nodiscard]] virtual QString about() const { return {}; }
     [[nodiscard]] virtual QString button() const = 0; ///< What finish() does, in a word or two.
     [[nodiscard]] virtual QString caution() const { return {}; } ///< Where it can hurt somebody.
+    /// What it would come to as it is filled in now, a sentence a line; empty: nobody says.
+    [[nodiscard]] virtual QString outlook() const { return {}; }
     /// In the order in which they are filled in; the columns are fieldCells().
     [[nodiscard]] Rows *fields() { return &m_fields; }
 
     /// Which field a scanned code belongs to; empty where to none.
     Q_INVOKABLE virtual QString fieldOf(const QString &code) const;
+    /// Hears what is filled in so far, and may say its outlook().
+    Q_INVOKABLE virtual void consider(const QVariantMap &values);
     /// Does it, by the pen; `values` by the keys of fields(), a choice as its number.
     Q_INVOKABLE virtual void finish(const QVariantMap &values) = 0;
 
 Q_SIGNALS:
     void changed();
+    void outlookChanged();
 
 protected:
     [[nodiscard]] Pen &pen() { return m_pen; }

@@ -14,7 +14,8 @@
 namespace flarestock {
 
 StockDesk::StockDesk(Pen &pen, QObject *parent)
-    : QObject(parent), m_fields(narrowCells()), m_form(pen), m_labels(pen), m_more(deedCells())
+    : QObject(parent), m_fields(narrowCells()), m_form(pen), m_bench(pen), m_labels(pen),
+      m_more(deedCells())
 {
     connect(&m_panel, &PartPanel::changed, this, &StockDesk::showSelected);
 }
@@ -111,8 +112,12 @@ void StockDesk::showSelected()
 {
     const DeedSubject inHand{m_book, m_book ? m_panel.entry() : nullptr, m_panel.key(), m_units};
     m_form.show(inHand);
+    m_bench.show(inHand);
     m_labels.show(inHand);
-    m_more.become(inHand.entry ? std::vector<Row>{labelRow()} : std::vector<Row>());
+    std::vector<Row> more = benchRows(inHand);
+    if (inHand.entry)
+        more.push_back(labelRow());
+    m_more.become(std::move(more));
     Q_EMIT changed();
 }
 

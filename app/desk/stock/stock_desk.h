@@ -7,6 +7,7 @@
 #pragma once
 
 #include "app/desk/caliper/what_is_this.h"
+#include "app/desk/stock/bench/bench_form.h"
 #include "app/desk/stock/card/part_panel.h"
 #include "app/desk/stock/deeds/stock_form.h"
 #include "app/desk/stock/labels/label_form.h"
@@ -35,6 +36,7 @@ class StockDesk : public QObject {
     Q_PROPERTY(flarestock::Rows *narrowing READ narrowing CONSTANT)
     Q_PROPERTY(flarestock::PartPanel *panel READ panel CONSTANT)
     Q_PROPERTY(flarestock::StockForm *form READ form CONSTANT)
+    Q_PROPERTY(flarestock::BenchForm *bench READ bench CONSTANT)
     Q_PROPERTY(flarestock::LabelForm *labels READ labels CONSTANT)
     Q_PROPERTY(flarestock::Rows *more READ more CONSTANT)
     Q_PROPERTY(flarestock::WhatIsThis *whatIsThis READ whatIsThis CONSTANT)
@@ -67,6 +69,7 @@ public:
     [[nodiscard]] Rows *narrowing() { return &m_fields; }
     [[nodiscard]] PartPanel *panel() { return &m_panel; }
     [[nodiscard]] StockForm *form() { return &m_form; }
+    [[nodiscard]] BenchForm *bench() { return &m_bench; }
     [[nodiscard]] LabelForm *labels() { return &m_labels; }
     /// What else can be done with what is in hand, besides form()'s deeds: deedCells().
     [[nodiscard]] Rows *more() { return &m_more; }
@@ -112,6 +115,7 @@ private:
     Rows m_fields;
     PartPanel m_panel;
     StockForm m_form;
+    BenchForm m_bench;
     LabelForm m_labels;
     Rows m_more;
     WhatIsThis m_what;
