@@ -136,6 +136,10 @@ FocusScope {
                     }
                 }
             }
+            OverTimePicture {
+                width: column.width
+                time: root.part.time
+            }
             Repeater {
                 model: root.part.lines
 

@@ -3,10 +3,27 @@
 #include "app/desk/stock/card/part_panel.h"
 
 #include "app/desk/words/spoken.h"
+#include "app/workshop/clock.h"
 
 #include <algorithm>
 
 namespace flarestock {
+
+namespace {
+
+OnHand onHandIn(const StockBook &book, const std::vector<Movement> &movements)
+{
+    const Ledger &ledger = book.workshop->ledger;
+    return onHandOver(
+        movements,
+        [&ledger](const std::string &id) {
+            const Place *place = ledger.place(id);
+            return place != nullptr && isStock(place->kind);
+        },
+        nowMilliseconds());
+}
+
+} // namespace
 
 PartPanel::PartPanel(QObject *parent)
     : QObject(parent), m_ports(portCells()), m_lying(lyingCells()), m_lines(cardCells())
@@ -24,6 +41,7 @@ void PartPanel::show(const std::shared_ptr<const StockBook> &book, const QString
     m_problem.clear();
     if (isOther) {
         m_movements = nullptr;
+        m_hand = {};
         m_isAllShown = false;
         m_pieces.clear();
     }
@@ -44,6 +62,10 @@ void PartPanel::showRows()
     m_ports.become(isThere && m_entry->part ? portRows(*m_entry->part) : std::vector<Row>());
     m_lying.become(isThere ? lyingRows(asked()) : std::vector<Row>());
     m_lines.become(isThere ? cardRows(asked()) : std::vector<Row>());
+    if (isThere)
+        m_time.show(m_hand, *m_entry, m_units);
+    else
+        m_time.clear();
     if (m_lying.rowOf(m_pieces) < 0) // They lie there no more: the first ones are in hand.
         m_pieces = m_lying.cell(0, QStringLiteral("key")).toString();
     Q_EMIT changed();
@@ -62,11 +84,13 @@ void PartPanel::read()
     const std::string part = m_entry->number;
     m_reading.run([this, part, history = m_history, book = m_book]() -> Errand::Back {
         const auto movements = std::make_shared<Result<std::vector<Movement>>>(history(part));
-        return [this, part, movements, book] {
+        const OnHand hand = *movements ? onHandIn(*book, **movements) : OnHand();
+        return [this, part, movements, hand] {
             if (std::exchange(m_readAgain, false) && m_entry != nullptr)
                 return read();
             if (m_entry == nullptr || m_entry->number != part)
                 return;
+            m_hand = hand;
             if (*movements)
                 m_movements = std::make_shared<const std::vector<Movement>>(std::move(**movements));
             else

@@ -8,6 +8,7 @@
 #include "app/desk/shop/errand.h"
 #include "app/desk/shop/shop_on_desk.h"
 #include "app/desk/stock/card/part_card.h"
+#include "app/desk/stock/overtime/over_time.h"
 
 #include <QtQml/qqmlregistration.h>
 
@@ -32,6 +33,7 @@ class PartPanel : public QObject {
     Q_PROPERTY(bool allShown READ isAllShown WRITE setAllShown NOTIFY changed)
     Q_PROPERTY(bool reading READ isReading NOTIFY changed)
     Q_PROPERTY(QString problem READ problem NOTIFY changed)
+    Q_PROPERTY(flarestock::OverTime *time READ time CONSTANT)
     Q_PROPERTY(flarestock::Rows *ports READ ports CONSTANT)
     Q_PROPERTY(flarestock::Rows *lying READ lying CONSTANT)
     Q_PROPERTY(flarestock::Rows *lines READ lines CONSTANT)
@@ -67,6 +69,7 @@ public:
     void setAllShown(bool shown);
     [[nodiscard]] bool isReading() const { return m_movements == nullptr && m_problem.isEmpty(); }
     [[nodiscard]] QString problem() const { return m_problem; } ///< Why nothing could be read.
+    [[nodiscard]] OverTime *time() { return &m_time; }          ///< How much was on hand.
     [[nodiscard]] Rows *ports() { return &m_ports; }
     [[nodiscard]] Rows *lying() { return &m_lying; }
     [[nodiscard]] Rows *lines() { return &m_lines; }
@@ -90,6 +93,8 @@ private:
     bool m_isAllShown = false;
     History m_history;
     std::shared_ptr<const std::vector<Movement>> m_movements; ///< Nothing: not read yet.
+    OnHand m_hand;
+    OverTime m_time;
     QString m_problem;
     bool m_readAgain = false; ///< Another part was asked for while one was read.
     Rows m_ports;
