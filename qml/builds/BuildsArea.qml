@@ -24,6 +24,11 @@ AreaScreen {
             screen.showOnMap(target);
     }
 
+    function scan(code: string): bool {
+        return sheets.scan(code);
+    }
+
+    takesScans: sheets.takesScans
     found: build.found
     foundNothing: qsTr("Nothing in this build has all these words.")
     findHint: qsTr("Find: pump, -8 orb, 10 micron, od 22.1 mm  (Ctrl+F)")
@@ -44,6 +49,7 @@ AreaScreen {
         handing: Desk.handing
         onOtherBuild: chooser.open()
         onStepAsked: step => sheets.open(step)
+        onJointAsked: spot => sheets.openJoint(spot)
         onStepExplained: why => root.explained(why)
     }
     BuildChooser {

@@ -26,6 +26,7 @@ FocusScope {
 
     signal otherBuild()
     signal stepAsked(string step)
+    signal jointAsked(string spot)
     signal stepExplained(string why)
 
     function showPart(part: string) {
@@ -124,6 +125,8 @@ FocusScope {
 
                     anchors.fill: parent
                     opened: root.build.opened
+                    canOpenAgain: root.handing.inCar.count > 0
+                    onOpenedAgain: spot => root.jointAsked(spot)
                     onPicked: (slot, value) => root.build.pick(slot, value)
                     onLetGo: slot => root.build.letGo(slot)
                 }

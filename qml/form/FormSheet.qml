@@ -78,7 +78,7 @@ WorkSheet {
             FormField {
                 Layout.fillWidth: true
                 onEntered: root.finish()
-                onFilledChanged: Qt.callLater(root.consider)
+                onFilledChanged: root.consider()
             }
         }
     }

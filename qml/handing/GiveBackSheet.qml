@@ -16,11 +16,12 @@ WorkSheet {
     required property Rows inCar
     property bool busy: false
 
+    signal another(int row)
     signal given(int row, string typed, string to, string now)
 
     title: qsTr("Give back")
     about: qsTr("How much of it, to which place (type or scan the bin), and what it is from now "
-                + "on.")
+                + "on. Where another piece went into the car instead, say which.")
     onOpened: list.forceActiveFocus()
 
     ListView {
@@ -42,6 +43,7 @@ WorkSheet {
         delegate: InCarLine {
             width: list.width
             busy: root.busy
+            onAnother: root.another(index)
             onGiven: (typed, to, now) => root.given(index, typed, to, now)
         }
 

@@ -12,6 +12,8 @@ Item {
     required property HandingOut handing
     required property string who
 
+    readonly property bool takesScans: another.opened
+
     function open(step: string) {
         root.handing.hear();
         if (step === "reserve")
@@ -26,10 +28,24 @@ Item {
             done.open();
     }
 
+    /// The joint of that spot of the map is opened for service. Whether it is one.
+    function openJoint(spot: string): bool {
+        if (!root.handing.beginJoint(spot))
+            return false;
+        joint.open();
+        return true;
+    }
+    /// Whether a sheet that is open has a field for the code.
+    function scan(code: string): bool {
+        return another.opened && another.scan(code);
+    }
+
     Connections {
         target: Desk.pen
 
         function onWrote() {
+            another.close();
+            joint.close();
             if (root.handing.picks.count === 0)
                 pick.close();
             if (root.handing.inCar.count === 0)
@@ -56,6 +72,27 @@ Item {
         problem: root.handing.problem
         busy: root.handing.busy
         onGiven: (row, typed, to, now) => root.handing.giveBack(row, typed, to, now)
+        onAnother: row => {
+            if (!root.handing.beginAnother(row))
+                return;
+            give.close();
+            another.open();
+        }
+    }
+    FormSheet {
+        id: another
+
+        form: root.handing.another
+        problem: root.handing.problem
+        busy: root.handing.busy
+        widest: 760
+    }
+    FormSheet {
+        id: joint
+
+        form: root.handing.joint
+        problem: root.handing.problem
+        busy: root.handing.busy
     }
     DoneSheet {
         id: done

@@ -25,6 +25,7 @@ Item {
 
     readonly property var conditions: ["", "used and good", "to be checked", "not to be used"]
 
+    signal another()
     signal given(string typed, string to, string now)
 
     implicitHeight: Math.max(56, words.implicitHeight + 12)
@@ -88,6 +89,14 @@ Item {
             Accessible.name: qsTr("what %1 is from now on").arg(root.part)
             Layout.preferredWidth: 150
             Layout.preferredHeight: Theme.target
+        }
+        DeskButton {
+            objectName: "anotherPiece"
+            text: qsTr("Other in …")
+            padding: 10
+            enabled: !root.busy
+            Accessible.name: qsTr("another piece went in instead of %1").arg(root.part)
+            onClicked: root.another()
         }
         DeskButton {
             objectName: "giveBack"

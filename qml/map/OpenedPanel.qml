@@ -14,9 +14,11 @@ FocusScope {
     id: root
 
     required property Opened opened
+    property bool canOpenAgain: false // The build has got pieces.
 
     signal picked(string slot, string value)
     signal letGo(string slot)
+    signal openedAgain(string spot) // A joint that is opened for service.
 
     /// Whatever had the focus in here before may be gone by now.
     function enter() {
@@ -108,6 +110,14 @@ FocusScope {
                 quiet: true
                 font.italic: true
                 wrapMode: Text.Wrap
+            }
+            DeskButton {
+                objectName: "openJoint"
+                visible: root.canOpenAgain && root.opened.spot.startsWith("joint|")
+                text: qsTr("Opened again for service …")
+                Accessible.description: qsTr("Fresh rings and washers go in; the old ones are "
+                                             + "used up.")
+                onClicked: root.openedAgain(root.opened.spot)
             }
             Words {
                 visible: root.opened.ways.count > 0

@@ -21,20 +21,14 @@ Item {
 
     /// By a deed's key. Whether it can be done.
     function begin(deed: string): bool {
-        if (deed === "label") {
-            if (!root.stock.labels.begin())
-                return false;
-            labelSheet.open();
-            return true;
-        }
-        if (root.stock.bench.begin(deed)) {
-            bench.open();
-            return true;
-        }
-        if (!root.stock.form.begin(deed))
-            return false;
-        sheet.open();
-        return true;
+        const begun = deed === "label" ? root.shown(root.stock.labels.begin(), labelSheet)
+            : root.shown(root.stock.bench.begin(deed), bench);
+        return begun || root.shown(root.stock.form.begin(deed), sheet);
+    }
+    function shown(begun: bool, on: FormSheet): bool {
+        if (begun)
+            on.open();
+        return begun;
     }
     function scan(code: string): bool {
         return bench.opened ? bench.scan(code) : sheet.scan(code);

@@ -61,6 +61,24 @@ void HandingOut::giveBack(int row, const QString &typed, const QString &to, cons
         });
 }
 
+bool HandingOut::beginAnother(int row)
+{
+    const bool can = row >= 0 && row < static_cast<int>(m_handed.inCar.size()) &&
+                     barrier().isEmpty() && !isBusy();
+    if (can)
+        m_another.begin({m_worked, m_plan, m_units},
+                        m_handed.inCar.at(static_cast<std::size_t>(row)),
+                        m_inCar.cell(row, QStringLiteral("to")).toString());
+    return can;
+}
+
+bool HandingOut::beginJoint(const QString &spot)
+{
+    const QString kind = QStringLiteral("joint|");
+    return spot.startsWith(kind) && barrier().isEmpty() && !isBusy() &&
+           m_joint.begin({m_worked, m_plan, m_units}, spot.mid(kind.size()).toStdString());
+}
+
 LeakTestWords HandingOut::wordsOf(const QVariantMap &test) const
 {
     const auto word = [&test](const char *name) {

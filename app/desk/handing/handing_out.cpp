@@ -9,7 +9,8 @@
 namespace flarestock {
 
 HandingOut::HandingOut(Pen &pen, QObject *parent)
-    : QObject(parent), m_pen(pen), m_steps(stepCells()), m_picks(pickCells()), m_inCar(inCarCells())
+    : QObject(parent), m_pen(pen), m_steps(stepCells()), m_picks(pickCells()),
+      m_inCar(inCarCells()), m_another(pen), m_joint(pen)
 {
     connect(&m_pen, &Pen::changed, this, &HandingOut::changed);
 }

@@ -5,6 +5,8 @@
 
 #pragma once
 
+#include "app/desk/handing/changes/another_piece.h"
+#include "app/desk/handing/changes/joint_again.h"
 #include "app/desk/handing/handed_out.h"
 #include "app/desk/shop/pen.h"
 
@@ -27,6 +29,8 @@ class HandingOut : public QObject {
     Q_PROPERTY(bool isDone READ isDone NOTIFY changed)
     Q_PROPERTY(int tickedCount READ tickedCount NOTIFY changed)
     Q_PROPERTY(QStringList places READ places NOTIFY changed)
+    Q_PROPERTY(flarestock::AnotherPiece *another READ another CONSTANT)
+    Q_PROPERTY(flarestock::JointAgain *joint READ joint CONSTANT)
     Q_PROPERTY(flarestock::Rows *steps READ steps CONSTANT)
     Q_PROPERTY(flarestock::Rows *picks READ picks CONSTANT)
     Q_PROPERTY(flarestock::Rows *inCar READ inCar CONSTANT)
@@ -48,6 +52,8 @@ public:
     [[nodiscard]] bool isDone() const { return m_handed.standing.isDone(); }
     [[nodiscard]] int tickedCount() const { return static_cast<int>(m_ticked.size()); }
     [[nodiscard]] QStringList places() const; ///< Ids where pieces can be put, nearest first.
+    [[nodiscard]] AnotherPiece *another() { return &m_another; }
+    [[nodiscard]] JointAgain *joint() { return &m_joint; }
     [[nodiscard]] Rows *steps() { return &m_steps; }
     [[nodiscard]] Rows *picks() { return &m_picks; }
     [[nodiscard]] Rows *inCar() { return &m_inCar; }
@@ -61,6 +67,10 @@ public:
     Q_INVOKABLE void issue(bool all);
     /// A row of inCar, so much of it as typed, to a place; `now`: what it is from now on.
     Q_INVOKABLE void giveBack(int row, const QString &typed, const QString &to, const QString &now);
+    /// Begins another() for a row of inCar. Whether it can be done.
+    Q_INVOKABLE bool beginAnother(int row);
+    /// Begins joint() for a spot of the map. Whether it is a joint of a build in the shop.
+    Q_INVOKABLE bool beginJoint(const QString &spot);
     /// A leak test as "medium" "pressure" "held" "passed" "second" "note" say it; one that has
     /// passed ends the build. An empty map: with the test that stands already.
     Q_INVOKABLE void finish(const QVariantMap &test);
@@ -88,6 +98,8 @@ private:
     Rows m_steps;
     Rows m_picks;
     Rows m_inCar;
+    AnotherPiece m_another;
+    JointAgain m_joint;
 };
 
 } // namespace flarestock
