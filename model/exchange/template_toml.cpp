@@ -260,7 +260,7 @@ Result<std::shared_ptr<const TemplateBook>> readTemplates(const TextFiles &files
     std::vector<ReadFile> all;
     auto book = std::make_shared<TemplateBook>();
     for (const auto &[name, text] : files) {
-        if (!isTemplateFile(name))
+        if (!isTemplateFile(name) || text.empty()) // An empty one was taken back.
             continue;
         auto read = readFile(text, name);
         if (!read)

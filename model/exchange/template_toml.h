@@ -15,8 +15,8 @@ namespace flarestock {
 [[nodiscard]] Result<std::shared_ptr<const Template>> readTemplate(std::string_view text,
                                                                    std::string file);
 
-/// All templates/*.toml of `files`. Problem: as above, and an id twice, a module of an unknown
-/// template, modules in a circle (the path is named).
+/// All templates/*.toml of `files` that are not empty. Problem: as above, and an id twice, a module
+/// of an unknown template, modules in a circle (the path is named).
 [[nodiscard]] Result<std::shared_ptr<const TemplateBook>> readTemplates(const TextFiles &files);
 
 /// A build of the shop: a template with answers and picks, for a car, by a date.

@@ -46,6 +46,8 @@ void place(TomlValue &value, const toml::node &node)
 {
     value.line = static_cast<std::uint32_t>(node.source().begin.line);
     value.column = static_cast<std::uint32_t>(node.source().begin.column);
+    value.endLine = static_cast<std::uint32_t>(node.source().end.line);
+    value.endColumn = static_cast<std::uint32_t>(node.source().end.column);
 }
 
 TomlValue converted(const toml::node &node);

@@ -23,6 +23,9 @@ struct TomlValue {
     std::vector<TomlEntry> entries; ///< In the order of the text.
     std::uint32_t line = 0;         ///< 1-based, as is the column, in code points.
     std::uint32_t column = 0;
+    std::uint32_t endLine =
+        0; ///< Behind its last character; of a table under a header, the header's.
+    std::uint32_t endColumn = 0;
 
     [[nodiscard]] const TomlEntry *find(std::string_view key) const noexcept;
 };
@@ -47,6 +50,7 @@ public:
 
     [[nodiscard]] const TomlValue &root() const noexcept { return m_root; }
     [[nodiscard]] const std::string &file() const noexcept { return m_file; }
+    [[nodiscard]] std::string_view whole() const noexcept { return m_whole; }
     [[nodiscard]] Problem at(const TomlValue &value, TextFault fault) const;
     [[nodiscard]] Problem at(const TomlEntry &entry, TextFault fault) const;
     /// At a character of a text, counted from 0, behind its quotes and escapes.
