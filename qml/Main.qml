@@ -207,6 +207,7 @@ ApplicationWindow {
             nameSheet.open();
         }
     }
+    TemplateSheets {}
     ShopSheets {
         id: shopSheets
 

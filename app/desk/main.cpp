@@ -84,15 +84,20 @@ void listenToScanner(ScanEar &ear, Desk &desk, QQuickWindow &window)
 }
 
 /// What the person has chosen is there the next time.
-void rememberChoices(const Desk &desk, const Look &look)
+void rememberChoices(Desk &desk, const Look &look)
 {
     QObject::connect(&look, &Look::darkChanged, &look, [&look] { rememberDark(look.isDark()); });
     QObject::connect(&look, &Look::inInchesChanged, &look,
                      [&look] { rememberInches(look.inInches()); });
     QObject::connect(&desk, &Desk::whoChanged, &desk, [&desk] { rememberWho(desk.who()); });
-    QObject::connect(&desk, &Desk::shopChanged, &desk, [&desk] { rememberShop(desk.shopPath()); });
-    if (desk.hasShop())
+    const auto recall = [&desk] {
         rememberShop(desk.shopPath());
+        desk.templates()->setSketches(lastSketches(desk.shopPath()));
+    };
+    QObject::connect(&desk, &Desk::shopChanged, &desk, recall);
+    QObject::connect(desk.templates(), &TemplateDesk::sketchesKept, rememberSketches);
+    if (desk.hasShop())
+        recall();
 }
 
 int test(std::unique_ptr<Screens> screens, Desk &desk, Look &look)

@@ -15,6 +15,7 @@ Popup {
     required property Rows builds
 
     signal chosen(string key)
+    signal templatesAsked()
 
     function take(row: int) {
         root.close();
@@ -25,7 +26,8 @@ Popup {
     focus: true
     anchors.centerIn: Overlay.overlay
     width: 560
-    height: Math.min(parent ? parent.height - 80 : 480, list.contentHeight + 2 * padding)
+    height: Math.min(parent ? parent.height - 80 : 480,
+                     list.contentHeight + foot.height + 2 * padding)
     padding: 8
     onOpened: list.forceActiveFocus()
 
@@ -35,7 +37,8 @@ Popup {
     GroupedList {
         id: list
 
-        anchors.fill: parent
+        width: parent.width
+        height: parent.height - foot.height
         objectName: "buildList"
         model: root.builds
         Accessible.role: Accessible.List
@@ -47,6 +50,19 @@ Popup {
             width: list.width
             current: ListView.isCurrentItem
             onClicked: root.take(index)
+        }
+    }
+    DeskButton {
+        id: foot
+
+        objectName: "toTemplates"
+        anchors.bottom: parent.bottom
+        text: qsTr("Change templates, or make one…")
+        framed: false
+        Accessible.description: qsTr("Ctrl+T")
+        onClicked: {
+            root.close();
+            root.templatesAsked();
         }
     }
 }

@@ -57,6 +57,7 @@ AreaScreen {
 
         builds: Desk.builds
         onChosen: key => Desk.openBuild(key)
+        onTemplatesAsked: Desk.templates.ask()
     }
     HandingSheets {
         id: sheets

@@ -35,6 +35,7 @@ Popup {
         spacing: Theme.gap
 
         Words {
+            visible: text !== ""
             text: root.title
             strong: true
             font.pixelSize: Theme.headText

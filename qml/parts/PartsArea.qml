@@ -32,6 +32,8 @@ AreaScreen {
             list.open();
         else if (deed === "suppliers")
             suppliers.open();
+        else if (deed === "templates")
+            Desk.templates.ask();
         else if (deed === "offer" || deed.startsWith("offer|"))
             root.parts.tradeForm.beginOffer(root.parts.selected, deed.slice(6));
         else if (deed === "change")

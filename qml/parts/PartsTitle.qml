@@ -42,6 +42,12 @@ RowLayout {
         }
     }
     DeskButton {
+        objectName: "templates"
+        text: qsTr("Templates")
+        Accessible.description: qsTr("Ctrl+T")
+        onClicked: root.asked("templates")
+    }
+    DeskButton {
         objectName: "suppliers"
         text: qsTr("Suppliers")
         onClicked: root.asked("suppliers")

@@ -12,9 +12,11 @@ namespace flarestock {
 
 namespace {
 
-/// A document that was not there yet, as nothing but its headings.
-std::string headOf(const std::string &text)
+/// A document that was not there yet: a table as nothing but its headings, anything else empty.
+std::string headOf(const std::string &name, const std::string &text)
 {
+    if (name.ends_with(".toml"))
+        return {};
     return text.substr(0, std::min(text.size(), text.find('\n') + 1));
 }
 
@@ -40,7 +42,7 @@ Result<std::shared_ptr<const Wrote>> rewriteShop(const std::filesystem::path &pa
     Wrote::Texts texts{{}, *changed};
     for (const auto &[name, text] : *changed) {
         const auto was = before->find(name);
-        texts.before.emplace(name, was == before->end() ? headOf(text) : was->second);
+        texts.before.emplace(name, was == before->end() ? headOf(name, text) : was->second);
     }
     return std::make_shared<const Wrote>(
         Wrote{{}, std::move(*after), std::nullopt, std::move(texts)});

@@ -13,6 +13,13 @@ namespace {
 constexpr auto Organisation = "flarestock";
 constexpr auto Application = "desk";
 
+/// A name of a shop has slashes, which settings take for groups.
+QString sketchesOf(const QString &shop)
+{
+    return QString(QStringLiteral("sketches/") +
+                   QString::fromLatin1(shop.toUtf8().toBase64(QByteArray::Base64UrlEncoding)));
+}
+
 } // namespace
 
 QString lastShop()
@@ -52,6 +59,22 @@ void rememberWho(const QString &who)
 {
     QSettings(QLatin1String(Organisation), QLatin1String(Application))
         .setValue(QStringLiteral("who"), who);
+}
+
+QString lastSketches(const QString &shop)
+{
+    return QSettings(QLatin1String(Organisation), QLatin1String(Application))
+        .value(sketchesOf(shop))
+        .toString();
+}
+
+void rememberSketches(const QString &shop, const QString &sketches)
+{
+    QSettings settings{QLatin1String(Organisation), QLatin1String(Application)};
+    if (sketches.isEmpty())
+        settings.remove(sketchesOf(shop));
+    else
+        settings.setValue(sketchesOf(shop), sketches);
 }
 
 bool wasInInches()

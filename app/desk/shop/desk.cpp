@@ -86,6 +86,7 @@ void Desk::listen()
         readAgain();
     });
     connect(m_service.paper(), &PaperForm::told, &m_build, &BuildDesk::tell);
+    connect(&m_templates, &TemplateDesk::told, &m_build, &BuildDesk::tell);
     connect(&m_server, &AtServer::opened, this, &Desk::showFromServer);
     connect(&m_pen, &Pen::changed, this, &Desk::stepsChanged);
     connect(&m_pen, &Pen::wrote, this,
@@ -211,6 +212,7 @@ void Desk::tellAreas(bool isOther)
     m_trailer.setShop(m_shop, isOther);
     m_service.setShop(m_shop, isOther);
     m_parts.setShop(m_shop, isOther);
+    m_templates.setShop(m_shop, isOther);
 }
 
 void Desk::setWho(const QString &who)
@@ -254,6 +256,7 @@ void Desk::keepLater()
 
 void Desk::keepNow()
 {
+    m_templates.keepNow();
     if (!m_isToKeep)
         return;
     m_keepSoon.stop();

@@ -15,6 +15,7 @@
 #include "app/desk/shop/backing_up.h"
 #include "app/desk/shop/shop_on_desk.h"
 #include "app/desk/stock/stock_desk.h"
+#include "app/desk/template/template_desk.h"
 #include "app/desk/trailer/trailer_desk.h"
 
 #include <QTimer>
@@ -46,6 +47,7 @@ class Desk : public QObject {
     Q_PROPERTY(flarestock::TrailerDesk *trailer READ trailer CONSTANT)
     Q_PROPERTY(flarestock::ServiceDesk *service READ service CONSTANT)
     Q_PROPERTY(flarestock::PartsDesk *parts READ parts CONSTANT)
+    Q_PROPERTY(flarestock::TemplateDesk *templates READ templates CONSTANT)
     Q_PROPERTY(flarestock::Pen *pen READ pen CONSTANT)
     Q_PROPERTY(flarestock::BackingUp *backups READ backups CONSTANT)
     Q_PROPERTY(flarestock::AtServer *server READ server CONSTANT)
@@ -81,6 +83,7 @@ public:
     [[nodiscard]] BuyingDesk *buying() { return &m_buying; }
     [[nodiscard]] TrailerDesk *trailer() { return &m_trailer; }
     [[nodiscard]] PartsDesk *parts() { return &m_parts; }
+    [[nodiscard]] TemplateDesk *templates() { return &m_templates; }
     [[nodiscard]] FindAnywhere *anywhere() { return &m_anywhere; }
     /// An area that shows is still being read.
     [[nodiscard]] bool isLoading() const
@@ -164,6 +167,7 @@ private:
     TrailerDesk m_trailer{m_pen};
     ServiceDesk m_service{m_pen};
     PartsDesk m_parts{m_pen};
+    TemplateDesk m_templates{m_pen};
     BackingUp m_backups;
     AtServer m_server;
     QString m_who;

@@ -104,7 +104,7 @@ struct Wrote {
     ShopOnDesk shop;
     std::optional<Counted> counted = std::nullopt; ///< What a count has found.
     /// Documents as they were and as they are now, by the same names. One that was not there before
-    /// was nothing but its headings.
+    /// was nothing but its headings, or empty.
     struct Texts {
         TextFiles before;
         TextFiles now;

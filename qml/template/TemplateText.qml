@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: MIT
+//
+// The text of a template with its line numbers; what is wrong with it stands below, and each place
+// that is wrong is marked at its line. The Tab key leaves it.
+
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import QtQuick.Controls
+import QtQuick.Layouts
+import Flarestock.Desk
+import Flarestock.Screens
+
+FocusScope {
+    id: root
+
+    required property TemplateEditor editor
+    readonly property real lineHigh: area.lineCount > 0 ? area.contentHeight / area.lineCount : 16
+
+    function goTo(place: int) {
+        area.cursorPosition = Math.min(place, area.length);
+        const box = area.positionToRectangle(area.cursorPosition);
+        flick.contentY = Math.max(0, Math.min(box.y - flick.height / 3,
+                                              flick.contentHeight - flick.height));
+        flick.contentX = 0;
+    }
+
+    implicitHeight: 200
+
+    Connections {
+        target: root.editor
+
+        function onWentTo(place: int) {
+            root.goTo(place);
+        }
+    }
+    Sheet {
+        id: paper
+
+        width: parent.width
+        height: parent.height - (faults.visible ? faults.height + 4 : 0)
+
+        Item {
+            id: numbers
+
+            readonly property real wide: figures.implicitWidth + 14
+
+            width: wide
+            height: parent.height
+            clip: true
+
+            Repeater {
+                model: root.editor.faults
+
+                Rectangle {
+                    required property int line
+
+                    visible: line > 0
+                    y: area.topPadding + 2 + (line - 1) * root.lineHigh - flick.contentY
+                    width: numbers.width
+                    height: root.lineHigh
+                    color: Theme.stopFill
+
+                    Words {
+                        text: "▸"
+                        color: Theme.stop
+                        strong: true
+                        anchors.verticalCenter: parent.verticalCenter
+                    }
+                }
+            }
+            Words {
+                id: figures
+
+                x: 8
+                y: area.topPadding + 2 - flick.contentY
+                text: Array.from({ length: area.lineCount }, (none, at) => at + 1).join("\n")
+                quiet: true
+                horizontalAlignment: Text.AlignRight
+                font: area.font
+                Accessible.ignored: true
+            }
+        }
+        Flickable {
+            id: flick
+
+            anchors.fill: parent
+            anchors.leftMargin: numbers.wide
+            anchors.margins: 2
+            clip: true
+            boundsBehavior: Flickable.StopAtBounds
+            ScrollBar.vertical: SlimScrollBar {}
+            ScrollBar.horizontal: SlimScrollBar {}
+            TextArea.flickable: TextArea {
+                id: area
+
+                objectName: "templateText"
+                focus: true
+                textFormat: TextEdit.PlainText
+                wrapMode: TextEdit.NoWrap
+                color: Theme.ink
+                selectionColor: Theme.selection
+                selectedTextColor: Theme.ink
+                font.family: "DejaVu Sans Mono"
+                font.pixelSize: Theme.text
+                selectByMouse: true
+                Accessible.name: qsTr("text of the template")
+                Accessible.description: qsTr("Tab leaves it.")
+                background: null
+                KeyNavigation.priority: KeyNavigation.BeforeItem
+                KeyNavigation.tab: area.nextItemInFocusChain(true)
+                KeyNavigation.backtab: area.nextItemInFocusChain(false)
+                Component.onCompleted: root.editor.sheet = area.textDocument
+            }
+        }
+        FocusFrame {
+            visible: area.activeFocus
+        }
+    }
+    FaultList {
+        id: faults
+
+        anchors.bottom: parent.bottom
+        width: parent.width
+        visible: root.editor.faults.count > 0
+        editor: root.editor
+        onWentTo: row => {
+            root.editor.goToFault(row);
+            area.forceActiveFocus(Qt.OtherFocusReason);
+        }
+    }
+}

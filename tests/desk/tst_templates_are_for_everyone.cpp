@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: MIT
+//
+// The templates are for everyone: each of the shop's is drawn as it stands; the keyboard reaches
+// everything, every control has a name, no word is cut, targets are for gloves; lists are sound.
+
+#include "for_everyone.h"
+#include "templates_on_screen.h"
+
+#include <QAbstractItemModelTester>
+
+using namespace flarestock;
+
+class TemplatesAreForEveryone : public QObject, protected TemplatesOnScreen {
+    Q_OBJECT
+private Q_SLOTS:
+    void initTestCase()
+    {
+        open();
+        showParts(); // Below the sheet lies an area, as always.
+    }
+    void listsAreSound();
+    void eachIsDrawnAsItStands();
+    void everyControlHasAName();
+    void cutsNoWordsShort_data();
+    void cutsNoWordsShort();
+    void targetsAreBigEnoughForGloves();
+    void nothingIsWarnedAbout();
+
+private:
+    void showOne()
+    {
+        openTemplate(QStringLiteral("Injection, pump on the frame rail, return loop"));
+    }
+    void leave()
+    {
+        key(Qt::Key_Escape);
+        QTRY_VERIFY(!editor().isOpen() && item("templateText") == nullptr);
+    }
+    std::vector<std::unique_ptr<QAbstractItemModelTester>> m_testers;
+};
+
+void TemplatesAreForEveryone::listsAreSound()
+{
+    for (QAbstractItemModel *model : std::initializer_list<QAbstractItemModel *>{
+             templates().choices(), editor().faults(), editor().stillOpen(),
+             editor().map()->plates(), editor().map()->runs(), editor().map()->marks()})
+        m_testers.push_back(std::make_unique<QAbstractItemModelTester>(
+            model, QAbstractItemModelTester::FailureReportingMode::QtTest));
+}
+
+void TemplatesAreForEveryone::eachIsDrawnAsItStands()
+{
+    key(Qt::Key_T, Qt::ControlModifier);
+    QTRY_VERIFY(templates().choices()->count() > 10);
+    QStringList all;
+    for (int row = 0; row < templates().choices()->count(); ++row)
+        all.append(templates().choices()->cell(row, QStringLiteral("key")).toString());
+    key(Qt::Key_Escape);
+    for (const QString &one : all) {
+        templates().begin(one);
+        awaitDrawn();
+        QVERIFY2(stations() > 0 && editor().mapStale().isEmpty(), qPrintable(one));
+        QCOMPARE(editor().faults()->count(), 0);
+        QVERIFY(!editor().isChanged());
+        leave();
+    }
+    QCOMPARE(templates().choices()->count(), all.size()); // Nothing waits that nobody typed.
+}
+
+void TemplatesAreForEveryone::everyControlHasAName()
+{
+    key(Qt::Key_T, Qt::ControlModifier);
+    QTRY_VERIFY(item("templateList") != nullptr);
+    QCOMPARE(namelessControls(*m_window, 20), QString());
+    key(Qt::Key_Escape);
+    showOne();
+    QCOMPARE(namelessControls(*m_window, 20), QString());
+    leave();
+}
+
+void TemplatesAreForEveryone::cutsNoWordsShort_data()
+{
+    addScreenSizes();
+}
+
+void TemplatesAreForEveryone::cutsNoWordsShort()
+{
+    QFETCH(QSize, size);
+    WordsSeen seenWords;
+    m_look->setDark(size.width() == 1024);
+    showOne();
+    pictureOfTemplates(size.width() == 1024   ? "dark-small"
+                       : size.width() == 1280 ? "middling"
+                                              : "frame-rail",
+                       size);
+    seenWords.look(*m_window, {"cardTab"});
+    leave();
+    m_look->setDark(false);
+    QCOMPARE(seenWords.cut(30), QString());
+}
+
+void TemplatesAreForEveryone::targetsAreBigEnoughForGloves()
+{
+    showOne();
+    const QString small = tooSmallForGloves(*m_window, {"writeTemplate", "leaveTemplate"});
+    QVERIFY2(small.isEmpty(), qPrintable(small));
+    leave();
+}
+
+void TemplatesAreForEveryone::nothingIsWarnedAbout()
+{
+    QCOMPARE(m_screens->warnings(), QStringList());
+}
+
+QTEST_MAIN(TemplatesAreForEveryone)
+#include "tst_templates_are_for_everyone.moc"
