@@ -60,6 +60,7 @@ AreaScreen {
         stock: root.stock
         busy: Desk.pen.busy
         onAsked: (deed, why) => root.ask(deed, why)
+        onBackAsked: (movement, what) => sheets.takeBack(movement, what)
         onWhatIsThis: what.open()
     }
     StockSheets {

@@ -19,6 +19,7 @@ FocusScope {
     readonly property real sideWidth: Math.max(330, Math.min(440, width * 0.31))
 
     signal asked(string deed, string why)
+    signal backAsked(string movement, string what)
     signal whatIsThis()
 
     function enter() {
@@ -93,6 +94,7 @@ FocusScope {
                     more: root.stock.more
                     busy: root.busy
                     onAsked: (deed, why) => root.asked(deed, why)
+                    onBackAsked: (movement, what) => root.backAsked(movement, what)
                     onGone: table.enter()
                 }
             }

@@ -22,8 +22,12 @@ Item {
     /// By a deed's key. Whether it can be done.
     function begin(deed: string): bool {
         const begun = deed === "label" ? root.shown(root.stock.labels.begin(), labelSheet)
+            : deed === "place" ? root.shown(root.stock.place.begin(), placeSheet)
             : root.shown(root.stock.bench.begin(deed), bench);
         return begun || root.shown(root.stock.form.begin(deed), sheet);
+    }
+    function takeBack(movement: string, what: string) {
+        root.shown(root.stock.goingBack.begin(movement, what), back);
     }
     function shown(begun: bool, on: FormSheet): bool {
         if (begun)
@@ -59,6 +63,20 @@ Item {
         ]
     }
     FormSheet {
+        id: back
+
+        form: root.stock.goingBack
+        problem: Desk.pen.problem
+        busy: Desk.pen.busy
+    }
+    FormSheet {
+        id: placeSheet
+
+        form: root.stock.place
+        problem: Desk.pen.problem
+        busy: root.stock.place.busy
+    }
+    FormSheet {
         id: labelSheet
 
         form: root.stock.labels
@@ -74,6 +92,13 @@ Item {
         defaultSuffix: "pdf"
         nameFilters: [qsTr("Labels (*.pdf)")]
         onAccepted: root.stock.labels.write(selectedFile)
+    }
+    Connections {
+        target: root.stock.place
+
+        function onWrote() {
+            placeSheet.close();
+        }
     }
     Connections {
         target: root.stock.labels
@@ -93,6 +118,7 @@ Item {
         function onWrote() {
             sheet.close();
             bench.close();
+            back.close();
         }
     }
 }

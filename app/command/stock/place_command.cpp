@@ -4,7 +4,7 @@
 
 #include "app/command/shop_options.h"
 #include "app/command/text_table.h"
-#include "model/exchange/shop_toml.h"
+#include "app/stockroom/byhand/new_place.h"
 
 #include <CLI/CLI.hpp>
 #include <QJsonArray>
@@ -48,24 +48,17 @@ void listPlaces(const PlaceAsked &asked, CommandOutcome &outcome)
 
 void addPlace(const PlaceAsked &asked, CommandOutcome &outcome)
 {
-    for (const std::string &name : {asked.id, asked.title.empty() ? asked.id : asked.title}) {
-        if (!isPlaceName(name))
-            return outcome.refuse({"place " + quotedStart(name),
-                                   "has a tab or another control character in its name",
-                                   "Write it on one line, with blanks."});
-    }
-    const auto kind = parsePlaceKind(asked.kind);
-    if (!kind)
-        return outcome.refuse(kind.error());
+    const auto place = placeOf({asked.id, asked.kind, asked.title});
+    if (!place)
+        return outcome.refuse(place.error());
     auto file = ShopFile::open(asked.shop, OpenMode::ReadWrite);
     if (!file)
         return outcome.refuse(file.error());
-    const Place place{asked.id, asked.title.empty() ? asked.id : asked.title, *kind};
-    if (const auto done = file->add(place); !done)
+    if (const auto done = file->add(*place); !done)
         return outcome.refuse(done.error());
     if (asked.json)
-        return outcome.print(QJsonObject{{QStringLiteral("place"), jsonText(place.id)}});
-    outcome.print("added: " + place.id + ", " + std::string(text(place.kind)));
+        return outcome.print(QJsonObject{{QStringLiteral("place"), jsonText(place->id)}});
+    outcome.print("added: " + place->id + ", " + std::string(text(place->kind)));
 }
 
 } // namespace

@@ -81,10 +81,12 @@ void Desk::listen()
         Q_EMIT stepsChanged();
     });
     connect(&m_backups, &BackingUp::told, &m_build, &BuildDesk::tell);
-    connect(m_trailer.copies(), &CopiesDesk::wrote, this, [this](const QString &sentence) {
+    const auto tellAndRead = [this](const QString &sentence) {
         m_build.tell(sentence);
         readAgain();
-    });
+    };
+    connect(m_trailer.copies(), &CopiesDesk::wrote, this, tellAndRead);
+    connect(m_stock.place(), &PlaceForm::wrote, this, tellAndRead);
     connect(m_service.paper(), &PaperForm::told, &m_build, &BuildDesk::tell);
     connect(&m_templates, &TemplateDesk::told, &m_build, &BuildDesk::tell);
     connect(&m_server, &AtServer::opened, this, &Desk::showFromServer);

@@ -14,8 +14,8 @@
 namespace flarestock {
 
 StockDesk::StockDesk(Pen &pen, QObject *parent)
-    : QObject(parent), m_fields(narrowCells()), m_form(pen), m_bench(pen), m_labels(pen),
-      m_more(deedCells())
+    : QObject(parent), m_fields(narrowCells()), m_form(pen), m_bench(pen), m_goingBack(pen),
+      m_labels(pen), m_place(pen), m_more(deedCells())
 {
     connect(&m_panel, &PartPanel::changed, this, &StockDesk::showSelected);
 }
@@ -24,6 +24,8 @@ void StockDesk::setShop(const ShopOnDesk &shop, bool isOther)
 {
     m_workshop = shop.workshop;
     m_panel.setHistory(shop.history);
+    m_goingBack.setShop(shop.read);
+    m_place.setShop(shop);
     m_isStale = true;
     if (isOther) {
         forget();
@@ -51,6 +53,7 @@ void StockDesk::setInInches(bool inInches)
     m_units = inInches ? Units::Inch : Units::Metric;
     m_rows.setUnits(m_units);
     m_panel.setUnits(m_units);
+    m_goingBack.setUnits(m_units);
     showSelected();
 }
 
@@ -116,7 +119,7 @@ void StockDesk::showSelected()
     m_labels.show(inHand);
     std::vector<Row> more = benchRows(inHand);
     if (inHand.entry)
-        more.push_back(labelRow());
+        more.insert(more.end(), {labelRow(), placeRow()});
     m_more.become(std::move(more));
     Q_EMIT changed();
 }

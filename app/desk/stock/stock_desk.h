@@ -11,8 +11,10 @@
 #include "app/desk/stock/card/part_panel.h"
 #include "app/desk/stock/deeds/stock_form.h"
 #include "app/desk/stock/labels/label_form.h"
+#include "app/desk/stock/places/place_form.h"
 #include "app/desk/stock/sieve.h"
 #include "app/desk/stock/stock_rows.h"
+#include "app/desk/stock/undone/going_back.h"
 
 namespace flarestock {
 
@@ -37,7 +39,9 @@ class StockDesk : public QObject {
     Q_PROPERTY(flarestock::PartPanel *panel READ panel CONSTANT)
     Q_PROPERTY(flarestock::StockForm *form READ form CONSTANT)
     Q_PROPERTY(flarestock::BenchForm *bench READ bench CONSTANT)
+    Q_PROPERTY(flarestock::GoingBack *goingBack READ goingBack CONSTANT)
     Q_PROPERTY(flarestock::LabelForm *labels READ labels CONSTANT)
+    Q_PROPERTY(flarestock::PlaceForm *place READ place CONSTANT)
     Q_PROPERTY(flarestock::Rows *more READ more CONSTANT)
     Q_PROPERTY(flarestock::WhatIsThis *whatIsThis READ whatIsThis CONSTANT)
 public:
@@ -70,7 +74,9 @@ public:
     [[nodiscard]] PartPanel *panel() { return &m_panel; }
     [[nodiscard]] StockForm *form() { return &m_form; }
     [[nodiscard]] BenchForm *bench() { return &m_bench; }
+    [[nodiscard]] GoingBack *goingBack() { return &m_goingBack; }
     [[nodiscard]] LabelForm *labels() { return &m_labels; }
+    [[nodiscard]] PlaceForm *place() { return &m_place; }
     /// What else can be done with what is in hand, besides form()'s deeds: deedCells().
     [[nodiscard]] Rows *more() { return &m_more; }
     [[nodiscard]] WhatIsThis *whatIsThis() { return &m_what; }
@@ -116,7 +122,9 @@ private:
     PartPanel m_panel;
     StockForm m_form;
     BenchForm m_bench;
+    GoingBack m_goingBack;
     LabelForm m_labels;
+    PlaceForm m_place;
     Rows m_more;
     WhatIsThis m_what;
     Errand m_making; ///< Last: they wait for their workers before the rest goes.

@@ -14,6 +14,10 @@ Column {
     required property string figure
     required property bool flagged
     required property string says
+    required property string back // The movement that can be taken back; empty: none.
+
+    signal backAsked()
+    signal reached(Item item) // It has the keyboard.
 
     spacing: 1
     Accessible.role: Accessible.StaticText
@@ -53,14 +57,37 @@ Column {
             strong: true
         }
     }
-    Words {
-        visible: text !== ""
+    Item {
         width: root.width
-        bottomPadding: 3
-        text: root.flagged ? qsTr("! %1").arg(root.detail) : root.detail
-        small: true
-        strong: root.flagged
-        color: root.flagged ? Theme.caution : Theme.quiet
-        wrapMode: Text.Wrap
+        height: Math.max(note.height, again.visible ? again.height : 0)
+        visible: note.text !== "" || again.visible
+
+        Words {
+            id: note
+
+            width: parent.width - (again.visible ? again.width + 6 : 0)
+            bottomPadding: 3
+            text: root.flagged ? qsTr("! %1").arg(root.detail) : root.detail
+            small: true
+            strong: root.flagged
+            color: root.flagged ? Theme.caution : Theme.quiet
+            wrapMode: Text.Wrap
+        }
+        DeskButton {
+            id: again
+
+            objectName: "takeBackEvent"
+            anchors.right: parent.right
+            visible: root.back !== ""
+            framed: false
+            small: true
+            text: qsTr("take back …")
+            Accessible.name: qsTr("take back: %1").arg(root.says)
+            onClicked: root.backAsked()
+            onActiveFocusChanged: {
+                if (activeFocus)
+                    root.reached(again);
+            }
+        }
     }
 }

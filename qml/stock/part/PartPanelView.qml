@@ -19,6 +19,7 @@ FocusScope {
     property bool busy: false
 
     signal asked(string deed, string why)
+    signal backAsked(string movement, string what)
     signal gone()
 
     function enter() {
@@ -145,6 +146,8 @@ FocusScope {
 
                 CardLine {
                     width: column.width
+                    onBackAsked: root.backAsked(back, title)
+                    onReached: item => root.show(item)
                 }
             }
             DeskButton {

@@ -151,8 +151,8 @@ std::vector<Row> openFields(const DeedSubject &subject)
                         {BenchWords::tr("it is still a piece"),
                          BenchWords::tr("nothing is left of it: a pack, a kit")},
                         part.says("kit") || part.says("pack") ? 1 : 0),
-            typedField("costs", BenchWords::tr("what all of a part in it cost"), {},
-                       BenchWords::tr("BK-460=12.50; none: by what it is offered for"))};
+            typedField("costs", BenchWords::tr("what one of them cost, if not by its offer"), {},
+                       QStringLiteral("BK-460=12.50; CL-T60=4.00"))};
 }
 
 } // namespace

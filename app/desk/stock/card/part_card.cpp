@@ -14,6 +14,8 @@
 
 #include <QDateTime>
 
+#include <set>
+
 namespace flarestock {
 
 namespace {
@@ -92,6 +94,10 @@ public:
         const QString head = CardWords::tr("what happened");
         if (m_asked.movements == nullptr || m_entry.part == nullptr)
             return;
+        for (const Movement &one : *m_asked.movements) {
+            if (one.reverses)
+                m_reversed.insert(*one.reverses);
+        }
         std::size_t shown = 0;
         for (auto at = m_asked.movements->rbegin();
              at != m_asked.movements->rend() && shown < m_asked.events; ++at, ++shown)
@@ -130,6 +136,7 @@ private:
         QString detail;
         QString figure;
         bool flagged;
+        QString back = {}; ///< The movement that can be taken back.
     };
     void add(const QString &head, const Line &line)
     {
@@ -139,7 +146,7 @@ private:
         says.removeAll(QString());
         m_rows.push_back({QString::number(m_rows.size()),
                           {isFirst ? head : QString(), line.title, line.detail, line.figure,
-                           line.flagged, says.join(QStringLiteral(", "))}});
+                           line.flagged, says.join(QStringLiteral(", ")), line.back}});
     }
     Line eventOf(const Movement &one) const
     {
@@ -158,7 +165,9 @@ private:
         }
         if (one.newCondition)
             detail.append(CardWords::tr("%1 from then on").arg(saidCondition(*one.newCondition)));
-        return {title, detail.join(QStringLiteral(", ")), amount(one.quantity), false};
+        const bool isOver = one.reverses || m_reversed.contains(one.id);
+        return {title, detail.join(QStringLiteral(", ")), amount(one.quantity), false,
+                isOver ? QString() : said(one.id.text())};
     }
     static QString saidAs(AwayAs as)
     {
@@ -186,6 +195,7 @@ private:
     const StockEntry &m_entry;
     std::vector<Row> m_rows;
     QString m_head;
+    std::set<MovementId> m_reversed; ///< What was taken back already.
 };
 
 } // namespace
@@ -218,7 +228,8 @@ std::vector<Row> portRows(const Part &part)
 QStringList cardCells()
 {
     return {QStringLiteral("head"),   QStringLiteral("title"),   QStringLiteral("detail"),
-            QStringLiteral("figure"), QStringLiteral("flagged"), QStringLiteral("says")};
+            QStringLiteral("figure"), QStringLiteral("flagged"), QStringLiteral("says"),
+            QStringLiteral("back")};
 }
 
 std::vector<Row> cardRows(const CardAsked &asked)

@@ -35,7 +35,8 @@ struct CardAsked {
 /// Which pieces a key of lyingRows() names; nothing where it names none.
 [[nodiscard]] std::optional<BalanceKey> lyingAt(const StockEntry &entry, const QString &key);
 
-/// head title detail figure flagged says; rows of one head stand together.
+/// head title detail figure flagged says back; rows of one head stand together. `back` is the id of
+/// a movement that can be taken back; empty where there is none.
 [[nodiscard]] QStringList cardCells();
 [[nodiscard]] std::vector<Row> cardRows(const CardAsked &asked);
 

@@ -109,7 +109,7 @@ Result<Action> broughtIn(const FilledIn &filled, const Workshop &shop, const By 
 {
     return cameIn({filled.subject.entry->number, filled.typed("quantity"), filled.chosen("from"),
                    filled.typed("to"), filled.typed("cost"), filled.typed("lot"),
-                   filled.typed("document"), filled.typed("useBy"), NobodySaid},
+                   filled.typed("document"), filled.typed("useBy"), filled.chosen("owner")},
                   shop, by);
 }
 

@@ -59,6 +59,8 @@ private:
     [[nodiscard]] QString titleOf(const std::string &id) const
     {
         const Workshop &shop = *m_subject.book->workshop;
+        if (id.empty())
+            return DeedWords::tr("whoever comes");
         if (id.rfind("build|", 0) == 0) {
             const BuildPlan *plan = shop.build(id.substr(6));
             return DeedWords::tr("build: %1")
@@ -128,6 +130,7 @@ void addReceiving(Fields &fields, const DeedSubject &subject)
     fields.typed("document", DeedWords::tr("delivery note"), {}, {});
     fields.typed("useBy", DeedWords::tr("may be used until"), {},
                  DeedWords::tr("2027-03-31, where it ages"));
+    fields.oneOf("owner", DeedWords::tr("for which car alone"));
 }
 
 void addLevel(Fields &fields, const DeedSubject &subject)
@@ -219,6 +222,9 @@ std::vector<std::string> choicesOf(StockDeed deed, const char *field, const Deed
         add(PlaceKind::Repair);
     } else if (deed == StockDeed::Receive && std::string_view(field) == "from") {
         add(PlaceKind::Supplier);
+    } else if (deed == StockDeed::Receive && std::string_view(field) == "owner") {
+        ids.emplace_back();
+        add(PlaceKind::Car);
     }
     return ids;
 }

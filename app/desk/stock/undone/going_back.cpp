@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/desk/stock/undone/going_back.h"
+
+#include "app/desk/stock/stock_rows.h"
+#include "app/desk/words/spoken.h"
+#include "app/stockroom/taking_back.h"
+#include "app/workshop/clock.h"
+
+namespace flarestock {
+
+namespace {
+
+constexpr int MovementsSaid = 6;
+
+/// What goes which way, a movement a line.
+QStringList saidBack(const Action &action, const Workshop &shop, Units units)
+{
+    QStringList says;
+    for (const Movement &one : action.movements) {
+        const Part *part = shop.part(one.part);
+        if (says.size() == MovementsSaid) {
+            says.append(GoingBack::tr("and %1 more")
+                            .arg(static_cast<qsizetype>(action.movements.size()) - says.size()));
+            break;
+        }
+        says.append(GoingBack::tr("%1 of %2 goes back, %3 → %4")
+                        .arg(part == nullptr ? QString::number(one.quantity)
+                                             : saidStock(one.quantity, *part, units),
+                             said(one.part), said(one.from), said(one.to)));
+    }
+    return says;
+}
+
+} // namespace
+
+bool GoingBack::begin(const QString &movement, const QString &what)
+{
+    const auto id = MovementId::parse(movement.toStdString());
+    if (!id || !m_read || isReading())
+        return false;
+    pen().hear();
+    m_movement = *id;
+    m_what = what;
+    m_says.clear();
+    ask({{QStringLiteral("why"),
+          {tr("why"), QStringLiteral("typed"), QStringList(), QString(),
+           tr("booked twice, wrong bin")}}});
+    const By by{pen().who().toStdString(), {}, nowMilliseconds(), {}};
+    m_reading.run([this, id = *id, by, read = m_read, units = m_units]() -> Errand::Back {
+        auto says = std::make_shared<QStringList>();
+        const auto done = read([&](ShopFile &file, const Workshop &shop) -> Result<void> {
+            const auto back = movementTakenBack(id, file, shop, by);
+            if (!back)
+                return tl::unexpected(back.error());
+            *says = saidBack(*back, shop, units);
+            return {};
+        });
+        if (!done)
+            *says = {saidProblem(done.error())};
+        return [this, says] {
+            m_says = *says;
+            Q_EMIT outlookChanged();
+        };
+    });
+    Q_EMIT changed();
+    Q_EMIT outlookChanged();
+    return true;
+}
+
+QString GoingBack::caution() const
+{
+    return tr("The book goes back, not the piece: put it where the lines below say. It stays "
+              "written down that it was taken back.");
+}
+
+void GoingBack::finish(const QVariantMap &values)
+{
+    if (!m_movement)
+        return;
+    const std::string why = values.value(QStringLiteral("why")).toString().trimmed().toStdString();
+    pen().act(tr("Gone back: %1.").arg(m_what),
+              [id = *m_movement, why](const ShopFile &file, const Workshop &shop,
+                                      By by) -> Result<ToWrite> {
+                  by.why = why;
+                  auto action = movementTakenBack(id, file, shop, by);
+                  if (!action)
+                      return tl::unexpected(action.error());
+                  return ToWrite(std::move(*action));
+              });
+}
+
+} // namespace flarestock
