@@ -233,10 +233,17 @@ private:
         return end;
     }
 
+    /// Beside sums, or from edge to edge in smaller letters.
+    [[nodiscard]] double noteWidth() const
+    {
+        return m_paper.sums.isEmpty() ? m_width - 2 * CellPad : m_width * 0.5;
+    }
+    [[nodiscard]] QFont noteFont() const { return fontOf(m_paper.sums.isEmpty() ? 8 : 9); }
+
     [[nodiscard]] double sumsHeight() const
     {
         const double note =
-            heightOf(m_paper.note, fontOf(9), m_width * 0.5) + (m_paper.note.isEmpty() ? 0 : 14);
+            heightOf(m_paper.note, noteFont(), noteWidth()) + (m_paper.note.isEmpty() ? 0 : 14);
         return std::max(note, static_cast<double>(m_paper.sums.size()) * 15 + 8) + 2 * Gap;
     }
 
@@ -244,7 +251,7 @@ private:
     {
         if (!m_paper.note.isEmpty()) {
             text({CellPad, y, m_width * 0.5, 14}, QStringLiteral("Note"), fontOf(8));
-            text({CellPad, y + 12, m_width * 0.5, 1000}, m_paper.note, fontOf(9), Wrapped);
+            text({CellPad, y + 12, noteWidth(), 1000}, m_paper.note, noteFont(), Wrapped);
         }
         const double left = m_width * 0.58;
         for (int at = 0; at < m_paper.sums.size(); ++at, y += 15) {

@@ -119,6 +119,29 @@ def pick(folder, shop):
     assert "ignition" in paper, "the cautions are missing"
 
 
+def bench(folder, shop):
+    """Every joint of the bill with its pieces, and each torque as `torque` has it, in its order."""
+    said, rows, cells, paper = written(folder, "build-sheet", "coupe-fuel", "--shop", shop)
+    agree(rows, cells)
+    bill = json.loads(flarestock("bill", "--build", "coupe-fuel", "--shop", shop, "--json"))
+    joins = [step for step in said["steps"] if step["work"] == "join"]
+    assert [step["at"] for step in joins] == [joint["at"] for joint in bill["joints"]] and len(joins) > 10
+    for step, joint in zip(joins, bill["joints"]):
+        pieces = [part for part in joint["through"] if part != "direct"]
+        assert step["what"].startswith(", then ".join(pieces) if pieces else "straight together"), (step, joint)
+        assert " ".join(step["at"].split()[:2]) in paper
+    card = json.loads(flarestock("torque", "--build", "coupe-fuel", "--shop", shop, "--json"))["joints"]
+    figures = [f"{torque['leastNm']:.1f}" for line in card for torque in line["torques"]]
+    assert len(figures) > 10
+    told = " ".join(step["torque"] for step in joins)
+    at = 0
+    for figure in figures:
+        at = told.index(figure, at) + len(figure)
+    for length in (line for step in said["steps"] if step["work"] == "cut" for line in step["what"].split("\n")):
+        assert length.split(":")[0] in paper, length
+    assert said["steps"][-1]["work"] == "test" and "ignition" in paper and "Looked at by" in paper
+
+
 def received(folder, shop):
     number = json.loads(flarestock("order", "new", "--supplier", "TCF", "--line", "AD-3-3 12 at 5.333",
                                    "--line", "AD-8-8 4 at 5.95", "--day", "2026-11-02", "--shop", shop,
@@ -179,6 +202,7 @@ def main():
         due(folder, shop)
         load(folder, shop)
         pick(folder, shop)
+        bench(folder, shop)
         claims(folder, shop, received(folder, shop))
         isWrittenBefore(folder, shop)
 
