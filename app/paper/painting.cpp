@@ -86,9 +86,7 @@ private:
         m_painter.save();
         m_painter.scale(1.0 / Dots, 1.0 / Dots);
         m_painter.setFont(font);
-        m_painter.drawText(
-            QRectF(box.x() * Dots, box.y() * Dots, box.width() * Dots, box.height() * Dots), flags,
-            said);
+        m_painter.drawText(QRectF(box.topLeft() * Dots, box.size() * Dots), flags, said);
         m_painter.restore();
     }
 
@@ -233,17 +231,14 @@ private:
         return end;
     }
 
-    /// Beside sums, or from edge to edge in smaller letters.
-    [[nodiscard]] double noteWidth() const
-    {
-        return m_paper.sums.isEmpty() ? m_width - 2 * CellPad : m_width * 0.5;
-    }
-    [[nodiscard]] QFont noteFont() const { return fontOf(m_paper.sums.isEmpty() ? 8 : 9); }
+    /// Beside sums; without any from edge to edge in smaller letters.
+    [[nodiscard]] bool hasSums() const { return !m_paper.sums.isEmpty(); }
+    [[nodiscard]] double noteWidth() const { return m_width * (hasSums() ? 0.5 : 0.98); }
+    [[nodiscard]] QFont noteFont() const { return fontOf(hasSums() ? 9 : 8); }
 
     [[nodiscard]] double sumsHeight() const
     {
-        const double note =
-            heightOf(m_paper.note, noteFont(), noteWidth()) + (m_paper.note.isEmpty() ? 0 : 14);
+        const double note = 14 + heightOf(m_paper.note, noteFont(), noteWidth()); // 14: its head.
         return std::max(note, static_cast<double>(m_paper.sums.size()) * 15 + 8) + 2 * Gap;
     }
 

@@ -137,7 +137,7 @@ def bench(folder, shop):
     at = 0
     for figure in figures:
         at = told.index(figure, at) + len(figure)
-    for length in (line for step in said["steps"] if step["work"] == "cut" for line in step["what"].split("\n")):
+    for length in (line for step in said["steps"] if step["work"] == "cut" for line in step["what"].split("\n")[1:]):
         assert length.split(":")[0] in paper, length
     assert said["steps"][-1]["work"] == "test" and "ignition" in paper and "Looked at by" in paper
 

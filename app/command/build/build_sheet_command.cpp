@@ -6,7 +6,7 @@
 #include "app/command/papers/paper_options.h"
 #include "app/command/shop_options.h"
 #include "app/command/text_table.h"
-#include "app/sheet/build_sheet.h"
+#include "app/sheet/build/build_sheet.h"
 #include "app/stockroom/asked.h"
 #include "app/workshop/made_up.h"
 

@@ -6,7 +6,7 @@
 #include "app/command/shop_options.h"
 #include "app/command/text_table.h"
 #include "app/garage/cautions.h"
-#include "app/sheet/pick_rows.h"
+#include "app/sheet/build/pick_rows.h"
 #include "app/stockroom/bench/hoses_for_runs.h"
 #include "app/stockroom/handing_out.h"
 #include "app/workshop/made_up.h"

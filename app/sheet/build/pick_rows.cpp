@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 
-#include "app/sheet/pick_rows.h"
+#include "app/sheet/build/pick_rows.h"
 
 #include "app/garage/cautions.h"
 #include "app/stockroom/asked.h"

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 
-#include "app/sheet/build_sheet.h"
+#include "app/sheet/build/build_sheet.h"
 
 #include "app/garage/cautions.h"
 #include "app/workshop/made_up.h"
