@@ -89,6 +89,8 @@ void rememberChoices(Desk &desk, const Look &look)
     QObject::connect(&look, &Look::darkChanged, &look, [&look] { rememberDark(look.isDark()); });
     QObject::connect(&look, &Look::inInchesChanged, &look,
                      [&look] { rememberInches(look.inInches()); });
+    QObject::connect(&look, &Look::languageChanged, &look,
+                     [&look] { rememberLanguage(look.language()); });
     QObject::connect(&desk, &Desk::whoChanged, &desk, [&desk] { rememberWho(desk.who()); });
     const auto recall = [&desk] {
         rememberShop(desk.shopPath());
@@ -118,6 +120,9 @@ int runDesk(QGuiApplication &application, const DeskOptions &options)
     prepareScreens();
     const QTemporaryDir folder;
     Look look(nullptr);
+    look.setLanguage(!options.language.isEmpty() ? options.language
+                     : options.isSeen()          ? lastLanguage()
+                                                 : QStringLiteral("en"));
     Desk desk(nullptr);
     desk.setDeeds({openShopFile, makeDemoFile, {useServerPassword, openShopFile, keepPasswordOf}});
     takeServerPasswords(options);
@@ -140,6 +145,7 @@ int runDesk(QGuiApplication &application, const DeskOptions &options)
                                              : options.units == QStringLiteral("in"));
     if (!screens->load())
         return Failed;
+    screens->follow(look, desk);
     screens->window()->setProperty("area", options.area - 1);
     if (options.selfTest)
         return test(std::move(screens), desk, look);

@@ -3,6 +3,7 @@
 // The area of builds: its screen, the builds to choose from, and the sheets of handing out.
 
 import QtQuick
+import QtQuick.Dialogs
 import Flarestock.Desk
 import Flarestock.Screens
 
@@ -27,6 +28,10 @@ AreaScreen {
     function scan(code: string): bool {
         return sheets.scan(code);
     }
+    function askPapers() {
+        if (Desk.papers.begin())
+            paperSheet.open();
+    }
 
     takesScans: sheets.takesScans
     found: build.found
@@ -34,6 +39,11 @@ AreaScreen {
     findHint: qsTr("Find: pump, -8 orb, 10 micron, od 22.1 mm  (Ctrl+F)")
     findName: qsTr("Find in this build")
 
+    Shortcut {
+        sequence: "Ctrl+P"
+        enabled: root.current && root.build.isOpen
+        onActivated: root.askPapers()
+    }
     Shortcut {
         sequence: "Ctrl+B"
         enabled: Desk.hasShop
@@ -48,6 +58,7 @@ AreaScreen {
         build: root.build
         handing: Desk.handing
         onOtherBuild: chooser.open()
+        onPapersAsked: root.askPapers()
         onStepAsked: step => sheets.open(step)
         onJointAsked: spot => sheets.openJoint(spot)
         onStepExplained: why => root.explained(why)
@@ -58,6 +69,31 @@ AreaScreen {
         builds: Desk.builds
         onChosen: key => Desk.openBuild(key)
         onTemplatesAsked: Desk.templates.ask()
+    }
+    FormSheet {
+        id: paperSheet
+
+        form: Desk.papers
+        busy: Desk.papers.busy
+    }
+    FileDialog {
+        id: paperFile
+
+        objectName: "buildPaperFile"
+        title: Desk.papers.title
+        fileMode: FileDialog.SaveFile
+        defaultSuffix: "pdf"
+        nameFilters: Desk.papers.endings.map(ending => "*." + ending)
+        onAccepted: Desk.papers.write(selectedFile)
+    }
+    Connections {
+        target: Desk.papers
+
+        function onFilled() {
+            paperSheet.close();
+            paperFile.currentFile = paperFile.currentFolder + "/" + Desk.papers.fileName;
+            paperFile.open();
+        }
     }
     HandingSheets {
         id: sheets

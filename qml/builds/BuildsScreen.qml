@@ -25,6 +25,7 @@ FocusScope {
     property bool billFolded: false // A long map then has its room.
 
     signal otherBuild()
+    signal papersAsked()
     signal stepAsked(string step)
     signal jointAsked(string spot)
     signal stepExplained(string why)
@@ -173,6 +174,7 @@ FocusScope {
                     findings: root.build.findings
                     onShown: where => root.showOnMap(where)
                     onMended: finding => root.build.mend(finding)
+                    onPapersAsked: root.papersAsked()
                 }
             }
         }

@@ -17,19 +17,32 @@ FocusScope {
 
     signal shown(string where)
     signal mended(int finding)
+    signal papersAsked()
 
     ColumnLayout {
         anchors.fill: parent
         anchors.margins: 1
         spacing: 0
 
-        Words {
-            text: qsTr("Before you build")
-            strong: true
-            font.pixelSize: Theme.headText
-            leftPadding: 12
-            verticalAlignment: Text.AlignVCenter
+        RowLayout {
+            spacing: Theme.gap
             Layout.preferredHeight: 42
+
+            Words {
+                text: qsTr("Before you build")
+                strong: true
+                font.pixelSize: Theme.headText
+                leftPadding: 12
+                Layout.fillWidth: true
+            }
+            DeskButton {
+                objectName: "papers"
+                text: qsTr("Print…")
+                framed: false
+                Accessible.name: qsTr("Print: build sheet, pick list or line map")
+                Accessible.description: qsTr("Ctrl+P")
+                onClicked: root.papersAsked()
+            }
         }
         ListView {
             id: list

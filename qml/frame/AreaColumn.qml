@@ -17,10 +17,12 @@ Rectangle {
 
     signal asked(int area)
 
-    implicitWidth: 104
+    implicitWidth: Math.max(104, column.implicitWidth)
     color: Theme.side
 
     ColumnLayout {
+        id: column
+
         anchors.fill: parent
         spacing: 0
 
@@ -61,6 +63,18 @@ Rectangle {
                                            : qsTr("say figures of parts in inches, psi and gph")
             Layout.fillWidth: true
             onClicked: Look.inInches = !Look.inInches
+        }
+        DeskButton {
+            readonly property bool isGerman: Look.language === "de"
+
+            objectName: "languageButton"
+            text: isGerman ? "English" : "Deutsch" // Each in its own words, whatever shows now.
+            framed: false
+            small: true
+            padding: 2
+            Accessible.name: isGerman ? "all in English" : "alles auf Deutsch"
+            Layout.fillWidth: true
+            onClicked: Look.language = isGerman ? "en" : "de"
         }
         DeskButton {
             objectName: "lookButton"

@@ -13,6 +13,7 @@ AbstractButton {
     required property int number
     required property bool current
 
+    implicitWidth: 26 + measure.width + 20 // Name and number, also while it is the one that shows.
     implicitHeight: 50
     focusPolicy: Qt.StrongFocus
     Accessible.role: Accessible.PageTab
@@ -51,5 +52,14 @@ AbstractButton {
             small: true
             quiet: true
         }
+    }
+
+    TextMetrics {
+        id: measure
+
+        font.family: Theme.family
+        font.pixelSize: Theme.text
+        font.bold: true
+        text: root.text
     }
 }

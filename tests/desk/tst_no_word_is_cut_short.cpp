@@ -51,6 +51,7 @@ void Pictures::initTestCase()
     QVERIFY(m_desk->openBuild(QStringLiteral("coupe-fuel")));
     m_screens = std::make_unique<Screens>();
     QVERIFY(m_screens->load());
+    m_screens->follow(*m_look, *m_desk);
 }
 
 void Pictures::fontsAreThere()
@@ -125,8 +126,11 @@ void Pictures::showEveryDemoBuildsWholeMap()
 void Pictures::cutNoWordsShort_data()
 {
     QTest::addColumn<QSize>("size");
-    for (const QSize size : {QSize(1024, 640), QSize(1280, 720), QSize(1440, 900)})
-        QTest::newRow(QByteArray::number(size.width()).constData()) << size;
+    QTest::addColumn<QString>("language");
+    for (const QSize size : {QSize(1024, 640), QSize(1280, 720), QSize(1440, 900)}) {
+        for (const QString &language : {QStringLiteral("de"), QStringLiteral("en")})
+            QTest::addRow("%d-%s", size.width(), qPrintable(language)) << size << language;
+    }
 }
 
 /// Whatever the build and what is open on it. In the bill only the row in hand is shown whole, on
@@ -135,6 +139,9 @@ void Pictures::cutNoWordsShort_data()
 void Pictures::cutNoWordsShort()
 {
     QFETCH(QSize, size);
+    QFETCH(QString, language);
+    m_look->setLanguage(language);
+    QCOMPARE(m_look->language(), language);
     QQuickWindow &window = *m_screens->window();
     QStringList cut;
     int texts = 0;

@@ -70,6 +70,14 @@ void BuildDesk::tell(const QString &sentence)
     Q_EMIT changed();
 }
 
+void BuildDesk::sayAgain()
+{
+    m_lastStep.clear();
+    if (isOpen())
+        show();
+    Q_EMIT changed();
+}
+
 void BuildDesk::show()
 {
     m_answers.become(answerRows(m_worked, m_plan, m_refused));

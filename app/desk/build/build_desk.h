@@ -56,6 +56,8 @@ public:
     void close();
     /// The same plan in a shop that has changed. Problem: it cannot be worked out there.
     [[nodiscard]] Result<void> workAnew(WorkOut workOut);
+    /// The same, in the language that the desk speaks now.
+    void sayAgain();
     /// Says what has happened to the build, as the last step.
     void tell(const QString &sentence);
 

@@ -39,8 +39,7 @@ QString saidDayOf(const std::string &day, const std::string &today)
     if (!date.isValid())
         return said(day);
     const bool thisYear = date.year() == dateOf(today).year();
-    return QLocale().toString(date, thisYear ? QStringLiteral("ddd d MMM")
-                                             : QStringLiteral("ddd d MMM yyyy"));
+    return saidDate(date, thisYear ? WithYear::No : WithYear::Yes);
 }
 
 QString saidSupplier(const std::string &id, const Catalogue &catalogue)

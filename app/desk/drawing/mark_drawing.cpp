@@ -79,7 +79,34 @@ void paintBrokenCircle(QPainter *painter, const QColor &ink, double radius)
     painter->drawEllipse(QPointF(0, 0), radius, radius);
 }
 
+void paintShape(QPainter *painter, Standing::Mark mark, const QColor &ink, const QColor &paper)
+{
+    switch (mark) {
+    case Standing::Made:
+        return paintTick(painter, ink, paper);
+    case Standing::Needs:
+        return paintRing(painter, ink, paper);
+    case Standing::Caution:
+        return paintTriangle(painter, ink, paper);
+    case Standing::Trap:
+        return paintCross(painter, ink, paper);
+    case Standing::Open:
+        return paintHalves(painter, ink, paper);
+    case Standing::Note:
+        return paintPage(painter, ink, paper);
+    default:
+        return paintBrokenCircle(painter, ink, 7);
+    }
+}
+
 } // namespace
+
+void paintMark(QPainter *painter, Standing::Mark mark, bool toBuy, const MarkInks &inks)
+{
+    paintShape(painter, mark, inks.ink, inks.paper);
+    if (toBuy && mark != Standing::Short)
+        paintBrokenCircle(painter, inks.ink, 11.4);
+}
 
 MarkDrawing::MarkDrawing(QQuickItem *parent) : QQuickPaintedItem(parent)
 {
@@ -89,26 +116,6 @@ MarkDrawing::MarkDrawing(QQuickItem *parent) : QQuickPaintedItem(parent)
         connect(this, changed, this, [this] { update(); });
 }
 
-void MarkDrawing::paintShape(QPainter *painter) const
-{
-    switch (m_mark) {
-    case Standing::Made:
-        return paintTick(painter, m_ink, m_paper);
-    case Standing::Needs:
-        return paintRing(painter, m_ink, m_paper);
-    case Standing::Caution:
-        return paintTriangle(painter, m_ink, m_paper);
-    case Standing::Trap:
-        return paintCross(painter, m_ink, m_paper);
-    case Standing::Open:
-        return paintHalves(painter, m_ink, m_paper);
-    case Standing::Note:
-        return paintPage(painter, m_ink, m_paper);
-    default:
-        return paintBrokenCircle(painter, m_ink, 7);
-    }
-}
-
 void MarkDrawing::paint(QPainter *painter)
 {
     const double side = std::min(width(), height());
@@ -116,9 +123,7 @@ void MarkDrawing::paint(QPainter *painter)
     painter->translate(width() / 2, height() / 2);
     // With the surrounding circle a mark takes 26 of its units, so that both sizes agree.
     painter->scale(side / 26, side / 26);
-    paintShape(painter);
-    if (m_toBuy && m_mark != Standing::Short)
-        paintBrokenCircle(painter, m_ink, 11.4);
+    paintMark(painter, static_cast<Standing::Mark>(m_mark), m_toBuy, {m_ink, m_paper});
 }
 
 } // namespace flarestock

@@ -13,6 +13,13 @@
 
 namespace flarestock {
 
+/// A mark about the painter's origin, 26 units wide with the circle round it.
+struct MarkInks {
+    QColor ink;
+    QColor paper;
+};
+void paintMark(QPainter *painter, Standing::Mark mark, bool toBuy, const MarkInks &inks);
+
 class MarkDrawing : public QQuickPaintedItem {
     Q_OBJECT
     QML_ELEMENT
@@ -31,8 +38,6 @@ Q_SIGNALS:
     void paperChanged();
 
 private:
-    void paintShape(QPainter *painter) const;
-
     int m_mark = Standing::Made;
     bool m_toBuy = false;
     QColor m_ink;

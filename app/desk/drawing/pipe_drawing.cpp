@@ -40,7 +40,47 @@ QPainterPath bent(const QPolygonF &line)
     return path;
 }
 
+void paintStroke(QPainter *painter, const MapStroke &stroke, const PipeInks &inks)
+{
+    const double thickness = stroke.direct ? 4 : strokeThickness(stroke.boreMm);
+    QPen pen(inks.pipe, thickness, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin);
+    const bool unknown = !stroke.direct && !(stroke.boreMm > 0);
+    if (unknown)
+        pen.setDashPattern({4, 3});
+    const QPainterPath path = bent(stroke.line);
+    painter->setBrush(Qt::NoBrush);
+    if (said(stroke.run) == inks.openedRun) {
+        painter->setPen(
+            QPen(inks.openedInk, thickness + 6, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin));
+        painter->drawPath(path);
+    }
+    if (!unknown && thickness > 5) { // The rim keeps two runs apart where they cross.
+        painter->setPen(QPen(inks.rim, thickness + 3, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin));
+        painter->drawPath(path);
+    }
+    painter->setPen(pen);
+    painter->drawPath(path);
+    if (stroke.direct || stroke.middleLength < 24)
+        return;
+    const double sense = stroke.leftward ? -1 : 1;
+    const double half = std::clamp(thickness * 0.42, 4.0, 6.5);
+    const QPointF tip = stroke.middle + QPointF(sense * half * 0.7, 0);
+    const QColor colour = thickness >= 7 ? inks.arrow : inks.pipe;
+    painter->setPen(QPen(colour, 1.8, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    painter->drawPolyline(
+        QPolygonF({tip - QPointF(sense * half, half), tip, tip - QPointF(sense * half, -half)}));
+}
+
 } // namespace
+
+void paintPipes(QPainter *painter, const MapLayout &map, const PipeInks &inks)
+{
+    painter->setPen(QPen(inks.pipe, 4, Qt::SolidLine, Qt::FlatCap));
+    for (const QLineF &stub : map.stubs)
+        painter->drawLine(stub);
+    for (const MapStroke &stroke : map.strokes)
+        paintStroke(painter, stroke, inks);
+}
 
 PipeDrawing::PipeDrawing(QQuickItem *parent) : QQuickPaintedItem(parent)
 {
@@ -64,47 +104,12 @@ void PipeDrawing::setMap(LineMap *map)
     update();
 }
 
-void PipeDrawing::paintStroke(QPainter *painter, const MapStroke &stroke) const
-{
-    const double thickness = stroke.direct ? 4 : strokeThickness(stroke.boreMm);
-    QPen pen(m_pipe, thickness, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin);
-    const bool unknown = !stroke.direct && !(stroke.boreMm > 0);
-    if (unknown)
-        pen.setDashPattern({4, 3});
-    const QPainterPath path = bent(stroke.line);
-    painter->setBrush(Qt::NoBrush);
-    if (said(stroke.run) == m_openedRun) {
-        painter->setPen(
-            QPen(m_openedInk, thickness + 6, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin));
-        painter->drawPath(path);
-    }
-    if (!unknown && thickness > 5) { // The rim keeps two runs apart where they cross.
-        painter->setPen(QPen(m_rim, thickness + 3, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin));
-        painter->drawPath(path);
-    }
-    painter->setPen(pen);
-    painter->drawPath(path);
-    if (stroke.direct || stroke.middleLength < 24)
-        return;
-    const double sense = stroke.leftward ? -1 : 1;
-    const double half = std::clamp(thickness * 0.42, 4.0, 6.5);
-    const QPointF tip = stroke.middle + QPointF(sense * half * 0.7, 0);
-    const QColor colour = thickness >= 7 ? m_arrow : m_pipe;
-    painter->setPen(QPen(colour, 1.8, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
-    painter->drawPolyline(
-        QPolygonF({tip - QPointF(sense * half, half), tip, tip - QPointF(sense * half, -half)}));
-}
-
 void PipeDrawing::paint(QPainter *painter)
 {
     if (m_map == nullptr)
         return;
     painter->setRenderHint(QPainter::Antialiasing);
-    painter->setPen(QPen(m_pipe, 4, Qt::SolidLine, Qt::FlatCap));
-    for (const QLineF &stub : m_map->layout().stubs)
-        painter->drawLine(stub);
-    for (const MapStroke &stroke : m_map->layout().strokes)
-        paintStroke(painter, stroke);
+    paintPipes(painter, m_map->layout(), {m_pipe, m_rim, m_arrow, m_openedRun, m_openedInk});
 }
 
 } // namespace flarestock

@@ -15,6 +15,15 @@
 
 namespace flarestock {
 
+struct PipeInks {
+    QColor pipe;
+    QColor rim; ///< Keeps two runs apart where they cross: the ground's.
+    QColor arrow;
+    QString openedRun = {}; ///< Has a rim of `openedInk`; empty for none.
+    QColor openedInk = {};
+};
+void paintPipes(QPainter *painter, const MapLayout &map, const PipeInks &inks);
+
 class PipeDrawing : public QQuickPaintedItem {
     Q_OBJECT
     QML_ELEMENT
@@ -39,8 +48,6 @@ Q_SIGNALS:
     void openedInkChanged();
 
 private:
-    void paintStroke(QPainter *painter, const MapStroke &stroke) const;
-
     QPointer<LineMap> m_map;
     QColor m_pipe;
     QColor m_rim;

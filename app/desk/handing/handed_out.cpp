@@ -2,6 +2,7 @@
 
 #include "app/desk/handing/handed_out.h"
 
+#include "app/desk/words/condition_words.h"
 #include "app/desk/words/spoken.h"
 
 #include <QCoreApplication>
@@ -220,7 +221,7 @@ std::vector<Row> inCarRows(const HandedOut &handed, const Workshop &workshop, Un
         const QString number = said(one.part->number);
         const QString quantity = amount(one.quantity, *one.part, units);
         const QString lot = said(one.key.lot);
-        const QString condition = said(text(one.key.condition));
+        const QString condition = saidCondition(one.key.condition);
         rows.push_back(
             {pickKey(one.key),
              {number, said(one.part->description), quantity,

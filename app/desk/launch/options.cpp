@@ -30,7 +30,7 @@ void readPassword(const QCommandLineParser &parser, DeskOptions &options)
     options.keepPassword = parser.isSet(QStringLiteral("keep-password"));
 }
 
-/// Whether area, theme and units are among those that there are.
+/// Whether area, theme, units and language are among those that there are.
 Result<void> areKnown(const DeskOptions &options)
 {
     if (options.area < 1 || options.area > 6)
@@ -41,6 +41,9 @@ Result<void> areKnown(const DeskOptions &options)
     if (!options.units.isEmpty() && options.units != QStringLiteral("in") &&
         options.units != QStringLiteral("mm"))
         return problem("--units", "is neither in nor mm", "Write one of them.");
+    if (!options.language.isEmpty() && options.language != QStringLiteral("en") &&
+        options.language != QStringLiteral("de"))
+        return problem("--language", "is neither en nor de", "Write one of them.");
     return {};
 }
 
@@ -54,6 +57,7 @@ Result<DeskOptions> readOptions(const QStringList &words)
                                   QStringLiteral("1"));
     const QCommandLineOption theme(QStringLiteral("theme"), {}, QStringLiteral("light|dark"));
     const QCommandLineOption units(QStringLiteral("units"), {}, QStringLiteral("in|mm"));
+    const QCommandLineOption language(QStringLiteral("language"), {}, QStringLiteral("en|de"));
     const QCommandLineOption selfTest(QStringLiteral("self-test"));
     const QCommandLineOption screenshot(QStringLiteral("screenshot"), {}, QStringLiteral("FILE"));
     const QCommandLineOption size(QStringLiteral("size"), {}, QStringLiteral("WxH"),
@@ -62,8 +66,8 @@ Result<DeskOptions> readOptions(const QStringList &words)
     const QCommandLineOption help(QStringLiteral("help"));
     const QCommandLineOption version(QStringLiteral("version"));
     QCommandLineParser parser;
-    parser.addOptions(
-        {shop, build, area, theme, units, selfTest, screenshot, size, scale, help, version});
+    parser.addOptions({shop, build, area, theme, units, language, selfTest, screenshot, size, scale,
+                       help, version});
     parser.addOption(QCommandLineOption(QStringLiteral("password-fd"), {}, QStringLiteral("N")));
     parser.addOption(QCommandLineOption(QStringLiteral("password-stdin")));
     parser.addOption(QCommandLineOption(QStringLiteral("keep-password")));
@@ -78,6 +82,7 @@ Result<DeskOptions> readOptions(const QStringList &words)
     options.theme = parser.value(theme);
     options.area = parser.value(area).toInt();
     options.units = parser.value(units);
+    options.language = parser.value(language);
     options.selfTest = parser.isSet(selfTest);
     readPassword(parser, options);
     options.screenshot = parser.value(screenshot);
@@ -89,11 +94,10 @@ Result<DeskOptions> readOptions(const QStringList &words)
     options.size = *wanted;
     if (const auto known = areKnown(options); !known)
         return tl::unexpected(known.error());
-    if (parser.isSet(scale)) {
+    if (parser.isSet(scale))
         options.scale = parser.value(scale).toDouble();
-        if (!(options.scale >= 0.5 && options.scale <= 4))
-            return problem("--scale", "is no scale", "Write a number from 0.5 to 4, like 1.5.");
-    }
+    if (parser.isSet(scale) && !(options.scale >= 0.5 && options.scale <= 4))
+        return problem("--scale", "is no scale", "Write a number from 0.5 to 4, like 1.5.");
     return options;
 }
 
@@ -114,6 +118,7 @@ QString optionsHelp()
         "  --area N             the area to begin with: 1 builds, 2 stock …\n"
         "  --theme light|dark   paper or dark screen; without it as last time\n"
         "  --units in|mm        in, psi, gph or mm, bar, L/h; without it as last time\n"
+        "  --language en|de     English or German; without it as last time, else as the system\n"
         "  --scale NUMBER       0.5 to 4: everything so much larger or smaller\n"
         "  --screenshot FILE    writes a picture of the screen as PNG and ends\n"
         "  --size WxH           the size of that picture before scaling, 1440x900\n"

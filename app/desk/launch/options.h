@@ -18,6 +18,7 @@ struct DeskOptions {
     int area = 1;              ///< As Alt and its number show it.
     QString theme;             ///< "light", "dark" or empty: as last time.
     QString units;             ///< "in", "mm" or empty: as last time, else as the locale has it.
+    QString language;          ///< "en", "de" or empty: as last time, else as the system speaks.
     int passwordFrom = -1;     ///< The descriptor that a server's password comes from; -1: none.
     bool keepPassword = false; ///< In the desktop's keyring.
     bool selfTest = false;

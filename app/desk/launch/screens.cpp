@@ -2,6 +2,9 @@
 
 #include "app/desk/launch/screens.h"
 
+#include "app/desk/shop/desk.h"
+#include "app/desk/shop/look.h"
+
 #include <QFont>
 #include <QGuiApplication>
 #include <QQmlError>
@@ -33,6 +36,14 @@ bool Screens::load()
 {
     m_engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Flarestock/Screens/Main.qml")));
     return window() != nullptr;
+}
+
+void Screens::follow(Look &look, Desk &desk)
+{
+    QObject::connect(&look, &Look::languageChanged, &m_engine, [this, &desk] {
+        desk.sayAgain();
+        m_engine.retranslate();
+    });
 }
 
 QQuickWindow *Screens::window() const

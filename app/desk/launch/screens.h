@@ -11,6 +11,9 @@ class QQuickWindow;
 
 namespace flarestock {
 
+class Desk;
+class Look;
+
 /// Fonts, style and import path; call after the application is made and before the first engine.
 void prepareScreens();
 
@@ -21,6 +24,8 @@ public:
     [[nodiscard]] bool load();
     [[nodiscard]] QQuickWindow *window() const;
     [[nodiscard]] QQmlApplicationEngine &engine() { return m_engine; }
+    /// The words of the screens and of what the desk says follow the look's language.
+    void follow(Look &look, Desk &desk);
     /// Every warning of the engine so far.
     [[nodiscard]] const QStringList &warnings() const { return m_warnings; }
 

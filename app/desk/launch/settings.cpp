@@ -2,6 +2,7 @@
 
 #include "app/desk/launch/settings.h"
 
+#include "app/desk/language/language.h"
 #include "app/desk/words/units.h"
 
 #include <QSettings>
@@ -88,6 +89,19 @@ void rememberInches(bool inInches)
 {
     QSettings(QLatin1String(Organisation), QLatin1String(Application))
         .setValue(QStringLiteral("inches"), inInches);
+}
+
+QString lastLanguage()
+{
+    return QSettings(QLatin1String(Organisation), QLatin1String(Application))
+        .value(QStringLiteral("language"), languageOfSystem())
+        .toString();
+}
+
+void rememberLanguage(const QString &language)
+{
+    QSettings(QLatin1String(Organisation), QLatin1String(Application))
+        .setValue(QStringLiteral("language"), language);
 }
 
 } // namespace flarestock

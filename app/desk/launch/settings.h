@@ -21,5 +21,8 @@ void rememberSketches(const QString &shop, const QString &sketches);
 /// As last chosen; where nothing was, as the person's locale has it.
 [[nodiscard]] bool wasInInches();
 void rememberInches(bool inInches);
+/// As last chosen; where nothing was, as the person's system speaks.
+[[nodiscard]] QString lastLanguage();
+void rememberLanguage(const QString &language);
 
 } // namespace flarestock

@@ -89,6 +89,7 @@ void Desk::listen()
     connect(m_stock.place(), &PlaceForm::wrote, this, tellAndRead);
     connect(m_service.paper(), &PaperForm::told, &m_build, &BuildDesk::tell);
     connect(&m_templates, &TemplateDesk::told, &m_build, &BuildDesk::tell);
+    connect(&m_papers, &BuildPapers::told, &m_build, &BuildDesk::tell);
     connect(&m_server, &AtServer::opened, this, &Desk::showFromServer);
     connect(&m_pen, &Pen::changed, this, &Desk::stepsChanged);
     connect(&m_pen, &Pen::wrote, this,
@@ -208,6 +209,7 @@ void Desk::become(ShopOnDesk shop)
 void Desk::tellAreas(bool isOther)
 {
     m_pen.setShop(m_shop);
+    m_papers.setShop(m_shop);
     m_stock.setShop(m_shop, isOther);
     m_anywhere.setShop(m_shop);
     m_buying.setShop(m_shop, isOther);
@@ -215,6 +217,17 @@ void Desk::tellAreas(bool isOther)
     m_service.setShop(m_shop, isOther);
     m_parts.setShop(m_shop, isOther);
     m_templates.setShop(m_shop, isOther);
+}
+
+void Desk::sayAgain()
+{
+    if (!m_hasShop)
+        return;
+    tellAreas(true);
+    m_builds.become(buildRows(m_shop));
+    m_build.sayAgain();
+    m_backups.setShop(m_shop.backups);
+    say(tr("nothing unsaved"));
 }
 
 void Desk::setWho(const QString &who)

@@ -9,6 +9,7 @@
 #include "app/desk/buying/buying_desk.h"
 #include "app/desk/find/find_anywhere.h"
 #include "app/desk/handing/handing_out.h"
+#include "app/desk/papers/build_papers.h"
 #include "app/desk/parts/parts_desk.h"
 #include "app/desk/service/service_desk.h"
 #include "app/desk/shop/at_server.h"
@@ -41,6 +42,7 @@ class Desk : public QObject {
     Q_PROPERTY(flarestock::Rows *builds READ builds CONSTANT)
     Q_PROPERTY(flarestock::BuildDesk *build READ build CONSTANT)
     Q_PROPERTY(flarestock::HandingOut *handing READ handing CONSTANT)
+    Q_PROPERTY(flarestock::BuildPapers *papers READ papers CONSTANT)
     Q_PROPERTY(flarestock::StockDesk *stock READ stock CONSTANT)
     Q_PROPERTY(flarestock::FindAnywhere *anywhere READ anywhere CONSTANT)
     Q_PROPERTY(flarestock::BuyingDesk *buying READ buying CONSTANT)
@@ -79,6 +81,7 @@ public:
     [[nodiscard]] Rows *builds() { return &m_builds; }
     [[nodiscard]] BuildDesk *build() { return &m_build; }
     [[nodiscard]] HandingOut *handing() { return &m_handing; }
+    [[nodiscard]] BuildPapers *papers() { return &m_papers; }
     [[nodiscard]] StockDesk *stock() { return &m_stock; }
     [[nodiscard]] BuyingDesk *buying() { return &m_buying; }
     [[nodiscard]] TrailerDesk *trailer() { return &m_trailer; }
@@ -114,6 +117,8 @@ public:
     Q_INVOKABLE bool openShop(const QUrl &file);
     /// Makes the demo shop in the person's documents and opens it.
     Q_INVOKABLE bool makeDemo();
+    /// Says all that it says once more: in another language.
+    void sayAgain();
     bool openShopFile(const QString &file);
     bool makeDemoIn(const QString &file);
     /// Writes what waits to be kept, now.
@@ -161,6 +166,7 @@ private:
     BuildDesk m_build;
     Pen m_pen;
     HandingOut m_handing{m_pen};
+    BuildPapers m_papers{m_pen, m_build};
     StockDesk m_stock{m_pen};
     FindAnywhere m_anywhere;
     BuyingDesk m_buying{m_pen};

@@ -2,6 +2,8 @@
 
 #include "app/desk/shop/look.h"
 
+#include "app/desk/language/language.h"
+
 #include <cassert>
 
 namespace flarestock {
@@ -44,6 +46,18 @@ void Look::setInInches(bool inInches)
         return;
     m_inInches = inInches;
     Q_EMIT inInchesChanged();
+}
+
+void Look::setLanguage(const QString &language)
+{
+    if (language == m_language)
+        return;
+    if (!speak(language)) {
+        speak(m_language);
+        return;
+    }
+    m_language = language;
+    Q_EMIT languageChanged();
 }
 
 } // namespace flarestock

@@ -83,7 +83,7 @@ QString StockRows::due(const StockEntry &entry) const
     if (some.isEmpty() || entry.due.empty())
         return some;
     const QDate day = QDate::fromString(said(entry.due), Qt::ISODate);
-    return tr("%1, %2").arg(some, QLocale().toString(day, QStringLiteral("ddd d MMM")));
+    return tr("%1, %2").arg(some, saidDate(day, WithYear::No));
 }
 
 QString StockRows::says(const StockEntry &entry) const

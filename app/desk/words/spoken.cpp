@@ -60,7 +60,14 @@ QString saidDate(std::string_view iso, const QLocale &locale)
     const QDate date = QDate::fromString(said(iso), Qt::ISODate);
     if (!date.isValid())
         return said(iso);
-    return locale.toString(date, QStringLiteral("ddd d MMM yyyy"));
+    return saidDate(date, WithYear::Yes, locale);
+}
+
+QString saidDate(const QDate &day, WithYear year, const QLocale &locale)
+{
+    const bool hasDot = locale.language() == QLocale::German; // "12. Dez"
+    const QString form = hasDot ? QStringLiteral("ddd d. MMM") : QStringLiteral("ddd d MMM");
+    return locale.toString(day, year == WithYear::Yes ? form + QStringLiteral(" yyyy") : form);
 }
 
 QString saidProblem(const Problem &problem)

@@ -13,6 +13,7 @@
 #include "model/exact/problem.h"
 #include "model/exact/quantity.h"
 
+#include <QDate>
 #include <QLocale>
 #include <QString>
 
@@ -35,6 +36,11 @@ namespace flarestock {
 [[nodiscard]] QString saidQuantity(const Quantity &quantity, const QLocale &locale = QLocale());
 /// "Sat 12 Dec 2026" of an ISO date; the text itself where it is none.
 [[nodiscard]] QString saidDate(std::string_view iso, const QLocale &locale = QLocale());
+
+/// The same of a day; without its year "Sat 12 Dec".
+enum class WithYear : bool { No, Yes };
+[[nodiscard]] QString saidDate(const QDate &day, WithYear year = WithYear::Yes,
+                               const QLocale &locale = QLocale());
 
 /// A problem as one sentence, without what it advises for who types commands.
 [[nodiscard]] QString saidProblem(const Problem &problem);

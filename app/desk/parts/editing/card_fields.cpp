@@ -33,9 +33,9 @@ struct Named {
 using NamedFields = std::map<std::string, Named, std::less<>>;
 
 /// Titles and examples; the examples are in the catalogue's own spelling. Of what all parts have …
-const NamedFields &namedOfAll()
+NamedFields namedOfAll()
 {
-    static const NamedFields All = {
+    return {
         {"part", {FieldWords::tr("part number"), QStringLiteral("AD-66")}},
         {"kind", {FieldWords::tr("kind"), {}}},
         {"description",
@@ -51,48 +51,45 @@ const NamedFields &namedOfAll()
         {"box", {FieldWords::tr("in the box besides it"), QStringLiteral("2 x CL-10; BR-460")}},
         {"fitting", {FieldWords::tr("fitting it uses up"), QStringLiteral("1 x BK-R")}},
         {"substitutes", {FieldWords::tr("can be replaced by"), QStringLiteral("AD-67; AD-68")}}};
-    return All;
 }
 
 /// … and of what some kinds have.
-const NamedFields &namedOfSome()
+NamedFields namedOfSome()
 {
-    static const NamedFields All = {
-        {"construction", {FieldWords::tr("series"), QStringLiteral("PTFE-S")}},
-        {"dash", {FieldWords::tr("hose size"), QStringLiteral("8")}},
-        {"bore", {FieldWords::tr("inside"), QStringLiteral("10.4 mm")}},
-        {"bend radius", {FieldWords::tr("bends to"), QStringLiteral("3 in")}},
-        {"liner", {FieldWords::tr("inside lining"), QStringLiteral("PTFE")}},
-        {"conductive", {FieldWords::tr("conducts"), {}}},
-        {"clamped", {FieldWords::tr("under a clamp"), {}}},
-        {"fits", {FieldWords::tr("for hose series"), QStringLiteral("PTFE-S; PTFE-C")}},
-        {"angle", {FieldWords::tr("bend, degrees"), QStringLiteral("45")}},
-        {"allowance", {FieldWords::tr("takes up of the length"), QStringLiteral("22 mm")}},
-        {"tube", {FieldWords::tr("outside"), QStringLiteral("3/8")}},
-        {"micron", {FieldWords::tr("holds back, µm"), QStringLiteral("10")}},
-        {"basis", {FieldWords::tr("micron basis"), {}}},
-        {"beta", {FieldWords::tr("beta"), QStringLiteral("75")}},
-        {"medium", {FieldWords::tr("made of"), QStringLiteral("stainless mesh")}},
-        {"element", {FieldWords::tr("its element"), QStringLiteral("EG-10")}},
-        {"serviceable", {FieldWords::tr("can be opened"), {}}},
-        {"flow", {FieldWords::tr("flow"), QStringLiteral("600 L/h")}},
-        {"clean loss", {FieldWords::tr("loses when clean"), QStringLiteral("9 kPa")}},
-        {"washable", {FieldWords::tr("can be washed"), {}}},
-        {"curve", {FieldWords::tr("pump curve"), QStringLiteral("3 bar @ 13.5 V = 255 L/h")}},
-        {"amps", {FieldWords::tr("amperes"), QStringLiteral("12")}},
-        {"electric", {FieldWords::tr("electric"), {}}},
-        {"position", {FieldWords::tr("sits"), {}}},
-        {"low", {FieldWords::tr("pressure from"), QStringLiteral("35 psi")}},
-        {"high", {FieldWords::tr("pressure to"), QStringLiteral("75 psi")}},
-        {"designation", {FieldWords::tr("ring"), QStringLiteral("AS568-906")}},
-        {"crush", {FieldWords::tr("crush washer"), {}}},
-        {"thread", {FieldWords::tr("goes over"), QStringLiteral("M10x1.0")}},
-        {"passage", {FieldWords::tr("passes dirt up to, µm"), QStringLiteral("10")}},
-        {"volume", {FieldWords::tr("holds"), QStringLiteral("60 L")}},
-        {"sock", {FieldWords::tr("strainer inside"), {}}},
-        {"gauge", {FieldWords::tr("gauge, AWG"), QStringLiteral("12")}},
-        {"wide open", {FieldWords::tr("takes wide open"), QStringLiteral("0.5 psi")}}};
-    return All;
+    return {{"construction", {FieldWords::tr("series"), QStringLiteral("PTFE-S")}},
+            {"dash", {FieldWords::tr("hose size"), QStringLiteral("8")}},
+            {"bore", {FieldWords::tr("inside"), QStringLiteral("10.4 mm")}},
+            {"bend radius", {FieldWords::tr("bends to"), QStringLiteral("3 in")}},
+            {"liner", {FieldWords::tr("inside lining"), QStringLiteral("PTFE")}},
+            {"conductive", {FieldWords::tr("conducts"), {}}},
+            {"clamped", {FieldWords::tr("under a clamp"), {}}},
+            {"fits", {FieldWords::tr("for hose series"), QStringLiteral("PTFE-S; PTFE-C")}},
+            {"angle", {FieldWords::tr("bend, degrees"), QStringLiteral("45")}},
+            {"allowance", {FieldWords::tr("takes up of the length"), QStringLiteral("22 mm")}},
+            {"tube", {FieldWords::tr("outside"), QStringLiteral("3/8")}},
+            {"micron", {FieldWords::tr("holds back, µm"), QStringLiteral("10")}},
+            {"basis", {FieldWords::tr("micron basis"), {}}},
+            {"beta", {FieldWords::tr("beta"), QStringLiteral("75")}},
+            {"medium", {FieldWords::tr("made of"), QStringLiteral("stainless mesh")}},
+            {"element", {FieldWords::tr("its element"), QStringLiteral("EG-10")}},
+            {"serviceable", {FieldWords::tr("can be opened"), {}}},
+            {"flow", {FieldWords::tr("flow"), QStringLiteral("600 L/h")}},
+            {"clean loss", {FieldWords::tr("loses when clean"), QStringLiteral("9 kPa")}},
+            {"washable", {FieldWords::tr("can be washed"), {}}},
+            {"curve", {FieldWords::tr("pump curve"), QStringLiteral("3 bar @ 13.5 V = 255 L/h")}},
+            {"amps", {FieldWords::tr("amperes"), QStringLiteral("12")}},
+            {"electric", {FieldWords::tr("electric"), {}}},
+            {"position", {FieldWords::tr("sits"), {}}},
+            {"low", {FieldWords::tr("pressure from"), QStringLiteral("35 psi")}},
+            {"high", {FieldWords::tr("pressure to"), QStringLiteral("75 psi")}},
+            {"designation", {FieldWords::tr("ring"), QStringLiteral("AS568-906")}},
+            {"crush", {FieldWords::tr("crush washer"), {}}},
+            {"thread", {FieldWords::tr("goes over"), QStringLiteral("M10x1.0")}},
+            {"passage", {FieldWords::tr("passes dirt up to, µm"), QStringLiteral("10")}},
+            {"volume", {FieldWords::tr("holds"), QStringLiteral("60 L")}},
+            {"sock", {FieldWords::tr("strainer inside"), {}}},
+            {"gauge", {FieldWords::tr("gauge, AWG"), QStringLiteral("12")}},
+            {"wide open", {FieldWords::tr("takes wide open"), QStringLiteral("0.5 psi")}}};
 }
 
 /// A bypass is a pressure of a filter, and yes or no of a regulator.
@@ -110,8 +107,8 @@ Named namedOf(const std::string &heading, Kind kind)
         return kind == Kind::Regulator
                    ? Named{FieldWords::tr("surplus goes back"), {}}
                    : Named{FieldWords::tr("bypass opens at"), QStringLiteral("2 bar")};
-    for (const NamedFields *named : {&namedOfAll(), &namedOfSome()}) {
-        if (const auto found = named->find(heading); found != named->end())
+    for (const NamedFields &named : {namedOfAll(), namedOfSome()}) {
+        if (const auto found = named.find(heading); found != named.end())
             return found->second;
     }
     return {said(heading), {}};

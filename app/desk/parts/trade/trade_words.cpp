@@ -73,7 +73,7 @@ QString tradeTitle(SheetKind kind, const std::string &heading)
     if (heading == "supplier")
         return kind == SheetKind::Offers ? TradeWords::tr("supplier")
                                          : TradeWords::tr("short name");
-    static const std::map<std::string, QString> All = {
+    const std::map<std::string, QString> All = {
         {"name", TradeWords::tr("name")},
         {"supplier part", TradeWords::tr("the supplier's own number")},
         {"prices", TradeWords::tr("prices, from a quantity on")},

@@ -157,7 +157,7 @@ private:
             title = CardWords::tr("%1 at %2").arg(saidDeed(one.deed), said(one.to));
         if (one.reverses)
             title = CardWords::tr("taken back: %1").arg(title);
-        QStringList detail{QLocale().toString(at.date(), QStringLiteral("ddd d MMM yyyy"))};
+        QStringList detail{saidDate(at.date())};
         for (const std::string &some :
              {one.newLot.value_or(one.lot), one.document, one.who, one.why}) {
             if (!some.empty())

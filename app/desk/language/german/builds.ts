@@ -1,0 +1,1403 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de" sourcelanguage="en">
+<context>
+    <name>AnswerStrip</name>
+    <message>
+        <source>fewer ▴</source>
+        <translation>weniger ▴</translation>
+    </message>
+    <message>
+        <source>all %1 ▾</source>
+        <translation>alle %1 ▾</translation>
+    </message>
+    <message>
+        <source>fewer answers</source>
+        <translation>weniger Angaben</translation>
+    </message>
+    <message>
+        <source>all answers</source>
+        <translation>alle Angaben</translation>
+    </message>
+</context>
+<context>
+    <name>AnswerTag</name>
+    <message>
+        <source>%1: not accepted</source>
+        <translation>%1: nicht angenommen</translation>
+    </message>
+</context>
+<context>
+    <name>Answers</name>
+    <message>
+        <source>worked out: %1</source>
+        <translation>errechnet: %1</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1, worked out</source>
+        <translation>%1, errechnet</translation>
+    </message>
+    <message>
+        <source>from the shelf</source>
+        <translation>aus dem Lager</translation>
+    </message>
+    <message>
+        <source>fewest pieces</source>
+        <translation>wenigste Teile</translation>
+    </message>
+    <message>
+        <source>least money</source>
+        <translation>am günstigsten</translation>
+    </message>
+    <message>
+        <source>prefer</source>
+        <translation>bevorzugt</translation>
+    </message>
+</context>
+<context>
+    <name>BetterSlip</name>
+    <message>
+        <source>⚐ %1</source>
+        <translation>⚐ %1</translation>
+    </message>
+    <message>
+        <source>take %1</source>
+        <translation>mit %1</translation>
+    </message>
+</context>
+<context>
+    <name>Bill</name>
+    <message>
+        <source>the whole build</source>
+        <translation>der ganze Aufbau</translation>
+    </message>
+    <message numerus="yes">
+        <source>cut in %n pieces</source>
+        <translation>
+            <numerusform>in %n Stück geschnitten</numerusform>
+            <numerusform>in %n Stücke geschnitten</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>no price</source>
+        <translation>kein Preis</translation>
+    </message>
+    <message>
+        <source>other currency</source>
+        <translation>andere Währung</translation>
+    </message>
+    <message>
+        <source>need %1</source>
+        <translation>Bedarf %1</translation>
+    </message>
+    <message>
+        <source>free here %1</source>
+        <translation>hier frei %1</translation>
+    </message>
+    <message>
+        <source>in the trailer %1</source>
+        <translation>im Anhänger %1</translation>
+    </message>
+    <message>
+        <source>in the car %1</source>
+        <translation>im Auto %1</translation>
+    </message>
+    <message>
+        <source>not short</source>
+        <translation>fehlt nicht</translation>
+    </message>
+    <message>
+        <source>short %1</source>
+        <translation>fehlt %1</translation>
+    </message>
+    <message>
+        <source>on the way %1</source>
+        <translation>unterwegs %1</translation>
+    </message>
+    <message>
+        <source>each %1</source>
+        <translation>Preis %1</translation>
+    </message>
+    <message>
+        <source>cost %1</source>
+        <translation>Betrag %1</translation>
+    </message>
+</context>
+<context>
+    <name>BillEntry</name>
+    <message>
+        <source>%1  ·  tool, comes back</source>
+        <translation>%1  ·  Werkzeug, kommt zurück</translation>
+    </message>
+    <message>
+        <source>for %1</source>
+        <translation>für %1</translation>
+    </message>
+    <message>
+        <source>short %1</source>
+        <translation>fehlt %1</translation>
+    </message>
+</context>
+<context>
+    <name>BillHead</name>
+    <message>
+        <source>part, and what it is</source>
+        <translation>Teil und was es ist</translation>
+    </message>
+    <message>
+        <source>why</source>
+        <translation>warum</translation>
+    </message>
+    <message>
+        <source>need</source>
+        <translation>Bedarf</translation>
+    </message>
+    <message>
+        <source>free here</source>
+        <translation>hier frei</translation>
+    </message>
+    <message>
+        <source>in the trailer</source>
+        <translation>im Anhänger</translation>
+    </message>
+    <message>
+        <source>in the car</source>
+        <translation>im Auto</translation>
+    </message>
+    <message>
+        <source>short</source>
+        <translation>fehlt</translation>
+    </message>
+    <message>
+        <source>on the way</source>
+        <translation>unterwegs</translation>
+    </message>
+    <message>
+        <source>each</source>
+        <translation>Preis</translation>
+    </message>
+    <message>
+        <source>cost</source>
+        <translation>Betrag</translation>
+    </message>
+</context>
+<context>
+    <name>BillLedger</name>
+    <message>
+        <source>Bill</source>
+        <translation>Stückliste</translation>
+    </message>
+    <message>
+        <source>Bill of materials</source>
+        <translation>Stückliste</translation>
+    </message>
+    <message>
+        <source>by station</source>
+        <translation>nach Station</translation>
+    </message>
+    <message>
+        <source>by kind</source>
+        <translation>nach Art</translation>
+    </message>
+    <message>
+        <source>bill of materials</source>
+        <translation>Stückliste</translation>
+    </message>
+    <message>
+        <source>total</source>
+        <translation>Summe</translation>
+    </message>
+    <message>
+        <source>total %1</source>
+        <translation>Summe %1</translation>
+    </message>
+    <message>
+        <source>unfold ▴</source>
+        <translation>auf ▴</translation>
+    </message>
+    <message>
+        <source>fold away ▾</source>
+        <translation>zu ▾</translation>
+    </message>
+    <message>
+        <source>unfold the bill</source>
+        <translation>Stückliste aufklappen</translation>
+    </message>
+    <message>
+        <source>fold the bill away, for more of the map</source>
+        <translation>Stückliste zuklappen, für mehr Platz im Leitungsplan</translation>
+    </message>
+</context>
+<context>
+    <name>BuildChooser</name>
+    <message>
+        <source>builds and templates</source>
+        <translation>Aufbauten und Vorlagen</translation>
+    </message>
+</context>
+<context>
+    <name>BuildLine</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>BuildTitle</name>
+    <message>
+        <source>Other build…</source>
+        <translation>Anderer…</translation>
+    </message>
+    <message>
+        <source>Ctrl+B</source>
+        <translation>Strg+B</translation>
+    </message>
+    <message>
+        <source>Is everything here?</source>
+        <translation>Ist alles da?</translation>
+    </message>
+    <message>
+        <source>Is anything stopped?</source>
+        <translation>Hält etwas auf?</translation>
+    </message>
+</context>
+<context>
+    <name>BuildsArea</name>
+    <message>
+        <source>Nothing in this build has all these words.</source>
+        <translation>Nichts in diesem Aufbau hat alle diese Wörter.</translation>
+    </message>
+    <message>
+        <source>Find: pump, -8 orb, 10 micron, od 22.1 mm  (Ctrl+F)</source>
+        <translation>Suchen: pump, -8 orb, od 22,1 mm  (Strg+F)</translation>
+    </message>
+    <message>
+        <source>Find in this build</source>
+        <translation>In diesem Aufbau suchen</translation>
+    </message>
+</context>
+<context>
+    <name>Caliper</name>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>wants %1</source>
+        <translation>verlangt %1</translation>
+    </message>
+    <message>
+        <source>could be made with %1</source>
+        <translation>ginge auch mit %1</translation>
+    </message>
+    <message>
+        <source>%1; %2 in %3</source>
+        <translation>%1; %2 in %3</translation>
+    </message>
+    <message>
+        <source>no thread</source>
+        <translation>kein Gewinde</translation>
+    </message>
+</context>
+<context>
+    <name>Detail</name>
+    <message>
+        <source>not in the catalogue</source>
+        <translation>nicht im Katalog</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keins</translation>
+    </message>
+    <message>
+        <source>no line in the catalogue: %1</source>
+        <translation>keine Leitung im Katalog: %1</translation>
+    </message>
+    <message>
+        <source>the other end</source>
+        <translation>das andere Ende</translation>
+    </message>
+    <message>
+        <source>nothing in the catalogue joins these</source>
+        <translation>nichts im Katalog verbindet diese beiden</translation>
+    </message>
+    <message>
+        <source>buy or make a piece with these two ends</source>
+        <translation>ein Stück mit diesen zwei Enden kaufen oder anfertigen</translation>
+    </message>
+    <message>
+        <source>from the shelf</source>
+        <translation>aus dem Lager</translation>
+    </message>
+    <message>
+        <source>fewest pieces</source>
+        <translation>wenigste Teile</translation>
+    </message>
+    <message>
+        <source>least money</source>
+        <translation>am günstigsten</translation>
+    </message>
+    <message>
+        <source>nothing to buy</source>
+        <translation>nichts zu kaufen</translation>
+    </message>
+    <message numerus="yes">
+        <source>leaves %n short</source>
+        <translation>
+            <numerusform>dann fehlt %n</numerusform>
+            <numerusform>dann fehlen %n</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>leaves %n short: %1</source>
+        <translation>
+            <numerusform>dann fehlt %n: %1</numerusform>
+            <numerusform>dann fehlen %n: %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>straight together</source>
+        <translation>direkt zusammen</translation>
+    </message>
+    <message>
+        <source>no price</source>
+        <translation>kein Preis</translation>
+    </message>
+    <message numerus="yes">
+        <source>; %n to buy</source>
+        <translation>
+            <numerusform>; %n zu kaufen</numerusform>
+            <numerusform>; %n zu kaufen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>ways to make it</source>
+        <translation>Möglichkeiten</translation>
+    </message>
+    <message>
+        <source>Your pick stays. %1 would now be taken: %2, %3.</source>
+        <translation>Die Wahl bleibt. Jetzt würde %1 genommen: %2, %3.</translation>
+    </message>
+    <message>
+        <source>bore not published</source>
+        <translation>Innenmaß nicht angegeben</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>nothing in the catalogue makes this line</source>
+        <translation>nichts im Katalog ergibt diese Leitung</translation>
+    </message>
+    <message>
+        <source>no piece long enough (%1)</source>
+        <translation>kein Stück lang genug (%1)</translation>
+    </message>
+    <message>
+        <source>line, %1 to %2</source>
+        <translation>Leitung, %1 bis %2</translation>
+    </message>
+    <message>
+        <source>no other line suits the fluid</source>
+        <translation>keine andere Leitung passt zur Flüssigkeit</translation>
+    </message>
+    <message>
+        <source>hose and tube that suit the fluid</source>
+        <translation>Schläuche und Rohre, die zur Flüssigkeit passen</translation>
+    </message>
+    <message>
+        <source>asked for: %1, %2</source>
+        <translation>verlangt: %1, %2</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>no piece long enough here</source>
+        <translation>hier ist kein Stück lang genug</translation>
+    </message>
+    <message>
+        <source>a piece long enough is here</source>
+        <translation>hier ist ein Stück lang genug</translation>
+    </message>
+    <message>
+        <source>Your pick stays. %1 would now be taken: %2.</source>
+        <translation>Die Wahl bleibt. Jetzt würde %1 genommen: %2.</translation>
+    </message>
+    <message>
+        <source>leaves 1 short</source>
+        <translation>dann fehlt 1</translation>
+    </message>
+    <message>
+        <source>parts that meet the demand</source>
+        <translation>Teile, die der Anforderung genügen</translation>
+    </message>
+    <message>
+        <source>nothing in the catalogue meets this station&apos;s demand</source>
+        <translation>nichts im Katalog genügt der Anforderung dieser Station</translation>
+    </message>
+    <message>
+        <source>not on the shelf</source>
+        <translation>nicht im Lager</translation>
+    </message>
+    <message>
+        <source>same total</source>
+        <translation>gleiche Summe</translation>
+    </message>
+    <message>
+        <source>total %1%2</source>
+        <translation>Summe %1%2</translation>
+    </message>
+    <message>
+        <source>nothing closes the %1</source>
+        <translation>bleibt offen: %1</translation>
+    </message>
+    <message>
+        <source>stop: %1</source>
+        <translation>Halt: %1</translation>
+    </message>
+    <message>
+        <source>leaves short: %1</source>
+        <translation>dann fehlt: %1</translation>
+    </message>
+    <message>
+        <source>no longer short: %1</source>
+        <translation>fehlt nicht mehr: %1</translation>
+    </message>
+    <message>
+        <source>none here</source>
+        <translation>keins hier</translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <translation>%1 in %2</translation>
+    </message>
+</context>
+<context>
+    <name>DoneSheet</name>
+    <message>
+        <source>Build done: the leak test</source>
+        <translation>Aufbau fertig: die Dichtprüfung</translation>
+    </message>
+    <message>
+        <source>Depressurise before a joint is opened, catch the fluid, no ignition source, eye and skin protection, extinguisher at hand. A gas under pressure bursts where a liquid only leaks: no more than the weakest part is rated for, and stand aside.</source>
+        <translation>Vor dem Öffnen einer Verbindung den Druck ablassen, die Flüssigkeit auffangen, keine Zündquelle, Augen- und Hautschutz, Feuerlöscher griffbereit. Unter Gasdruck birst, was bei Flüssigkeit nur leckt: nur so viel Druck, wie für das schwächste Teil zugelassen ist, und seitlich stehen.</translation>
+    </message>
+    <message>
+        <source>with what</source>
+        <translation>womit</translation>
+    </message>
+    <message>
+        <source>with what: air, water, the fluid itself</source>
+        <translation>womit: Luft, Wasser, die Flüssigkeit selbst</translation>
+    </message>
+    <message>
+        <source>at which pressure</source>
+        <translation>bei welchem Druck</translation>
+    </message>
+    <message>
+        <source>at which pressure, with its unit</source>
+        <translation>bei welchem Druck, mit Einheit</translation>
+    </message>
+    <message>
+        <source>for how long</source>
+        <translation>wie lange</translation>
+    </message>
+    <message>
+        <source>who has seen it too</source>
+        <translation>wer es noch gesehen hat</translation>
+    </message>
+    <message>
+        <source>who has seen it too: brakes need it</source>
+        <translation>wer es noch gesehen hat: bei Bremsen nötig</translation>
+    </message>
+    <message>
+        <source>what else was seen</source>
+        <translation>was sonst zu sehen war</translation>
+    </message>
+    <message>
+        <source>it held</source>
+        <translation>hat gehalten</translation>
+    </message>
+    <message>
+        <source>it leaked</source>
+        <translation>war undicht</translation>
+    </message>
+    <message>
+        <source>Write it down: build done</source>
+        <translation>Eintragen: Aufbau fertig</translation>
+    </message>
+    <message>
+        <source>Write it down: it leaked</source>
+        <translation>Eintragen: war undicht</translation>
+    </message>
+    <message>
+        <source>Done with the test that stands</source>
+        <translation>Fertig mit der vorhandenen Prüfung</translation>
+    </message>
+    <message>
+        <source>Back to the build  Esc</source>
+        <translation>Zurück zum Aufbau  Esc</translation>
+    </message>
+</context>
+<context>
+    <name>Find</name>
+    <message>
+        <source>could be made with %1</source>
+        <translation>ginge auch mit %1</translation>
+    </message>
+</context>
+<context>
+    <name>FindingList</name>
+    <message>
+        <source>Before you build</source>
+        <translation>Vor dem Bauen</translation>
+    </message>
+    <message>
+        <source>findings, gravest first</source>
+        <translation>Befunde, die schwersten zuerst</translation>
+    </message>
+    <message>
+        <source>No finding in the data entered. That proves no joint tight.</source>
+        <translation>Kein Befund in den eingetragenen Daten. Dass eine Verbindung dicht ist, beweist das nicht.</translation>
+    </message>
+    <message>
+        <source>Advice from the data entered, not a safety certificate: the series&apos; rulebook, the part maker&apos;s data and local codes come first; have fuel and brake work checked by someone qualified.</source>
+        <translation>Rat aus den eingetragenen Daten, kein Sicherheitsnachweis: Reglement der Serie, Angaben des Teileherstellers und örtliche Vorschriften gehen vor; Arbeiten an Kraftstoff und Bremsen von einer Fachkraft prüfen lassen.</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>Drucken…</translation>
+    </message>
+    <message>
+        <source>Print: build sheet, pick list or line map</source>
+        <translation>Drucken: Aufbaublatt, Entnahmeliste oder Leitungsplan</translation>
+    </message>
+    <message>
+        <source>Ctrl+P</source>
+        <translation>Strg+P</translation>
+    </message>
+</context>
+<context>
+    <name>FindingSlip</name>
+    <message>
+        <source>%1  ·  %2</source>
+        <translation>%1  ·  %2</translation>
+    </message>
+</context>
+<context>
+    <name>Findings</name>
+    <message>
+        <source>let the pick go</source>
+        <translation>Wahl aufheben</translation>
+    </message>
+    <message>
+        <source>join directly</source>
+        <translation>direkt verbinden</translation>
+    </message>
+    <message>
+        <source>use %1</source>
+        <translation>mit %1</translation>
+    </message>
+    <message>
+        <source>source: %1</source>
+        <translation>Quelle: %1</translation>
+    </message>
+</context>
+<context>
+    <name>GiveBackSheet</name>
+    <message>
+        <source>Give back</source>
+        <translation>Zurückgeben</translation>
+    </message>
+    <message>
+        <source>How much of it, to which place (type or scan the bin), and what it is from now on.</source>
+        <translation>Wie viel davon, an welchen Platz (Fach tippen oder scannen), und was es ab jetzt ist.</translation>
+    </message>
+    <message>
+        <source>what is in the car</source>
+        <translation>was im Auto ist</translation>
+    </message>
+    <message>
+        <source>Nothing of this build is in the car now.</source>
+        <translation>Von diesem Aufbau ist jetzt nichts im Auto.</translation>
+    </message>
+    <message>
+        <source>Back to the build  Esc</source>
+        <translation>Zurück zum Aufbau  Esc</translation>
+    </message>
+</context>
+<context>
+    <name>HandingOut</name>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Reserve</source>
+        <translation>Reservieren</translation>
+    </message>
+    <message>
+        <source>The build is done; open it again first.</source>
+        <translation>Der Aufbau ist fertig; erst wieder öffnen.</translation>
+    </message>
+    <message>
+        <source>Nothing to reserve: what is free for the build, it has.</source>
+        <translation>Nichts zu reservieren: Was für den Aufbau frei ist, hat er schon.</translation>
+    </message>
+    <message>
+        <source>Promises to the build what is free for it, %1 lines.</source>
+        <translation>Reserviert für den Aufbau, was frei ist; Zeilen: %1.</translation>
+    </message>
+    <message>
+        <source>Pick</source>
+        <translation>Entnehmen</translation>
+    </message>
+    <message>
+        <source>The walk past the bins: %1 to take.</source>
+        <translation>Der Gang an den Fächern entlang: %1 zu entnehmen.</translation>
+    </message>
+    <message>
+        <source>Nothing to pick: reserve first what the build shall have.</source>
+        <translation>Nichts zu entnehmen: Erst reservieren, was der Aufbau haben soll.</translation>
+    </message>
+    <message>
+        <source>Give back</source>
+        <translation>Zurückgeben</translation>
+    </message>
+    <message>
+        <source>What was issued and not used goes back to its place.</source>
+        <translation>Was ausgegeben und nicht gebraucht wurde, kommt zurück an seinen Platz.</translation>
+    </message>
+    <message>
+        <source>Nothing to give back: nothing was issued to the build.</source>
+        <translation>Nichts zurückzugeben: An den Aufbau wurde nichts ausgegeben.</translation>
+    </message>
+    <message>
+        <source>Open again</source>
+        <translation>Wieder öffnen</translation>
+    </message>
+    <message>
+        <source>The build is done; this opens it again.</source>
+        <translation>Der Aufbau ist fertig; dies öffnet ihn wieder.</translation>
+    </message>
+    <message>
+        <source>Build done</source>
+        <translation>Fertig</translation>
+    </message>
+    <message>
+        <source>Asks for the leak test, then the build is done.</source>
+        <translation>Fragt nach der Dichtprüfung, dann ist der Aufbau fertig.</translation>
+    </message>
+    <message>
+        <source>cut %1</source>
+        <translation>ablängen: %1</translation>
+    </message>
+    <message>
+        <source>%1: take %2 of %3</source>
+        <translation>%1: %2 von %3 entnehmen</translation>
+    </message>
+    <message>
+        <source>taken</source>
+        <translation>entnommen</translation>
+    </message>
+    <message>
+        <source>not taken yet</source>
+        <translation>noch nicht entnommen</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>Not found: %1.</source>
+        <translation>Nicht gefunden: %1.</translation>
+    </message>
+    <message>
+        <source>No leak test is written down yet.</source>
+        <translation>Noch keine Dichtprüfung eingetragen.</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation>%1 und %2</translation>
+    </message>
+    <message>
+        <source>The newest leak test: %1, %2 held %3, %4, by %5.</source>
+        <translation>Die neueste Dichtprüfung: %1, %2 für %3 gehalten, %4, von %5.</translation>
+    </message>
+    <message>
+        <source>passed</source>
+        <translation>bestanden</translation>
+    </message>
+    <message>
+        <source>failed</source>
+        <translation>nicht bestanden</translation>
+    </message>
+</context>
+<context>
+    <name>InCarLine</name>
+    <message>
+        <source>%1  ·  %2</source>
+        <translation>%1  ·  %2</translation>
+    </message>
+    <message>
+        <source>%1 in the car, %2  ·  %3</source>
+        <translation>%1 im Auto, %2  ·  %3</translation>
+    </message>
+    <message>
+        <source>how much of %1 goes back</source>
+        <translation>wie viel von %1 zurückgeht</translation>
+    </message>
+    <message>
+        <source>where %1 goes</source>
+        <translation>wohin %1 kommt</translation>
+    </message>
+    <message>
+        <source>as it was</source>
+        <translation>wie bisher</translation>
+    </message>
+    <message>
+        <source>used and good</source>
+        <translation>gebraucht und gut</translation>
+    </message>
+    <message>
+        <source>to be checked</source>
+        <translation>zu prüfen</translation>
+    </message>
+    <message>
+        <source>not to be used</source>
+        <translation>gesperrt</translation>
+    </message>
+    <message>
+        <source>what %1 is from now on</source>
+        <translation>was %1 ab jetzt ist</translation>
+    </message>
+    <message>
+        <source>Give back</source>
+        <translation>Zurückgeben</translation>
+    </message>
+    <message>
+        <source>give %1 back</source>
+        <translation>%1 zurückgeben</translation>
+    </message>
+</context>
+<context>
+    <name>LineMap</name>
+    <message>
+        <source>%1 m</source>
+        <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <translation>%1 mm</translation>
+    </message>
+    <message>
+        <source>, picked, something else would now be taken</source>
+        <translation>, gewählt, jetzt würde etwas anderes genommen</translation>
+    </message>
+    <message>
+        <source>, picked</source>
+        <translation>, gewählt</translation>
+    </message>
+    <message>
+        <source>no part</source>
+        <translation>kein Teil</translation>
+    </message>
+    <message>
+        <source>none meets the demand</source>
+        <translation>keins genügt</translation>
+    </message>
+    <message>
+        <source>station %1: no part meets the demand</source>
+        <translation>Station %1: kein Teil genügt der Anforderung</translation>
+    </message>
+    <message>
+        <source>station %1: %2, %3</source>
+        <translation>Station %1: %2, %3</translation>
+    </message>
+    <message>
+        <source>, not on the shelf</source>
+        <translation>, nicht im Lager</translation>
+    </message>
+    <message>
+        <source>return</source>
+        <translation>Rücklauf</translation>
+    </message>
+    <message>
+        <source>back to the %1</source>
+        <translation>zurück zu: %1</translation>
+    </message>
+    <message>
+        <source>joint %1, %2 to %3: %4</source>
+        <translation>Verbindung %1, %2 an %3: %4</translation>
+    </message>
+    <message numerus="yes">
+        <source>, %n to buy</source>
+        <translation>
+            <numerusform>, %n zu kaufen</numerusform>
+            <numerusform>, %n zu kaufen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>, found</source>
+        <translation>, gefunden</translation>
+    </message>
+    <message>
+        <source>no line: %1</source>
+        <translation>keine Leitung: %1</translation>
+    </message>
+    <message>
+        <source>run %1, %2, %3</source>
+        <translation>Strang %1, %2, %3</translation>
+    </message>
+</context>
+<context>
+    <name>LineMapView</name>
+    <message>
+        <source>line map, in the order of the flow</source>
+        <translation>Leitungsplan, in Flussrichtung</translation>
+    </message>
+</context>
+<context>
+    <name>MapPaper</name>
+    <message>
+        <source>made for each other</source>
+        <translation>füreinander gemacht</translation>
+    </message>
+    <message>
+        <source>with ring, washer or sealant</source>
+        <translation>mit Ring, Scheibe oder Dichtmittel</translation>
+    </message>
+    <message>
+        <source>caution</source>
+        <translation>Vorsicht</translation>
+    </message>
+    <message>
+        <source>leaks, jams or loose</source>
+        <translation>undicht, klemmt oder lose</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>dashed: to buy</source>
+        <translation>gestrichelt: zu kaufen</translation>
+    </message>
+</context>
+<context>
+    <name>MapPlate</name>
+    <message>
+        <source>⚐ %1</source>
+        <translation>⚐ %1</translation>
+    </message>
+    <message>
+        <source>⚑ %1</source>
+        <translation>⚑ %1</translation>
+    </message>
+</context>
+<context>
+    <name>MarkKey</name>
+    <message>
+        <source>made for each other</source>
+        <translation>füreinander gemacht</translation>
+    </message>
+    <message>
+        <source>with ring, washer or sealant</source>
+        <translation>mit Ring, Scheibe oder Dichtmittel</translation>
+    </message>
+    <message>
+        <source>caution</source>
+        <translation>Vorsicht</translation>
+    </message>
+    <message>
+        <source>leaks, jams or loose</source>
+        <translation>undicht, klemmt oder lose</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>dashed: to buy</source>
+        <translation>gestrichelt: zu kaufen</translation>
+    </message>
+    <message>
+        <source>⚑ picked   ⚐ picked, better found</source>
+        <translation>⚑ gewählt   ⚐ gewählt, Besseres gefunden</translation>
+    </message>
+</context>
+<context>
+    <name>OpenedPanel</name>
+    <message>
+        <source>opened: %1</source>
+        <translation>geöffnet: %1</translation>
+    </message>
+    <message>
+        <source>⚑ picked by you: it stays</source>
+        <translation>⚑ selbst gewählt</translation>
+    </message>
+    <message>
+        <source>let go</source>
+        <translation>Wahl aufheben</translation>
+    </message>
+    <message>
+        <source>let the pick go</source>
+        <translation>Wahl aufheben</translation>
+    </message>
+    <message>
+        <source>source: %1</source>
+        <translation>Quelle: %1</translation>
+    </message>
+</context>
+<context>
+    <name>PartTabs</name>
+    <message>
+        <source>Line map</source>
+        <translation>Leitungsplan</translation>
+    </message>
+    <message>
+        <source>Bill and findings: %1</source>
+        <translation>Stückliste und Befunde: %1</translation>
+    </message>
+    <message>
+        <source>Bill: %1</source>
+        <translation>Stückliste: %1</translation>
+    </message>
+    <message>
+        <source>Before you build: %1</source>
+        <translation>Vor dem Bauen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>PickLine</name>
+    <message>
+        <source>%1  ·  %2</source>
+        <translation>%1  ·  %2</translation>
+    </message>
+</context>
+<context>
+    <name>PickSheet</name>
+    <message>
+        <source>Pick, in the order of the bins</source>
+        <translation>Entnehmen, in der Reihenfolge der Fächer</translation>
+    </message>
+    <message>
+        <source>Space, a touch or a scan ticks what is in the hand.</source>
+        <translation>Leertaste, Antippen oder Scannen hakt ab, was in der Hand ist.</translation>
+    </message>
+    <message>
+        <source>what to take where</source>
+        <translation>was wo zu entnehmen ist</translation>
+    </message>
+    <message>
+        <source>typed or scanned: %1, Enter looks for it</source>
+        <translation>getippt oder gescannt: %1, Enter sucht es</translation>
+    </message>
+    <message>
+        <source>Issue what is ticked: %1 of %2</source>
+        <translation>Abgehaktes ausgeben: %1 von %2</translation>
+    </message>
+    <message>
+        <source>Issue all</source>
+        <translation>Alles ausgeben</translation>
+    </message>
+    <message>
+        <source>Back to the build  Esc</source>
+        <translation>Zurück zum Aufbau  Esc</translation>
+    </message>
+</context>
+<context>
+    <name>QuestionTag</name>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+</context>
+<context>
+    <name>RunLabel</name>
+    <message>
+        <source>%1  ·  %2</source>
+        <translation>%1  ·  %2</translation>
+    </message>
+</context>
+<context>
+    <name>StepsRow</name>
+    <message>
+        <source>writing into the shop</source>
+        <translation>wird in die Werkstatt eingetragen</translation>
+    </message>
+</context>
+<context>
+    <name>WayButton</name>
+    <message>
+        <source>%1, %2, %3</source>
+        <translation>%1, %2, %3</translation>
+    </message>
+</context>
+<context>
+    <name>WhatIsThisSheet</name>
+    <message>
+        <source>What is this?</source>
+        <translation>Was ist das?</translation>
+    </message>
+    <message>
+        <source>Measure over the crests of an outside thread, or between those of an inside one.</source>
+        <translation>Beim Außengewinde über die Spitzen messen, beim Innengewinde zwischen den Spitzen.</translation>
+    </message>
+    <message>
+        <source>caliper at %1</source>
+        <translation>Messschieber auf %1</translation>
+    </message>
+    <message>
+        <source>outside thread</source>
+        <translation>Außengewinde</translation>
+    </message>
+    <message>
+        <source>inside thread</source>
+        <translation>Innengewinde</translation>
+    </message>
+    <message>
+        <source>diameter over the crests</source>
+        <translation>Durchmesser über die Spitzen</translation>
+    </message>
+    <message>
+        <source>diameter between the crests</source>
+        <translation>Durchmesser zwischen den Spitzen</translation>
+    </message>
+    <message>
+        <source>diameter: 22.1 mm, 0.87 in</source>
+        <translation>Durchmesser: 22,1 mm oder 0,87 in</translation>
+    </message>
+    <message>
+        <source>pitch</source>
+        <translation>Steigung</translation>
+    </message>
+    <message>
+        <source>pitch, by gauge: 14 tpi, 1.5 mm</source>
+        <translation>Steigung, mit Lehre: 14 tpi oder 1,5 mm</translation>
+    </message>
+    <message>
+        <source>what it can be</source>
+        <translation>was es sein kann</translation>
+    </message>
+    <message>
+        <source>Show all of these in stock</source>
+        <translation>Alle davon im Lager zeigen</translation>
+    </message>
+    <message>
+        <source>Another fitting</source>
+        <translation>Andere Verschraubung</translation>
+    </message>
+    <message>
+        <source>Back to the stock  Esc</source>
+        <translation>Zurück zum Lager  Esc</translation>
+    </message>
+</context>
+<context>
+    <name>flarestock::BuildDesk</name>
+    <message>
+        <source>%1 is open.</source>
+        <translation>%1 ist geöffnet.</translation>
+    </message>
+    <message>
+        <source>%1 from %2 to %3</source>
+        <translation>%1 von %2 auf %3</translation>
+    </message>
+    <message>
+        <source>%1: worked out again</source>
+        <translation>%1: wieder errechnet</translation>
+    </message>
+    <message>
+        <source>ways to make joints: %1</source>
+        <translation>Verbindungen bilden: %1</translation>
+    </message>
+    <message>
+        <source>Not done: %1</source>
+        <translation>Nicht ausgeführt: %1</translation>
+    </message>
+    <message>
+        <source>%1: no line changed</source>
+        <translation>%1: keine Zeile geändert</translation>
+    </message>
+    <message>
+        <source>%1: 1 line changed</source>
+        <translation>%1: 1 Zeile geändert</translation>
+    </message>
+    <message>
+        <source>%1: %2 lines changed</source>
+        <translation>%1: %2 Zeilen geändert</translation>
+    </message>
+    <message>
+        <source>, total %1 → %2</source>
+        <translation>, Summe %1 → %2</translation>
+    </message>
+    <message>
+        <source>Not taken back: %1</source>
+        <translation>Nicht zurückgenommen: %1</translation>
+    </message>
+    <message>
+        <source>Taken back: %1</source>
+        <translation>Zurückgenommen: %1</translation>
+    </message>
+    <message>
+        <source>line, %1 to %2</source>
+        <translation>Leitung, %1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 picked</source>
+        <translation>%1: %2 gewählt</translation>
+    </message>
+    <message>
+        <source>%1: pick let go</source>
+        <translation>%1: Wahl aufgehoben</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>build by %1</source>
+        <translation>bis %1</translation>
+    </message>
+    <message>
+        <source>template tried out, not planned</source>
+        <translation>Vorlage ausprobiert, nicht geplant</translation>
+    </message>
+    <message>
+        <source>all %1 lines are here</source>
+        <translation>alle %1 Zeilen sind da</translation>
+    </message>
+    <message>
+        <source>all %1 lines, %2 joints open</source>
+        <translation>alle %1 Zeilen, offene Verbindungen: %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2 lines short</source>
+        <translation>%1 von %2 fehlen</translation>
+    </message>
+    <message>
+        <source>no finding stops it</source>
+        <translation>kein Befund hält auf</translation>
+    </message>
+    <message>
+        <source>no stop</source>
+        <translation>kein Halt</translation>
+    </message>
+    <message>
+        <source>1 stop</source>
+        <translation>1 Halt</translation>
+    </message>
+    <message>
+        <source>%1 stops</source>
+        <translation>%1 Halt</translation>
+    </message>
+    <message>
+        <source>1 caution</source>
+        <translation>1 Vorsicht</translation>
+    </message>
+    <message>
+        <source>%1 cautions</source>
+        <translation>%1 Vorsicht</translation>
+    </message>
+    <message>
+        <source>%1 lines  ·  %2 of %3 joints fit</source>
+        <translation>Zeilen: %1  ·  passende Verbindungen: %2 von %3</translation>
+    </message>
+    <message>
+        <source>  ·  %1 without a price, not in the total</source>
+        <translation>  ·  %1 ohne Preis, nicht in der Summe</translation>
+    </message>
+</context>
+<context>
+    <name>flarestock::BuildPapers</name>
+    <message>
+        <source>build sheet: each step with rings and torques</source>
+        <translation>Aufbaublatt: jeder Schritt mit Ringen und Anzugsmomenten</translation>
+    </message>
+    <message>
+        <source>line map, as on the screen</source>
+        <translation>Leitungsplan, wie auf dem Bildschirm</translation>
+    </message>
+    <message>
+        <source>pick list: what lies where</source>
+        <translation>Entnahmeliste: was wo liegt</translation>
+    </message>
+    <message>
+        <source>which</source>
+        <translation>welches</translation>
+    </message>
+    <message>
+        <source>paper</source>
+        <translation>Papier</translation>
+    </message>
+    <message>
+        <source>A3, for the map</source>
+        <translation>A3, für den Plan</translation>
+    </message>
+    <message>
+        <source>Papers of %1</source>
+        <translation>Papiere von %1</translation>
+    </message>
+    <message>
+        <source>Of the build as it stands on the desk now.</source>
+        <translation>Vom Aufbau, wie er jetzt hier steht.</translation>
+    </message>
+    <message>
+        <source>Choose its file …</source>
+        <translation>Datei wählen …</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Geschrieben: %1</translation>
+    </message>
+</context>
+<context>
+    <name>flarestock::HandingOut</name>
+    <message>
+        <source>1 line promised to %1.</source>
+        <translation>1 Zeile reserviert für %1.</translation>
+    </message>
+    <message>
+        <source>%1 lines promised to %2.</source>
+        <translation>%1 Zeilen reserviert für %2.</translation>
+    </message>
+    <message>
+        <source>Nothing to issue: reserve first what the build shall have.</source>
+        <translation>Nichts auszugeben: Erst reservieren, was der Aufbau haben soll.</translation>
+    </message>
+    <message>
+        <source>Nothing is ticked. Tick what is in the hand, or issue all.</source>
+        <translation>Nichts ist abgehakt. Abhaken, was in der Hand ist, oder alles ausgeben.</translation>
+    </message>
+    <message>
+        <source>1 pick issued to %1.</source>
+        <translation>1 Entnahme ausgegeben an %1.</translation>
+    </message>
+    <message>
+        <source>%1 picks issued to %2.</source>
+        <translation>%1 Entnahmen ausgegeben an %2.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 given back to %3.</source>
+        <translation>%1 von %2 nach %3 zurückgegeben.</translation>
+    </message>
+    <message>
+        <source>Not done: %1. Make the test and write it down.</source>
+        <translation>Nicht fertig: %1. Prüfung machen und eintragen.</translation>
+    </message>
+    <message>
+        <source>A leak test says with what, at which pressure and for how long.</source>
+        <translation>Zu einer Dichtprüfung gehört, womit, bei welchem Druck und wie lange.</translation>
+    </message>
+    <message>
+        <source>Brakes need a second name below the test. Who has seen it too?</source>
+        <translation>Bei Bremsen gehört ein zweiter Name unter die Prüfung. Wer hat es noch gesehen?</translation>
+    </message>
+    <message>
+        <source>Leak test of %1 written down: failed. The build stays open.</source>
+        <translation>Dichtprüfung von %1 eingetragen: nicht bestanden. Der Aufbau bleibt offen.</translation>
+    </message>
+    <message>
+        <source>%1 is done.</source>
+        <translation>%1 ist fertig.</translation>
+    </message>
+    <message>
+        <source>%1 is open again.</source>
+        <translation>%1 ist wieder offen.</translation>
+    </message>
+    <message>
+        <source>A template that is tried out takes no stock; open one of the planned builds.</source>
+        <translation>Eine Vorlage, die ausprobiert wird, nimmt nichts aus dem Lager; einen der geplanten Aufbauten öffnen.</translation>
+    </message>
+    <message>
+        <source>Nothing can be written down here.</source>
+        <translation>Hier lässt sich nichts eintragen.</translation>
+    </message>
+    <message>
+        <source>%1 is not on this list, or it is ticked already.</source>
+        <translation>%1 steht nicht auf dieser Liste oder ist schon abgehakt.</translation>
+    </message>
+</context>
+<context>
+    <name>flarestock::WhatIsThis</name>
+    <message>
+        <source>%1 mm</source>
+        <translation>%1 mm</translation>
+    </message>
+    <message>
+        <source>%1 per inch</source>
+        <translation>%1 Gänge/Zoll</translation>
+    </message>
+    <message>
+        <source>%1 and %2 more</source>
+        <translation>%1 und %2 weitere</translation>
+    </message>
+    <message>
+        <source>as it should be</source>
+        <translation>genau auf Maß</translation>
+    </message>
+    <message>
+        <source>%1 mm under</source>
+        <translation>%1 mm unter Maß</translation>
+    </message>
+    <message>
+        <source>%1 mm over</source>
+        <translation>%1 mm über Maß</translation>
+    </message>
+    <message>
+        <source>That is no measure. Write a diameter like 22.1 mm or 0.87 in, a pitch like 14 tpi or 1.5 mm.</source>
+        <translation>Das ist kein Maß. Den Durchmesser wie 22,1 mm oder 0,87 in schreiben, die Steigung wie 14 tpi oder 1,5 mm.</translation>
+    </message>
+    <message>
+        <source>none in stock</source>
+        <translation>keins im Lager</translation>
+    </message>
+    <message>
+        <source>1 part in stock</source>
+        <translation>1 Teil im Lager</translation>
+    </message>
+    <message>
+        <source>%1 parts in stock</source>
+        <translation>%1 Teile im Lager</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3, %4</source>
+        <translation>%1: %2, %3, %4</translation>
+    </message>
+    <message>
+        <source>cone 37°</source>
+        <translation>Konus 37°</translation>
+    </message>
+    <message>
+        <source>cone 45°</source>
+        <translation>Konus 45°</translation>
+    </message>
+    <message>
+        <source>cone 30°</source>
+        <translation>Konus 30°</translation>
+    </message>
+    <message>
+        <source>cone 12°</source>
+        <translation>Konus 12°</translation>
+    </message>
+    <message>
+        <source>flat, or a groove</source>
+        <translation>flach oder Nut</translation>
+    </message>
+    <message>
+        <source>tapered</source>
+        <translation>kegelig</translation>
+    </message>
+    <message>
+        <source>– mm</source>
+        <translation>– mm</translation>
+    </message>
+</context>
+</TS>

@@ -1,0 +1,892 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de" sourcelanguage="en">
+<context>
+    <name>BinTag</name>
+    <message>
+        <source>in hand: %1</source>
+        <translation>in der Hand: %1</translation>
+    </message>
+</context>
+<context>
+    <name>CardLine</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>! %1</source>
+        <translation>! %1</translation>
+    </message>
+</context>
+<context>
+    <name>NarrowStrip</name>
+    <message>
+        <source>show all of the stock again</source>
+        <translation>wieder das ganze Lager zeigen</translation>
+    </message>
+    <message>
+        <source>all of it</source>
+        <translation>alles</translation>
+    </message>
+</context>
+<context>
+    <name>Narrowing</name>
+    <message>
+        <source>any</source>
+        <translation>alle</translation>
+    </message>
+    <message>
+        <source>wherever we have it</source>
+        <translation>wo immer es liegt</translation>
+    </message>
+    <message>
+        <source>on shelves and in bins</source>
+        <translation>in Regalen und Fächern</translation>
+    </message>
+    <message>
+        <source>in the trailer</source>
+        <translation>im Anhänger</translation>
+    </message>
+    <message>
+        <source>lent or out for repair</source>
+        <translation>verliehen oder in Reparatur</translation>
+    </message>
+    <message>
+        <source>in a car</source>
+        <translation>in einem Auto</translation>
+    </message>
+    <message>
+        <source>also what we have none of</source>
+        <translation>auch, was nicht da ist</translation>
+    </message>
+    <message>
+        <source>past its day</source>
+        <translation>abgelaufen</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>dash</source>
+        <translation>Dash</translation>
+    </message>
+    <message>
+        <source>thread</source>
+        <translation>Gewinde</translation>
+    </message>
+    <message>
+        <source>micron</source>
+        <translation>Feinheit</translation>
+    </message>
+    <message>
+        <source>%1 µm</source>
+        <translation>%1 µm</translation>
+    </message>
+    <message>
+        <source>where</source>
+        <translation>wo</translation>
+    </message>
+    <message>
+        <source>condition</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>what we keep</source>
+        <translation>Sollbestand</translation>
+    </message>
+    <message>
+        <source>below it only</source>
+        <translation>nur darunter</translation>
+    </message>
+    <message>
+        <source>below what we keep</source>
+        <translation>unter Sollbestand</translation>
+    </message>
+</context>
+<context>
+    <name>PartCard</name>
+    <message>
+        <source>only for %1</source>
+        <translation>nur für %1</translation>
+    </message>
+    <message>
+        <source>past its day %1</source>
+        <translation>abgelaufen am %1</translation>
+    </message>
+    <message>
+        <source>until %1</source>
+        <translation>bis %1</translation>
+    </message>
+    <message>
+        <source>seen %1</source>
+        <translation>gesehen am %1</translation>
+    </message>
+    <message>
+        <source>%1, seen %2</source>
+        <translation>%1, gesehen am %2</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3</source>
+        <translation>%1: %2, %3</translation>
+    </message>
+    <message>
+        <source>%1 at %2, %3</source>
+        <translation>%1 in %2, %3</translation>
+    </message>
+    <message>
+        <source>nobody counts it</source>
+        <translation>niemand zählt es</translation>
+    </message>
+    <message>
+        <source>none in stock</source>
+        <translation>keins im Lager</translation>
+    </message>
+    <message>
+        <source>%1 in stock</source>
+        <translation>%1 im Lager</translation>
+    </message>
+    <message>
+        <source> − %1 promised</source>
+        <translation> − %1 zugesagt</translation>
+    </message>
+    <message>
+        <source> − %1 not to be taken</source>
+        <translation> − %1 nicht zu entnehmen</translation>
+    </message>
+    <message>
+        <source> = %1 free</source>
+        <translation> = %1 frei</translation>
+    </message>
+    <message>
+        <source>%1, in one piece</source>
+        <translation>%1, in einem Stück</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>made up</source>
+        <translation>Schlauchleitung</translation>
+    </message>
+    <message>
+        <source>made %1 by %2</source>
+        <translation>gefertigt am %1 von %2</translation>
+    </message>
+    <message>
+        <source>to be used until %1</source>
+        <translation>zu verwenden bis %1</translation>
+    </message>
+    <message>
+        <source>promised</source>
+        <translation>zugesagt</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation>bis %1</translation>
+    </message>
+    <message>
+        <source>nobody has said until when</source>
+        <translation>niemand hat gesagt, bis wann</translation>
+    </message>
+    <message>
+        <source>overdue since %1</source>
+        <translation>überfällig seit %1</translation>
+    </message>
+    <message>
+        <source>away</source>
+        <translation>außer Haus</translation>
+    </message>
+    <message>
+        <source>filled up to %1</source>
+        <translation>auffüllen auf %1</translation>
+    </message>
+    <message>
+        <source>kept</source>
+        <translation>Sollbestand</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>mindestens %1</translation>
+    </message>
+    <message>
+        <source>what happened</source>
+        <translation>was geschah</translation>
+    </message>
+    <message>
+        <source>and %1 older</source>
+        <translation>und %1 ältere</translation>
+    </message>
+    <message>
+        <source>in packs of %1</source>
+        <translation>in Packungen zu %1</translation>
+    </message>
+    <message>
+        <source>from %1: %2</source>
+        <translation>ab %1: %2</translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation>Lieferzeit: %1 Tg.</translation>
+    </message>
+    <message>
+        <source>who sells it</source>
+        <translation>wer es verkauft</translation>
+    </message>
+    <message>
+        <source>%1  %2 → %3</source>
+        <translation>%1  %2 → %3</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 in %2</translation>
+    </message>
+    <message>
+        <source>taken back: %1</source>
+        <translation>zurückgenommen: %1</translation>
+    </message>
+    <message>
+        <source>%1 from then on</source>
+        <translation>ab da %1</translation>
+    </message>
+    <message>
+        <source>lent</source>
+        <translation>verliehen</translation>
+    </message>
+    <message>
+        <source>borrowed</source>
+        <translation>geliehen</translation>
+    </message>
+    <message>
+        <source>out for repair</source>
+        <translation>in Reparatur</translation>
+    </message>
+    <message>
+        <source>ring %1</source>
+        <translation>Ring %1</translation>
+    </message>
+    <message>
+        <source>a tin of odds</source>
+        <translation>Dose Kleinteile</translation>
+    </message>
+</context>
+<context>
+    <name>PartHead</name>
+    <message>
+        <source>drawing of %1, %2</source>
+        <translation>Zeichnung von %1, %2</translation>
+    </message>
+    <message>
+        <source>%1  ·  %2</source>
+        <translation>%1  ·  %2</translation>
+    </message>
+</context>
+<context>
+    <name>PartPanelView</name>
+    <message>
+        <source>%1, %2. %3</source>
+        <translation>%1, %2. %3</translation>
+    </message>
+    <message>
+        <source>Where it lies</source>
+        <translation>Wo es liegt</translation>
+    </message>
+    <message>
+        <source>fewer ▴</source>
+        <translation>weniger ▴</translation>
+    </message>
+    <message>
+        <source>all that happened ▾</source>
+        <translation>alles, was geschah ▾</translation>
+    </message>
+    <message>
+        <source>Reading what happened …</source>
+        <translation>Was geschah, wird gelesen …</translation>
+    </message>
+    <message>
+        <source>No part is in hand. Choose one at the left, or scan it.</source>
+        <translation>Kein Teil ist in der Hand. Links eins wählen oder scannen.</translation>
+    </message>
+</context>
+<context>
+    <name>SortHeading</name>
+    <message>
+        <source>%1, sorted downwards</source>
+        <translation>%1, absteigend sortiert</translation>
+    </message>
+    <message>
+        <source>%1, sorted upwards</source>
+        <translation>%1, aufsteigend sortiert</translation>
+    </message>
+    <message>
+        <source>sort by %1</source>
+        <translation>sortieren: %1</translation>
+    </message>
+    <message>
+        <source>%1 ▾</source>
+        <translation>%1 ▾</translation>
+    </message>
+    <message>
+        <source>%1 ▴</source>
+        <translation>%1 ▴</translation>
+    </message>
+</context>
+<context>
+    <name>StockArea</name>
+    <message>
+        <source>Narrow: -8 orb, 10 micron, C4, od 22.1 mm  (Ctrl+F)</source>
+        <translation>Eingrenzen: -8 orb, 10 µm, C4, od 22,1 mm  (Strg+F)</translation>
+    </message>
+    <message>
+        <source>Find in stock</source>
+        <translation>Im Lager suchen</translation>
+    </message>
+</context>
+<context>
+    <name>StockDeed</name>
+    <message>
+        <source>%1 of %2 taken from %3 for %4.</source>
+        <translation>%1 von %2 aus %3 entnommen für %4.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 put back from %3 to %4.</source>
+        <translation>%1 von %2 aus %3 nach %4 zurückgelegt.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 from %3: %4.</source>
+        <translation>%1 von %2 aus %3: %4.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 from %3 thrown away.</source>
+        <translation>%1 von %2 aus %3 weggeworfen.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 at %3 is %4 from now on.</source>
+        <translation>%1 von %2 in %3, Zustand ab jetzt: %4.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 received from %3, to %4.</source>
+        <translation>%1 von %2 angenommen, von %3 nach %4.</translation>
+    </message>
+    <message>
+        <source>%1 at %2: at least %3 is kept there.</source>
+        <translation>%1 in %2: Sollbestand mindestens %3.</translation>
+    </message>
+    <message>
+        <source>%1 at %2: seen, and written down.</source>
+        <translation>%1 in %2: gesehen und eingetragen.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 moved from %3 to %4.</source>
+        <translation>%1 von %2 aus %3 nach %4 umgelagert.</translation>
+    </message>
+    <message>
+        <source>Counted %1 at %2: found %3, the book said %4</source>
+        <translation>%1 in %2 gezählt: gefunden %3, laut Buch %4</translation>
+    </message>
+    <message>
+        <source>%1. Nothing to change.</source>
+        <translation>%1. Nichts zu ändern.</translation>
+    </message>
+    <message>
+        <source>%1: %2 less.</source>
+        <translation>%1: %2 weniger.</translation>
+    </message>
+    <message>
+        <source>%1: %2 more.</source>
+        <translation>%1: %2 mehr.</translation>
+    </message>
+    <message>
+        <source>how much</source>
+        <translation>wie viel</translation>
+    </message>
+    <message>
+        <source>how many</source>
+        <translation>wie viele</translation>
+    </message>
+    <message>
+        <source>5 ft 6 in, 1.2 m</source>
+        <translation>5 ft 6 in oder 1,2 m</translation>
+    </message>
+    <message>
+        <source>to which place</source>
+        <translation>an welchen Platz</translation>
+    </message>
+    <message>
+        <source>type or scan the bin: C4</source>
+        <translation>Fach tippen oder scannen: C4</translation>
+    </message>
+    <message>
+        <source>from now on</source>
+        <translation>ab jetzt</translation>
+    </message>
+    <message>
+        <source>as it was</source>
+        <translation>wie bisher</translation>
+    </message>
+    <message>
+        <source>build: %1</source>
+        <translation>Aufbau: %1</translation>
+    </message>
+    <message>
+        <source>which place</source>
+        <translation>welcher Platz</translation>
+    </message>
+    <message>
+        <source>type or scan it: C4</source>
+        <translation>tippen oder scannen: C4</translation>
+    </message>
+    <message>
+        <source>at least</source>
+        <translation>mindestens</translation>
+    </message>
+    <message>
+        <source>0: it is kept there no more</source>
+        <translation>0: kein Sollbestand mehr</translation>
+    </message>
+    <message>
+        <source>filled up to</source>
+        <translation>auffüllen auf</translation>
+    </message>
+    <message>
+        <source>the same, where nothing is written</source>
+        <translation>gleich viel, wo nichts steht</translation>
+    </message>
+    <message>
+        <source>from whom</source>
+        <translation>von wem</translation>
+    </message>
+    <message>
+        <source>what all of it cost</source>
+        <translation>was alles zusammen gekostet hat</translation>
+    </message>
+    <message>
+        <source>lot, serial or name of the piece</source>
+        <translation>Charge, Seriennummer oder Name des Stücks</translation>
+    </message>
+    <message>
+        <source>a piece needs one: COIL-17</source>
+        <translation>für ein Stück nötig: COIL-17</translation>
+    </message>
+    <message>
+        <source>where it has one</source>
+        <translation>wo es das gibt</translation>
+    </message>
+    <message>
+        <source>delivery note</source>
+        <translation>Lieferschein</translation>
+    </message>
+    <message>
+        <source>may be used until</source>
+        <translation>verwendbar bis</translation>
+    </message>
+    <message>
+        <source>2027-03-31, where it ages</source>
+        <translation>2027-03-31, wo es altert</translation>
+    </message>
+    <message>
+        <source>how much is there</source>
+        <translation>wie viel ist da</translation>
+    </message>
+    <message>
+        <source>what lies in it</source>
+        <translation>was darin liegt</translation>
+    </message>
+    <message>
+        <source>of a tin of odds: M5 to M8, stainless</source>
+        <translation>bei einer Dose Kleinteile: M5 bis M8, rostfrei</translation>
+    </message>
+    <message>
+        <source>for what</source>
+        <translation>wofür</translation>
+    </message>
+    <message>
+        <source>how many lie there</source>
+        <translation>wie viele dort liegen</translation>
+    </message>
+    <message>
+        <source>what you have counted</source>
+        <translation>was gezählt wurde</translation>
+    </message>
+    <message>
+        <source>to whom</source>
+        <translation>an wen</translation>
+    </message>
+    <message>
+        <source>until which day</source>
+        <translation>bis zu welchem Tag</translation>
+    </message>
+    <message>
+        <source>why</source>
+        <translation>warum</translation>
+    </message>
+    <message>
+        <source>thread torn</source>
+        <translation>Gewinde ausgerissen</translation>
+    </message>
+    <message>
+        <source>Take</source>
+        <translation>Entnehmen</translation>
+    </message>
+    <message>
+        <source>Put back</source>
+        <translation>Zurücklegen</translation>
+    </message>
+    <message>
+        <source>Move</source>
+        <translation>Umlagern</translation>
+    </message>
+    <message>
+        <source>Count</source>
+        <translation>Zählen</translation>
+    </message>
+    <message>
+        <source>Receive</source>
+        <translation>Annehmen</translation>
+    </message>
+    <message>
+        <source>Lend</source>
+        <translation>Verleihen</translation>
+    </message>
+    <message>
+        <source>Throw away</source>
+        <translation>Wegwerfen</translation>
+    </message>
+    <message>
+        <source>Condition</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Sollbestand</translation>
+    </message>
+    <message>
+        <source>Level</source>
+        <translation>Füllstand</translation>
+    </message>
+    <message>
+        <source>No piece is chosen that lies in stock; choose one where it lies.</source>
+        <translation>Kein Stück ist gewählt, das im Lager liegt; eins wählen, wo es liegt.</translation>
+    </message>
+    <message>
+        <source>The shop has no borrower and no repairer among its places.</source>
+        <translation>Unter den Plätzen der Werkstatt ist keiner zum Verleihen und keiner für Reparaturen.</translation>
+    </message>
+    <message>
+        <source>Nothing of it is chosen that is in a car, lent or out for repair.</source>
+        <translation>Nichts davon ist gewählt, was in einem Auto, verliehen oder in Reparatur ist.</translation>
+    </message>
+    <message>
+        <source>The shop has no supplier among its places.</source>
+        <translation>Unter den Plätzen der Werkstatt ist kein Lieferant.</translation>
+    </message>
+    <message>
+        <source>A tin of odds is not counted.</source>
+        <translation>Eine Dose Kleinteile wird nicht gezählt.</translation>
+    </message>
+    <message>
+        <source>It is counted; a level is for what nobody counts.</source>
+        <translation>Das wird gezählt; ein Füllstand ist für das, was niemand zählt.</translation>
+    </message>
+    <message>
+        <source>For a build, to a car, or used up here.</source>
+        <translation>Für einen Aufbau, in ein Auto oder hier verbraucht.</translation>
+    </message>
+    <message>
+        <source>From a car, a borrower or a repairer to its place.</source>
+        <translation>Aus einem Auto, vom Entleiher oder aus der Reparatur an seinen Platz.</translation>
+    </message>
+    <message>
+        <source>To another bin, shelf or drawer.</source>
+        <translation>An einen anderen Platz: Fach, Regal oder Schublade.</translation>
+    </message>
+    <message>
+        <source>Count first; then it is said what the book had.</source>
+        <translation>Erst zählen; danach steht hier, was das Buch hatte.</translation>
+    </message>
+    <message>
+        <source>From a supplier, without an order.</source>
+        <translation>Von einem Lieferanten, ohne Bestellung.</translation>
+    </message>
+    <message>
+        <source>To somebody, or out for repair, until a day.</source>
+        <translation>An jemanden oder zur Reparatur, bis zu einem Tag.</translation>
+    </message>
+    <message>
+        <source>It goes to scrap, with the reason.</source>
+        <translation>Es wird verschrottet, mit dem Grund.</translation>
+    </message>
+    <message>
+        <source>What it is from now on: good, to be checked, not to be used.</source>
+        <translation>Was es ab jetzt ist: gut, zu prüfen, gesperrt.</translation>
+    </message>
+    <message>
+        <source>How much a place is to hold.</source>
+        <translation>Wie viel ein Platz haben soll.</translation>
+    </message>
+    <message>
+        <source>Plenty, low or out, of what nobody counts.</source>
+        <translation>Reichlich, wenig oder leer bei dem, was niemand zählt.</translation>
+    </message>
+    <message>
+        <source>Take %1</source>
+        <translation>%1 entnehmen</translation>
+    </message>
+    <message>
+        <source>Put %1 back</source>
+        <translation>%1 zurücklegen</translation>
+    </message>
+    <message>
+        <source>Move %1</source>
+        <translation>%1 umlagern</translation>
+    </message>
+    <message>
+        <source>Count %1</source>
+        <translation>%1 zählen</translation>
+    </message>
+    <message>
+        <source>Receive %1</source>
+        <translation>%1 annehmen</translation>
+    </message>
+    <message>
+        <source>Lend %1</source>
+        <translation>%1 verleihen</translation>
+    </message>
+    <message>
+        <source>Throw %1 away</source>
+        <translation>%1 wegwerfen</translation>
+    </message>
+    <message>
+        <source>What is %1 from now on?</source>
+        <translation>Was ist %1 ab jetzt?</translation>
+    </message>
+    <message>
+        <source>How much of %1 is kept?</source>
+        <translation>Wie hoch ist der Sollbestand von %1?</translation>
+    </message>
+    <message>
+        <source>How much of %1 is there?</source>
+        <translation>Wie viel ist von %1 da?</translation>
+    </message>
+</context>
+<context>
+    <name>StockHead</name>
+    <message>
+        <source>part, and what it is</source>
+        <translation>Teil und was es ist</translation>
+    </message>
+    <message>
+        <source>where</source>
+        <translation>wo</translation>
+    </message>
+    <message>
+        <source>here</source>
+        <translation>hier</translation>
+    </message>
+    <message>
+        <source>promised</source>
+        <translation>zugesagt</translation>
+    </message>
+    <message>
+        <source>free</source>
+        <translation>frei</translation>
+    </message>
+    <message>
+        <source>in the trailer</source>
+        <translation>im Anhänger</translation>
+    </message>
+    <message>
+        <source>we keep</source>
+        <translation>Soll</translation>
+    </message>
+    <message>
+        <source>on order</source>
+        <translation>bestellt</translation>
+    </message>
+</context>
+<context>
+    <name>StockTable</name>
+    <message>
+        <source>stock, %1 parts</source>
+        <translation>Lager, Teile: %1</translation>
+    </message>
+    <message>
+        <source>broken outline: below what we keep</source>
+        <translation>gestrichelt: unter Sollbestand</translation>
+    </message>
+</context>
+<context>
+    <name>StockTitle</name>
+    <message>
+        <source>Below what we keep?</source>
+        <translation>Unter Sollbestand?</translation>
+    </message>
+    <message>
+        <source>Unmarked fitting?</source>
+        <translation>Unbekannte Verschraubung?</translation>
+    </message>
+    <message>
+        <source>What is this?</source>
+        <translation>Was ist das?</translation>
+    </message>
+    <message>
+        <source>Ctrl+M</source>
+        <translation>Strg+M</translation>
+    </message>
+</context>
+<context>
+    <name>flarestock::StockDesk</name>
+    <message>
+        <source>Stock</source>
+        <translation>Lager</translation>
+    </message>
+    <message>
+        <source>Stock: what it can be</source>
+        <translation>Lager: was es sein kann</translation>
+    </message>
+    <message>
+        <source>Stock: what it can be, %1</source>
+        <translation>Lager: was es sein kann, %1</translation>
+    </message>
+    <message>
+        <source>Stock: %1</source>
+        <translation>Lager: %1</translation>
+    </message>
+    <message>
+        <source>1 part</source>
+        <translation>1 Teil</translation>
+    </message>
+    <message>
+        <source>%1 parts</source>
+        <translation>%1 Teile</translation>
+    </message>
+    <message>
+        <source>%1  ·  free is what lies in stock, is good, and is promised to no build</source>
+        <translation>%1  ·  frei ist, was im Lager liegt, gut ist und keinem Aufbau zugesagt ist</translation>
+    </message>
+    <message>
+        <source>Nothing is known here of what this shop has in stock.</source>
+        <translation>Was diese Werkstatt im Lager hat, ist hier nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>Looking through the shop …</source>
+        <translation>Die Werkstatt wird durchgesehen …</translation>
+    </message>
+    <message>
+        <source>Nothing in stock is like that. Clear what you asked for, or look also at what we have none of.</source>
+        <translation>Nichts im Lager ist so. Die Suche leeren oder auch ansehen, was nicht da ist.</translation>
+    </message>
+    <message>
+        <source>Nothing is in stock yet. Receive what a supplier brought: choose a part under &quot;also what we have none of&quot;.</source>
+        <translation>Noch liegt nichts im Lager. Annehmen, was ein Lieferant gebracht hat: ein Teil unter „auch, was nicht da ist“ wählen.</translation>
+    </message>
+    <message>
+        <source>nothing is below</source>
+        <translation>nichts liegt darunter</translation>
+    </message>
+    <message>
+        <source>1 part is below</source>
+        <translation>1 Teil liegt darunter</translation>
+    </message>
+    <message>
+        <source>%1 parts are below</source>
+        <translation>%1 Teile liegen darunter</translation>
+    </message>
+</context>
+<context>
+    <name>flarestock::StockForm</name>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 in %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>What has held fuel gives off vapour: let it drain and air before it goes into the bin, away from sparks.</source>
+        <translation>Was Kraftstoff enthalten hat, gibt Dämpfe ab: vor dem Wegwerfen leerlaufen und auslüften lassen, fern von Funken.</translation>
+    </message>
+    <message>
+        <source>Who calls a used piece good has looked at its threads, its seat and its seals.</source>
+        <translation>Wer ein gebrauchtes Stück gut nennt, hat sich seine Gewinde, seinen Sitz und seine Dichtungen angesehen.</translation>
+    </message>
+    <message>
+        <source>Write down what you have counted, 0 where nothing lies there.</source>
+        <translation>Eintragen, was gezählt wurde, 0, wo nichts liegt.</translation>
+    </message>
+</context>
+<context>
+    <name>flarestock::StockRows</name>
+    <message>
+        <source>out</source>
+        <translation>leer</translation>
+    </message>
+    <message>
+        <source>low</source>
+        <translation>wenig</translation>
+    </message>
+    <message>
+        <source>plenty</source>
+        <translation>reichlich</translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation>und %1 weitere</translation>
+    </message>
+    <message>
+        <source>away</source>
+        <translation>außer Haus</translation>
+    </message>
+    <message>
+        <source>in a car</source>
+        <translation>in einem Auto</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>here %1</source>
+        <translation>hier %1</translation>
+    </message>
+    <message>
+        <source>free %1</source>
+        <translation>frei %1</translation>
+    </message>
+    <message>
+        <source>promised %1</source>
+        <translation>zugesagt %1</translation>
+    </message>
+    <message>
+        <source>in the trailer %1</source>
+        <translation>im Anhänger %1</translation>
+    </message>
+    <message>
+        <source>kept %1</source>
+        <translation>Soll %1</translation>
+    </message>
+    <message>
+        <source>on order %1</source>
+        <translation>bestellt %1</translation>
+    </message>
+    <message>
+        <source>at %1</source>
+        <translation>Ort: %1</translation>
+    </message>
+    <message>
+        <source>below what we keep</source>
+        <translation>unter Sollbestand</translation>
+    </message>
+    <message>
+        <source>a tin of odds</source>
+        <translation>Dose Kleinteile</translation>
+    </message>
+    <message>
+        <source>below</source>
+        <translation>unter Soll</translation>
+    </message>
+</context>
+</TS>
