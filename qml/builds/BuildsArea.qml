@@ -83,7 +83,7 @@ AreaScreen {
         title: Desk.papers.title
         fileMode: FileDialog.SaveFile
         defaultSuffix: "pdf"
-        nameFilters: Desk.papers.endings.map(ending => "*." + ending)
+        nameFilters: Desk.papers.filters
         onAccepted: Desk.papers.write(selectedFile)
     }
     Connections {

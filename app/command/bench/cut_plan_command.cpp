@@ -3,10 +3,10 @@
 // `flarestock cut-plan`: which lengths come off which pieces, remnants first and with least waste,
 // side by side. It only looks; `flarestock cut --plan` cuts.
 
-#include "app/stockroom/bench/cut_words.h"
 #include "app/command/command.h"
 #include "app/command/text_table.h"
 #include "app/stockroom/asked.h"
+#include "app/stockroom/bench/cut_words.h"
 #include "app/stockroom/bench/hose_materials.h"
 #include "app/stockroom/cut_planning.h"
 #include "app/workshop/clock.h"

@@ -27,8 +27,7 @@ QPointF StepDrawing::at(const QVariantMap &step) const
 {
     const double across = step.value(QStringLiteral("at")).toDouble();
     const double up = step.value(QStringLiteral("level")).toDouble();
-    return {Inset + across * (width() - 2 * Inset),
-            height() - Inset - up * (height() - 2 * Inset)};
+    return {Inset + across * (width() - 2 * Inset), height() - Inset - up * (height() - 2 * Inset)};
 }
 
 /// From the left edge to the right one: level until the next step, then up or down.

@@ -99,11 +99,11 @@ QString BuildPapers::fileName() const
     return {};
 }
 
-QStringList BuildPapers::endings() const
+QStringList BuildPapers::filters() const
 {
     if (m_paper == Paper::LineMap)
-        return {QStringLiteral("pdf")};
-    return {QStringLiteral("pdf"), QStringLiteral("xlsx"), QStringLiteral("csv")};
+        return {QStringLiteral("*.pdf")};
+    return {QStringLiteral("*.pdf"), QStringLiteral("*.xlsx"), QStringLiteral("*.csv")};
 }
 
 QString BuildPapers::title() const

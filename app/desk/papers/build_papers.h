@@ -22,7 +22,7 @@ class BuildPapers : public flarestock::Form {
     QML_UNCREATABLE("made by the desk")
     Q_PROPERTY(bool busy READ isBusy NOTIFY changed)
     Q_PROPERTY(QString fileName READ fileName NOTIFY changed)
-    Q_PROPERTY(QStringList endings READ endings NOTIFY changed)
+    Q_PROPERTY(QStringList filters READ filters NOTIFY changed)
 public:
     enum class Paper : std::uint8_t { BuildSheet, PickList, LineMap };
 
@@ -38,8 +38,8 @@ public:
     [[nodiscard]] bool isBusy() const { return m_writing.isUnderWay(); }
     /// What its file is called where nobody says: "build-sheet-coupe-fuel.pdf".
     [[nodiscard]] QString fileName() const;
-    /// That its file may have, the first is usual: "pdf", "xlsx", "csv".
-    [[nodiscard]] QStringList endings() const;
+    /// Names that its file may have, the first is usual: "*.pdf", "*.xlsx", "*.csv".
+    [[nodiscard]] QStringList filters() const;
     [[nodiscard]] QString title() const override;
     [[nodiscard]] QString about() const override;
     [[nodiscard]] QString button() const override;

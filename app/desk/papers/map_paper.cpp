@@ -189,8 +189,7 @@ QByteArray mapPdf(const WorkedOut &worked, const MapPaperWords &words)
     painter.scale(PaperDots, PaperDots);
     PaperPen pen(painter);
     const QSizeF page = writer.pageLayout().fullRect(QPageLayout::Point).size();
-    const QSizeF room(page.width() - 2 * Edge,
-                      page.height() - 2 * Edge - HeadHeight - KeyHeight);
+    const QSizeF room(page.width() - 2 * Edge, page.height() - 2 * Edge - HeadHeight - KeyHeight);
     paintHead(pen, words, room.width());
     const Fit fit = fitted(*worked.expansion, room);
     painter.save();
