@@ -58,7 +58,7 @@ void PieceCard::add(const QString &head, const CardLine &line)
     }
     m_rows.push_back({QStringLiteral("%1|%2").arg(head).arg(m_rows.size()),
                       {head == m_head ? QString() : head, line.title, line.detail, line.figure,
-                       line.flagged, says.join(QStringLiteral(", "))}});
+                       line.flagged, says.join(QStringLiteral(", ")), QString()}});
     m_head = head;
 }
 

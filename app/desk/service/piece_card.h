@@ -17,7 +17,7 @@ struct PieceAsked {
     Units units = Units::Metric;
 };
 
-/// The rows are cardCells() of a part's card: head title detail figure flagged says.
+/// The rows are cardCells() of a part's card; nothing of them is taken back.
 [[nodiscard]] std::vector<Row> pieceRows(const PieceAsked &asked);
 /// "since Sat 12 Sep 2026, from lot L-2207"; of an empty position that nothing is there.
 [[nodiscard]] QString saidPieceAbout(const PieceAsked &asked);

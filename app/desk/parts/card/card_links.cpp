@@ -60,7 +60,7 @@ private:
         says.removeAll(QString());
         m_rows.push_back({QString::number(m_rows.size()),
                           {isFirst ? head : QString(), title, detail, figure, false,
-                           says.join(QStringLiteral(", "))}});
+                           says.join(QStringLiteral(", ")), QString()}});
     }
 
     const LinksAsked &m_asked;

@@ -31,7 +31,7 @@ struct LinksAsked {
     Units units = Units::Metric;
 };
 
-/// As cardCells(): head title detail figure flagged says.
+/// As cardCells(); nothing of them is taken back.
 [[nodiscard]] std::vector<Row> linkRows(const LinksAsked &asked);
 
 } // namespace flarestock
