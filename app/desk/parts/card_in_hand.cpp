@@ -23,10 +23,10 @@ std::vector<Row> tradeRows(const PartPanel &panel)
         };
         rows.push_back({QStringLiteral("at%1").arg(row),
                         {row == 0 ? head : QString(), cell("place"), cell("detail"), cell("amount"),
-                         !cell("isFree").toBool(), cell("says")}});
+                         !cell("isFree").toBool(), cell("says"), QString()}});
     }
     if (rows.empty())
-        rows.push_back({QStringLiteral("at"), {head, panel.sum(), {}, {}, false, panel.sum()}});
+        rows.push_back({QStringLiteral("at"), {head, panel.sum(), {}, {}, false, panel.sum(), {}}});
     const Rows &lines = panel.lines();
     for (int row = 0; row < lines.count(); ++row) {
         QVariantList cells;

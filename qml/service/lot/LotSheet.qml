@@ -54,6 +54,7 @@ FocusScope {
                     model: root.lot.came
 
                     CardLine {
+                        back: "" // It is followed here, not undone.
                         width: came.width
                     }
                 }
