@@ -2,6 +2,7 @@
 
 #include "app/desk/build/bill_rows.h"
 
+#include "app/desk/language/sentences.h"
 #include "app/desk/words/spoken.h"
 
 #include <QCoreApplication>
@@ -20,7 +21,7 @@ struct BillWords {
 QString groupOf(const WorkedOut &worked, const BillLine &line, Grouping grouping)
 {
     if (grouping == Grouping::Kind)
-        return said(text(line.part->kind));
+        return inWords(text(line.part->kind));
     if (line.stations.empty())
         return BillWords::tr("the whole build");
     const PlacedStation *station = worked.expansion->station(line.stations.front());
@@ -32,7 +33,7 @@ QString whyOf(const BillLine &line)
 {
     QStringList reasons;
     for (const std::string &why : line.why)
-        reasons.append(said(why));
+        reasons.append(inWords(why));
     if (line.cuts.size() > 1)
         reasons.append(
             BillWords::tr("cut in %n pieces", nullptr, static_cast<int>(line.cuts.size())));

@@ -116,7 +116,7 @@ const Question *BuildDesk::question(const QString &id) const
 
 void BuildDesk::refuse(const QString &question, const QString &typed, const Problem &problem)
 {
-    m_refused.insert(question, {typed, said(problem.sentence())});
+    m_refused.insert(question, {typed, saidProblem(problem)});
     m_answers.become(answerRows(m_worked, m_plan, m_refused));
     Q_EMIT changed();
 }
@@ -192,7 +192,7 @@ bool BuildDesk::take(BuildPlan plan, const QString &what)
 {
     auto worked = m_workOut(plan);
     if (!worked) {
-        m_lastStep = tr("Not done: %1").arg(said(worked.error().sentence()));
+        m_lastStep = tr("Not done: %1").arg(saidProblem(worked.error()));
         Q_EMIT changed();
         return false;
     }
@@ -223,7 +223,7 @@ void BuildDesk::takeBack()
         return;
     auto worked = m_workOut(m_steps.back().plan);
     if (!worked) {
-        m_lastStep = tr("Not taken back: %1").arg(said(worked.error().sentence()));
+        m_lastStep = tr("Not taken back: %1").arg(saidProblem(worked.error()));
         Q_EMIT changed();
         return;
     }

@@ -2,6 +2,7 @@
 
 #include "app/desk/build/caliper_rows.h"
 
+#include "app/desk/language/sentences.h"
 #include "app/desk/words/spoken.h"
 #include "app/desk/words/standing.h"
 
@@ -170,9 +171,8 @@ std::vector<Row> caliperRows(const WorkedOut &worked, const Caliper &caliper, in
         threads.append(flarestock::said(one.thread));
     const QString title =
         threads.isEmpty() ? CaliperWords::tr("no thread") : threads.join(QStringLiteral(", "));
-    std::vector<Row> rows{
-        {QStringLiteral("measure|"),
-         {QStringLiteral("measure"), title, flarestock::said(said.why), QString()}}};
+    std::vector<Row> rows{{QStringLiteral("measure|"),
+                           {QStringLiteral("measure"), title, inWords(said.why), QString()}}};
     for (auto &some : {jointRows(*worked.expansion, said), shelfRows(worked, said)})
         rows.insert(rows.end(), some.begin(), some.end());
     rows.resize(std::min(rows.size(), static_cast<std::size_t>(most)));

@@ -2,6 +2,7 @@
 
 #include "app/desk/build/finding_rows.h"
 
+#include "app/desk/language/sentences.h"
 #include "app/desk/words/spoken.h"
 #include "app/desk/words/standing.h"
 
@@ -32,9 +33,9 @@ QString mendOf(const Finding &finding)
 
 QString saysOf(const Finding &finding)
 {
-    return QStringList{said(text(finding.severity)), said(finding.about), said(finding.text),
-                       FindingWords::tr("source: %1").arg(said(finding.source)),
-                       said(finding.remedy)}
+    return QStringList{
+        inWords(text(finding.severity)), inWords(finding.about), inWords(finding.text),
+        FindingWords::tr("source: %1").arg(inWords(finding.source)), inWords(finding.remedy)}
         .join(QStringLiteral(". "));
 }
 
@@ -52,15 +53,16 @@ std::vector<Row> findingRows(const WorkedOut &worked)
     std::vector<Row> rows;
     QMap<QString, int> seen;
     for (const Finding &finding : *worked.findings) {
-        const QString about = said(finding.about);
+        const QString about = inWords(finding.about);
         QString key = QString(said(finding.where) + u'|' + about);
         const int again = seen[key]++;
         if (again > 0)
             key += QString::number(again);
-        rows.push_back({key,
-                        {static_cast<int>(standing(finding)), said(text(finding.severity)), about,
-                         said(finding.text), said(finding.source), said(finding.remedy),
-                         mendOf(finding), said(finding.where), saysOf(finding)}});
+        rows.push_back(
+            {key,
+             {static_cast<int>(standing(finding)), inWords(text(finding.severity)), about,
+              inWords(finding.text), inWords(finding.source), inWords(finding.remedy),
+              mendOf(finding), said(finding.where), saysOf(finding)}});
     }
     return rows;
 }

@@ -3,6 +3,7 @@
 #include "app/desk/caliper/what_is_this.h"
 
 #include "app/desk/build/caliper_rows.h"
+#include "app/desk/language/sentences.h"
 #include "app/desk/stock/sieve.h"
 #include "app/desk/words/spoken.h"
 #include "model/ports/size_table.h"
@@ -228,7 +229,7 @@ QString WhatIsThis::ask() const
 
 QString WhatIsThis::why() const
 {
-    return isMeasured() ? localised(said(m_said.why)) : QString();
+    return isMeasured() ? localised(inWords(m_said.why)) : QString();
 }
 
 QString WhatIsThis::reading() const

@@ -2,6 +2,7 @@
 
 #include "app/desk/handing/handing_out.h"
 
+#include "app/desk/language/sentences.h"
 #include "app/desk/words/spoken.h"
 
 #include <algorithm>
@@ -61,7 +62,7 @@ QString HandingOut::barrier() const
 
 QString HandingOut::whyNotDone() const
 {
-    return m_handed.whyNotDone.empty() ? QString() : said(m_handed.whyNotDone);
+    return m_handed.whyNotDone.empty() ? QString() : inWords(m_handed.whyNotDone);
 }
 
 QStringList HandingOut::places() const

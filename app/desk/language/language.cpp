@@ -2,6 +2,8 @@
 
 #include "app/desk/language/language.h"
 
+#include "app/desk/language/sentences.h"
+
 #include <QCoreApplication>
 #include <QLocale>
 #include <QTranslator>
@@ -36,6 +38,7 @@ QString languageOfSystem()
 bool speak(const QString &language)
 {
     QCoreApplication::removeTranslator(&translator());
+    setSentences({}, {});
     if (language == QStringLiteral("en")) {
         QLocale::setDefault(localeFor(QLocale::English));
         return true;
@@ -44,6 +47,9 @@ bool speak(const QString &language)
         !translator().load(QStringLiteral(":/flarestock/german.qm")))
         return false;
     QLocale::setDefault(localeFor(QLocale::German));
+    setSentences(
+        {QStringLiteral(":/flarestock/findings.tsv"), QStringLiteral(":/flarestock/reasons.tsv")},
+        {QStringLiteral(":/flarestock/words.tsv")});
     return QCoreApplication::installTranslator(&translator());
 }
 

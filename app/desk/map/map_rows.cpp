@@ -2,6 +2,7 @@
 
 #include "app/desk/map/map_rows.h"
 
+#include "app/desk/language/sentences.h"
 #include "app/desk/words/key_fact.h"
 #include "app/desk/words/spoken.h"
 #include "app/desk/words/standing.h"
@@ -192,8 +193,8 @@ std::vector<Row> bandRows(const MapLayout &map)
 {
     std::vector<Row> rows;
     for (const MapBand &band : map.bands)
-        rows.push_back(
-            {said(text(band.level)), {band.top, band.bottom - band.top, said(text(band.level))}});
+        rows.push_back({said(text(band.level)),
+                        {band.top, band.bottom - band.top, inWords(text(band.level))}});
     return rows;
 }
 

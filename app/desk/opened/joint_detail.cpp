@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 
+#include "app/desk/language/sentences.h"
 #include "app/desk/opened/detail.h"
 #include "app/desk/opened/detail_words.h"
 #include "app/desk/words/spoken.h"
@@ -28,7 +29,7 @@ public:
     void addLink(const Link &link)
     {
         append(QStringLiteral("link"),
-               {QStringLiteral("link"), saidVerdict(link.mating.verdict), said(link.mating.why),
+               {QStringLiteral("link"), saidVerdict(link.mating.verdict), inWords(link.mating.why),
                 QString(), false, static_cast<int>(standing(link)),
                 saidVerdict(link.mating.verdict)});
     }
@@ -60,11 +61,11 @@ void addAids(PieceList &pieces, const WorkedOut &worked, const Way &way)
 {
     for (const WayAid &aid : way.aids) {
         if (aid.part == nullptr) {
-            pieces.add(QStringLiteral("aid"), said(aid.need.text()),
+            pieces.add(QStringLiteral("aid"), inWords(aid.need.text()),
                        DetailWords::tr("not in the catalogue"), {DetailWords::tr("none"), true});
             continue;
         }
-        pieces.add(QStringLiteral("aid"), said(aid.part->number), said(aid.need.text()),
+        pieces.add(QStringLiteral("aid"), said(aid.part->number), inWords(aid.need.text()),
                    counted(worked, *aid.part, aid.need.count));
     }
 }
@@ -216,8 +217,8 @@ Detail jointDetail(const WorkedOut &worked, const PlacedJoint &joint, Units unit
         detail.standing += DetailWords::tr("; %n to buy", nullptr, joint.way->toBuy);
     const Link *link = joint.way ? gravest(*joint.way) : nullptr;
     if (link != nullptr) {
-        detail.why = said(link->mating.why);
-        detail.source = said(link->mating.source);
+        detail.why = inWords(link->mating.why);
+        detail.source = inWords(link->mating.source);
     }
     detail.picked = joint.picked;
     detail.slot = said(joint.id);

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 
+#include "app/desk/language/sentences.h"
 #include "app/desk/opened/detail.h"
 #include "app/desk/opened/detail_words.h"
 #include "app/desk/words/key_fact.h"
@@ -13,7 +14,7 @@ std::vector<Row> portRows(const PlacedStation &station)
 {
     std::vector<Row> rows;
     for (const PartPort &port : station.part->ports) {
-        const QString role = port.role == PortRole::Either ? QString() : said(text(port.role));
+        const QString role = port.role == PortRole::Either ? QString() : inWords(text(port.role));
         rows.push_back(
             {said(port.name),
              {QStringLiteral("port"), said(port.port.text()),
@@ -42,7 +43,7 @@ Detail stationDetail(const WorkedOut &worked, const PlacedStation &station, Unit
     detail.title = titleOf(worked, station.id);
     detail.slot = said(station.id);
     detail.picked = station.picked;
-    detail.why = said(station.why);
+    detail.why = inWords(station.why);
     detail.waysTitle = DetailWords::tr("parts that meet the demand");
     if (station.part == nullptr) {
         detail.subtitle = DetailWords::tr("nothing in the catalogue meets this station's demand");

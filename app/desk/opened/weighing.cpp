@@ -119,8 +119,7 @@ void Weighing::weighNext()
     plan.picks.insert_or_assign(m_opened.slotName().toStdString(),
                                 ways.cell(m_next, QStringLiteral("pick")).toString().toStdString());
     const auto then = m_workOut(plan);
-    m_opened.weigh(m_next,
-                   then ? weighed(m_now, *then) : Weighed{said(then.error().sentence()), 1});
+    m_opened.weigh(m_next, then ? weighed(m_now, *then) : Weighed{saidProblem(then.error()), 1});
     ++m_next;
     m_soon.start(0);
 }

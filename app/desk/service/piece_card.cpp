@@ -2,6 +2,7 @@
 
 #include "app/desk/service/piece_card.h"
 
+#include "app/desk/language/sentences.h"
 #include "app/desk/service/service_rows.h"
 #include "app/desk/service/service_words.h"
 #include "app/desk/words/condition_words.h"
@@ -73,7 +74,7 @@ void PieceCard::addDue()
         const bool isSourced = line->work.interval && !line->work.interval->source.empty();
         add(head,
             {saidStanding(*line, m_book),
-             isSourced ? ServiceWords::tr("%1 (%2)").arg(why, said(line->work.interval->source))
+             isSourced ? ServiceWords::tr("%1 (%2)").arg(why, inWords(line->work.interval->source))
                        : why,
              {},
              false});
@@ -192,7 +193,7 @@ QStringList openingCautions()
 {
     QStringList lines;
     for (const std::string_view one : OpeningCautions)
-        lines.append(said(one));
+        lines.append(inWords(one));
     return lines;
 }
 

@@ -2,6 +2,7 @@
 
 #include "app/desk/service/piece_words.h"
 
+#include "app/desk/language/sentences.h"
 #include "app/desk/service/service_words.h"
 #include "app/desk/words/spoken.h"
 #include "app/garage/bench_wash.h"
@@ -189,7 +190,7 @@ QString saidReasons(const DueWork &work)
     static const QRegularExpression day(QStringLiteral("\\d{4}-\\d{2}-\\d{2}"));
     QStringList all;
     for (const std::string &one : work.why) {
-        QString reason = localised(said(one));
+        QString reason = localised(inWords(one));
         for (auto found = day.match(reason); found.hasMatch(); found = day.match(reason))
             reason.replace(found.captured(), saidDate(found.captured().toStdString()));
         all.append(reason);

@@ -33,7 +33,7 @@ void AtServer::open(const QString &address, const QString &password, bool keep)
 void AtServer::finished(const Result<ShopOnDesk> &shop, bool keep)
 {
     if (!shop) {
-        m_problem = said(shop.error().sentence());
+        m_problem = saidProblem(shop.error());
         Q_EMIT changed();
         return;
     }

@@ -52,7 +52,7 @@ void BackingUp::finished(const Result<std::int64_t> &at)
         m_at = *at;
     Q_EMIT changed();
     Q_EMIT told(at ? tr("Backed up beside the shop file; the copy was proved whole.")
-                   : tr("Not backed up: %1").arg(said(at.error().sentence())));
+                   : tr("Not backed up: %1").arg(saidProblem(at.error())));
 }
 
 } // namespace flarestock

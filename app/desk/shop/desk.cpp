@@ -161,7 +161,7 @@ void Desk::say(const QString &kept)
 
 void Desk::refuse(const Problem &problem)
 {
-    m_problem = said(problem.sentence());
+    m_problem = saidProblem(problem);
     Q_EMIT problemChanged();
 }
 
@@ -278,7 +278,7 @@ void Desk::keepNow()
     m_isToKeep = false;
     const auto kept = m_shop.keep({m_build.plan(), m_before});
     if (!kept) {
-        m_notKept = said(kept.error().sentence());
+        m_notKept = saidProblem(kept.error());
         say(tr("not kept: %1").arg(m_notKept));
         return m_readSoon.start(); // Another seat may have changed it.
     }

@@ -2,6 +2,7 @@
 
 #include "app/desk/template/drawn_template.h"
 
+#include "app/desk/language/sentences.h"
 #include "app/desk/words/spoken.h"
 #include "app/workshop/worked_build.h"
 
@@ -42,7 +43,7 @@ void addStations(const Expansion &expansion, QStringList &open)
                 sentence(
                     QT_TRANSLATE_NOOP("TemplateEditor",
                                       "%1: no %2 in the catalogue has all that is asked of it."))
-                    .arg(said(placed.station->title), said(text(placed.station->demand.kind))));
+                    .arg(said(placed.station->title), inWords(text(placed.station->demand.kind))));
         const bool isReached =
             std::any_of(expansion.runs.begin(), expansion.runs.end(), [&](const PlacedRun &run) {
                 return run.from == placed.id || run.to == placed.id;
@@ -76,7 +77,7 @@ QStringList openIn(const Expansion &expansion)
 {
     QStringList open;
     for (const std::string &note : expansion.notes)
-        open.append(said(note));
+        open.append(inWords(note));
     addStations(expansion, open);
     addRuns(expansion, open);
     return open;

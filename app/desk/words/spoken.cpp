@@ -2,6 +2,8 @@
 
 #include "app/desk/words/spoken.h"
 
+#include "app/desk/language/sentences.h"
+
 #include <QDate>
 #include <QRegularExpression>
 
@@ -81,6 +83,8 @@ QString saidProblem(const Problem &problem)
         told.thing.erase(0, 2);
     if (isTyped(told.remedy))
         told.remedy.clear();
+    for (std::string *part : {&told.thing, &told.wrong, &told.remedy})
+        *part = inWords(*part).toStdString();
     return said(told.sentence());
 }
 

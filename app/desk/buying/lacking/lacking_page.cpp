@@ -5,6 +5,7 @@
 #include "app/desk/buying/buying_words.h"
 #include "app/desk/buying/lacking/day_strip.h"
 #include "app/desk/buying/lacking/lacking_rows.h"
+#include "app/desk/language/sentences.h"
 #include "app/desk/words/spoken.h"
 
 #include <algorithm>
@@ -102,7 +103,7 @@ QString LackingPage::nothing() const
     if (!m_book)
         return tr("Working out what the builds need …");
     if (!m_book->problem.empty())
-        return said(m_book->problem);
+        return inWords(m_book->problem);
     if (m_lines.count() > 0)
         return {};
     return m_all.empty() ? tr("Nothing is short: all that the builds and the trailer need is here "

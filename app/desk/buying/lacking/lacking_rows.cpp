@@ -3,6 +3,7 @@
 #include "app/desk/buying/lacking/lacking_rows.h"
 
 #include "app/desk/buying/buying_words.h"
+#include "app/desk/language/sentences.h"
 #include "app/desk/stock/stock_rows.h"
 #include "app/desk/words/spoken.h"
 
@@ -221,13 +222,13 @@ QStringList lackingNotes(const BuyersBook &book)
 {
     QStringList notes;
     for (const std::string &note : book.unsure)
-        notes.append(said(note));
+        notes.append(inWords(note));
     for (const LevelSeen &seen : book.needs.levels)
         notes.append(
             BuyingWords::tr("%1 at %2 is %3: nobody counts it.")
                 .arg(said(seen.part), saidWhom(seen.place, *book.workshop), saidLevel(seen.level)));
     for (const std::string &note : book.needs.notes)
-        notes.append(said(note));
+        notes.append(inWords(note));
     return notes;
 }
 

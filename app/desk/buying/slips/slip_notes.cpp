@@ -4,6 +4,7 @@
 
 #include "app/desk/buying/buying_words.h"
 #include "app/desk/buying/slips/slip_rows.h"
+#include "app/desk/language/sentences.h"
 #include "app/desk/words/spoken.h"
 
 namespace flarestock {
@@ -31,7 +32,7 @@ QStringList slipNotes(const SlipBook &book, PlanAim aim, Units units)
     for (const Unplaced &one : plan.unplaced)
         notes.append(BuyingWords::tr("%1 of %2 is on no slip: %3.")
                          .arg(muchOf(one.shortage.quantity, one.shortage.part, book, units),
-                              said(one.shortage.part), said(one.why)));
+                              said(one.shortage.part), inWords(one.why)));
     if (book.later && aim == PlanAim::Cheapest)
         notes.append(BuyingWords::tr("Were nothing needed before %1, it would cost %2 less.")
                          .arg(saidDayOf(book.later->day, book.today),

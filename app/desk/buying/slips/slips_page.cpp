@@ -4,6 +4,7 @@
 
 #include "app/desk/buying/buying_words.h"
 #include "app/desk/buying/slips/slip_rows.h"
+#include "app/desk/language/sentences.h"
 #include "app/desk/words/spoken.h"
 #include "app/workshop/clock.h"
 #include "app/workshop/made_up.h"
@@ -113,7 +114,7 @@ QString SlipsPage::nothing() const
         return m_read ? tr("Working out what is best ordered of whom …")
                       : tr("Nothing is known here of what suppliers ask.");
     if (!m_book->problem.empty())
-        return said(m_book->problem);
+        return inWords(m_book->problem);
     if (m_slips.count() > 0)
         return {};
     return m_book->shortages.empty() ? tr("Nothing is short, so that nothing has to be ordered.")

@@ -2,6 +2,7 @@
 
 #include "app/desk/handing/changes/another_piece.h"
 
+#include "app/desk/language/sentences.h"
 #include "app/desk/words/condition_words.h"
 #include "app/desk/words/spoken.h"
 #include "app/desk/words/standing.h"
@@ -21,7 +22,7 @@ QString saidJoint(const OtherJoint &joint)
     const QString now = saidVerdict(joint.after);
     return joint.isWorse()
                ? AnotherPiece::tr("! %1: %2 (before: %3). %4")
-                     .arg(said(joint.at), now, saidVerdict(joint.before), said(joint.why))
+                     .arg(said(joint.at), now, saidVerdict(joint.before), inWords(joint.why))
                : AnotherPiece::tr("%1: %2").arg(said(joint.at), now);
 }
 

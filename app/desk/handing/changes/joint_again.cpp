@@ -2,6 +2,7 @@
 
 #include "app/desk/handing/changes/joint_again.h"
 
+#include "app/desk/language/sentences.h"
 #include "app/desk/words/spoken.h"
 #include "app/garage/cautions.h"
 
@@ -66,7 +67,7 @@ QString JointAgain::about() const
 
 QString JointAgain::caution() const
 {
-    QString caution = said(OpeningCaution);
+    QString caution = inWords(OpeningCaution);
     caution[0] = caution.at(0).toUpper();
     return QString(caution + u'.');
 }

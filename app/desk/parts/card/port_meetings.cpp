@@ -2,6 +2,7 @@
 
 #include "app/desk/parts/card/port_meetings.h"
 
+#include "app/desk/language/sentences.h"
 #include "app/desk/words/spoken.h"
 #include "app/desk/words/standing.h"
 #include "model/ports/mating.h"
@@ -69,9 +70,9 @@ QString detailOf(const Mating &mating)
 {
     QStringList needs;
     for (const Need &need : mating.needs)
-        needs.append(said(need.text()));
+        needs.append(inWords(need.text()));
     return needs.isEmpty() || isTrap(mating.verdict)
-               ? said(mating.why)
+               ? inWords(mating.why)
                : MeetingWords::tr("with %1").arg(needs.join(QStringLiteral(", ")));
 }
 

@@ -2,6 +2,7 @@
 
 #include "app/desk/parts/editing/card_editor.h"
 
+#include "app/desk/language/sentences.h"
 #include "app/desk/parts/editing/card_fields.h"
 #include "app/desk/stock/card/part_panel.h"
 #include "app/desk/words/spoken.h"
@@ -18,9 +19,9 @@ namespace {
 
 QString wordsOfFault(const CellFault &fault)
 {
-    const QString wrong = said(fault.wrong);
+    const QString wrong = inWords(fault.wrong);
     return fault.remedy.empty() ? CardEditor::tr("%1.").arg(wrong)
-                                : CardEditor::tr("%1. %2").arg(wrong, said(fault.remedy));
+                                : CardEditor::tr("%1. %2").arg(wrong, inWords(fault.remedy));
 }
 
 /// The row of a card; nothing where there is none.
@@ -73,7 +74,7 @@ void CardEditor::beginChange(const QString &number)
         const auto row = std::make_shared<Result<std::optional<RowCells>>>(rowIn(documents(), key));
         return [this, row] {
             if (!*row)
-                return m_pen.refuse(said(row->error().sentence()));
+                return m_pen.refuse(saidProblem(row->error()));
             if (!row->value())
                 return m_pen.refuse(tr("There is no such card any more."));
             m_isNew = false;

@@ -2,6 +2,7 @@
 //
 // What the screen says of a list that is taken in.
 
+#include "app/desk/language/sentences.h"
 #include "app/desk/parts/editing/card_fields.h"
 #include "app/desk/parts/importing/list_import.h"
 #include "app/desk/words/spoken.h"
@@ -78,8 +79,8 @@ QString ListImport::wrong() const
     QStringList all;
     for (const CellFault &fault : askedRow() ? askedRow()->faults : std::vector<CellFault>()) {
         const QString one = fault.heading.empty()
-                                ? said(fault.wrong)
-                                : tr("%1: %2").arg(said(fault.heading), said(fault.wrong));
+                                ? inWords(fault.wrong)
+                                : tr("%1: %2").arg(said(fault.heading), inWords(fault.wrong));
         if (!all.contains(one))
             all.append(one);
     }

@@ -115,7 +115,7 @@ void ListImport::read(const QUrl &file)
             if (watched->isStopped)
                 m_problem = tr("Stopped. Nothing was taken in.");
             else if (!m_list)
-                m_problem = said(read.problem.sentence());
+                m_problem = saidProblem(read.problem);
             show();
             Q_EMIT readingChanged();
         };

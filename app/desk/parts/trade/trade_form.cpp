@@ -73,7 +73,7 @@ void TradeForm::begin(SheetKind kind, const RowCells &key)
             isNew ? Result<std::optional<RowCells>>(std::nullopt) : rowOf(documents(), kind, key));
         return [this, kind, key, isNew, row] {
             if (!*row)
-                return pen().refuse(said(row->error().sentence()));
+                return pen().refuse(saidProblem(row->error()));
             if (!isNew && !row->value())
                 return pen().refuse(tr("That is no longer in the shop."));
             m_kind = kind;

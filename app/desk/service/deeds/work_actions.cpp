@@ -2,6 +2,7 @@
 //
 // A work's form that was filled in, as an action of the journal and as a sentence.
 
+#include "app/desk/language/sentences.h"
 #include "app/desk/service/deeds/work_deed.h"
 #include "app/desk/service/service_words.h"
 #include "app/desk/words/spoken.h"
@@ -158,7 +159,7 @@ QString saidWork(const WorkDone &done, const GarageBook &book)
 {
     const Place *car = book.car(done.serviced.car);
     QStringList said{ServiceWords::tr("%1 of %2 %3, %4.")
-                         .arg(flarestock::said(done.said),
+                         .arg(inWords(done.said),
                               flarestock::said(car ? car->title : done.serviced.car),
                               saidWorkDone(done.serviced.work), saidPiece(done.serviced.piece))};
     for (const Renewed &ring : done.rings) {

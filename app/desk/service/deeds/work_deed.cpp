@@ -2,6 +2,7 @@
 
 #include "app/desk/service/deeds/work_deed.h"
 
+#include "app/desk/language/sentences.h"
 #include "app/desk/service/service_words.h"
 #include "app/desk/words/spoken.h"
 #include "app/garage/bench_wash.h"
@@ -84,7 +85,7 @@ QString whyNotWashed(const WorkSubject &subject)
                                 "Say under Stock what it is.");
     if (const std::string why = notWashedBecause(garage.kindOf(piece)); !why.empty())
         return isThoughtOf(piece, *subject.book)
-                   ? ServiceWords::tr("No wash: %1 %2.").arg(said(piece.piece.part), said(why))
+                   ? ServiceWords::tr("No wash: %1 %2.").arg(said(piece.piece.part), inWords(why))
                    : ServiceWords::tr("This is nothing that is washed.");
     if (const std::string spent = spentBecause(piece, garage.intervalsOf(piece, subject.at.car));
         !spent.empty())

@@ -2,6 +2,7 @@
 
 #include "app/desk/service/deeds/work_form.h"
 
+#include "app/desk/language/sentences.h"
 #include "app/desk/service/piece_card.h"
 #include "app/desk/words/spoken.h"
 #include "app/garage/cautions.h"
@@ -75,7 +76,7 @@ QString WorkForm::caution() const
                           m_deed == CarDeed::TakeOut || m_deed == CarDeed::Fit;
     if (!isOpened)
         return {};
-    QString caution = said(OpeningCaution);
+    QString caution = inWords(OpeningCaution);
     caution[0] = caution.at(0).toUpper();
     return caution;
 }

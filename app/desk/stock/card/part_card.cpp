@@ -2,6 +2,7 @@
 
 #include "app/desk/stock/card/part_card.h"
 
+#include "app/desk/language/sentences.h"
 #include "app/desk/stock/card/card_words.h"
 #include "app/desk/stock/stock_rows.h"
 #include "app/desk/words/condition_words.h"
@@ -248,7 +249,7 @@ QString cardAbout(const StockEntry &entry)
 {
     if (entry.part == nullptr)
         return CardWords::tr("a tin of odds");
-    QStringList about{said(text(entry.part->kind))};
+    QStringList about{inWords(text(entry.part->kind))};
     for (const std::string &some : {entry.part->material, entry.part->seal}) {
         if (!some.empty())
             about.append(said(some));

@@ -94,7 +94,7 @@ void PartPanel::read()
             if (*movements)
                 m_movements = std::make_shared<const std::vector<Movement>>(std::move(**movements));
             else
-                m_problem = said(movements->error().sentence());
+                m_problem = saidProblem(movements->error());
             showRows();
         };
     });

@@ -2,6 +2,7 @@
 
 #include "app/desk/trailer/carry/carry_rows.h"
 
+#include "app/desk/language/sentences.h"
 #include "app/desk/trailer/carry/carry_words.h"
 #include "app/desk/words/spoken.h"
 
@@ -24,7 +25,7 @@ QString number(std::int64_t count)
 QString inPersonsWords(const std::string &text)
 {
     static const QRegularExpression day(QStringLiteral("\\b\\d{4}-\\d\\d-\\d\\d\\b"));
-    QString rest = localised(said(text));
+    QString rest = localised(inWords(text));
     QString words;
     for (auto found = day.match(rest); found.hasMatch(); found = day.match(rest)) {
         words += rest.left(found.capturedStart()) + saidDate(found.captured().toStdString());
@@ -237,7 +238,7 @@ QString saidCarry(const CarryBook &book, const SparePart &spare)
 QString saidKit(const CarryBook &book)
 {
     if (!book.kit)
-        return localised(said(book.noKit));
+        return localised(inWords(book.noKit));
     const Currency &currency = book.workshop->settings.currency;
     const auto money = [&currency](std::int64_t micros) {
         const Decimal exact = Decimal::scaled(micros, 6).stripped();
