@@ -23,7 +23,12 @@ WorkSheet {
         root.showsText = false;
         root.open();
         typed.goTo(0);
-        typed.forceActiveFocus(Qt.PopupFocusReason);
+        form.forceActiveFocus(Qt.PopupFocusReason);
+    }
+    /// The other of the two, where there is room for one.
+    function turn() {
+        root.showsText = !root.showsText;
+        (root.showsText ? typed : form).forceActiveFocus(Qt.OtherFocusReason);
     }
 
     objectName: "templateSheet"
@@ -41,10 +46,16 @@ WorkSheet {
         sequences: [StandardKey.Save] // qmllint disable unqualified
         onActivated: root.editor.finish()
     }
+    Shortcut {
+        sequence: "F6"
+        onActivated: root.turn()
+    }
     TemplateTop {
         editor: root.editor
+        turns: root.wide ? "" : root.showsText ? qsTr("Form  F6") : qsTr("Text  F6")
         busy: root.busy
         Layout.fillWidth: true
+        onTurned: root.turn()
         onLeaveAsked: root.close()
     }
     Sheet {
@@ -62,19 +73,36 @@ WorkSheet {
             room: root.height * 0.46 - 12 - (showsKey ? keyHeight : 0)
             showsKey: root.wide
             onOpened: spot => root.editor.openSpot(spot)
-            onEntered: typed.forceActiveFocus(Qt.OtherFocusReason)
+            onEntered: form.forceActiveFocus(Qt.OtherFocusReason)
         }
     }
     StillOpen {
         editor: root.editor
         Layout.fillWidth: true
     }
-    TemplateText {
-        id: typed
-
-        editor: root.editor
+    RowLayout {
+        spacing: Theme.gap
         Layout.fillWidth: true
         Layout.fillHeight: true
         Layout.preferredHeight: root.height * 0.4
+
+        FormSide {
+            id: form
+
+            visible: root.wide || !root.showsText
+            editor: root.editor
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            Layout.preferredWidth: root.width * 0.55
+        }
+        TemplateText {
+            id: typed
+
+            visible: root.wide || root.showsText
+            editor: root.editor
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            Layout.preferredWidth: root.width * 0.45
+        }
     }
 }

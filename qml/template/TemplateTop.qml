@@ -12,7 +12,9 @@ RowLayout {
 
     required property TemplateEditor editor
     property bool busy: false
+    property string turns: "" // What is shown instead, where there is room for one.
 
+    signal turned()
     signal leaveAsked()
 
     spacing: Theme.gap
@@ -38,6 +40,12 @@ RowLayout {
             small: true
             Layout.fillWidth: true
         }
+    }
+    DeskButton {
+        objectName: "turnTemplate"
+        visible: text !== ""
+        text: root.turns
+        onClicked: root.turned()
     }
     DeskButton {
         objectName: "writeTemplate"

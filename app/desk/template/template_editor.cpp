@@ -5,6 +5,8 @@
 #include "app/desk/template/typed_text.h"
 #include "app/desk/words/spoken.h"
 
+#include <QTextCursor>
+
 namespace flarestock {
 
 namespace {
@@ -24,6 +26,10 @@ TemplateEditor::TemplateEditor(Pen &pen, QObject *parent)
       m_openRows({QStringLiteral("says")})
 {
     listen();
+    connect(&m_form, &TemplateForm::edited, this, &TemplateEditor::apply);
+    connect(&m_form, &TemplateForm::chose, this, [this](qulonglong byte) {
+        Q_EMIT wentTo(placeOnSheet(*m_readable.text, static_cast<std::size_t>(byte)));
+    });
     connect(&m_pen, &Pen::changed, this, [this] {
         if (!m_pen.isBusy() && !m_pen.problem().isEmpty())
             m_isWriting = false;
@@ -45,6 +51,7 @@ void TemplateEditor::listen()
         std::string text = textOn(*m_sheet);
         if (m_isOpen && m_read.text && text != *m_read.text) {
             m_pen.hear(); // What was refused was another text.
+            m_field.clear();
             readAnew(std::move(text));
             Q_EMIT typedOn();
         }
@@ -67,6 +74,7 @@ void TemplateEditor::setSheet(QQuickTextDocument *sheet)
 void TemplateEditor::setShop(const std::shared_ptr<const Workshop> &workshop, TextFiles texts)
 {
     m_workshop = workshop;
+    m_form.setShop(workshop);
     m_texts = std::move(texts);
     if (m_isOpen)
         draw();
@@ -82,6 +90,8 @@ void TemplateEditor::begin(const TypedTemplate &typed)
     m_drawnText = nullptr;
     m_spot.clear();
     m_map.show({});
+    m_form.begin();
+    m_openRows.become({});
     m_read = readText({}, nameFor(m_file));
     m_sheet->setPlainText(said(typed.text)); // Its history begins here.
     readAnew(textOn(*m_sheet));
@@ -150,6 +160,7 @@ void TemplateEditor::take(const std::shared_ptr<const std::string> &text,
     if (m_isOpen && drawn.worked.expansion != nullptr) {
         m_drawnText = text;
         m_map.show(drawn.worked);
+        m_form.setDrawn(drawn.worked);
         std::vector<Row> rows;
         for (const QString &sentence : drawn.open)
             rows.push_back({QString::number(rows.size()), {sentence}});
@@ -180,7 +191,41 @@ void TemplateEditor::showFaults()
         rows.push_back(
             {QString::number(rows.size()), {static_cast<int>(fault.line), saidFault(fault)}});
     m_faultRows.become(std::move(rows));
+    showForm();
     Q_EMIT changed();
+}
+
+void TemplateEditor::showForm()
+{
+    const bool isStale = !m_read.document;
+    m_form.show({m_readable.text, m_readable.document,
+                 isStale ? std::vector<Problem>() : allFaults(), isStale});
+}
+
+/// On the sheet, so that its history has it. What is typed in one field goes on as one step.
+void TemplateEditor::apply(const TextEdit &edit, const QString &place)
+{
+    const std::string text = *m_read.text;
+    QTextCursor cursor(m_sheet);
+    if (!place.isEmpty() && place == m_field)
+        cursor.joinPreviousEditBlock();
+    else
+        cursor.beginEditBlock();
+    cursor.setPosition(placeOnSheet(text, edit.at));
+    cursor.setPosition(placeOnSheet(text, edit.at + edit.removed), QTextCursor::KeepAnchor);
+    cursor.insertText(said(edit.put));
+    cursor.endEditBlock();
+    m_field = place;
+}
+
+void TemplateEditor::undo()
+{
+    m_sheet->undo();
+}
+
+void TemplateEditor::redo()
+{
+    m_sheet->redo();
 }
 
 QString TemplateEditor::title() const
@@ -233,6 +278,7 @@ void TemplateEditor::goToFault(int row)
 void TemplateEditor::openSpot(const QString &spot)
 {
     m_spot = spot;
+    m_form.chooseSpot(spot);
     Q_EMIT changed();
 }
 

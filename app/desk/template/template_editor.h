@@ -13,6 +13,7 @@
 #include "app/desk/map/line_map.h"
 #include "app/desk/shop/pen.h"
 #include "app/desk/template/drawn_template.h"
+#include "app/desk/template/form/template_form.h"
 #include "app/desk/template/text_read.h"
 
 #include <QQuickTextDocument>
@@ -43,6 +44,7 @@ class TemplateEditor : public QObject {
     Q_PROPERTY(flarestock::Rows *faults READ faults CONSTANT)
     Q_PROPERTY(flarestock::Rows *stillOpen READ stillOpen CONSTANT)
     Q_PROPERTY(flarestock::LineMap *map READ map CONSTANT)
+    Q_PROPERTY(flarestock::TemplateForm *form READ form CONSTANT)
     Q_PROPERTY(QQuickTextDocument *sheet READ sheet WRITE setSheet NOTIFY sheetChanged)
 public:
     explicit TemplateEditor(Pen &pen, QObject *parent = nullptr);
@@ -69,6 +71,7 @@ public:
     [[nodiscard]] Rows *faults() { return &m_faultRows; }
     [[nodiscard]] Rows *stillOpen() { return &m_openRows; }
     [[nodiscard]] LineMap *map() { return &m_map; }
+    [[nodiscard]] TemplateForm *form() { return &m_form; }
     [[nodiscard]] QQuickTextDocument *sheet() const { return m_shown; }
     /// Where it is typed on the screen; what was typed so far goes there.
     void setSheet(QQuickTextDocument *sheet);
@@ -78,6 +81,9 @@ public:
     /// The line of a fault, or the table behind a spot of the map, gets the cursor.
     Q_INVOKABLE void goToFault(int row);
     Q_INVOKABLE void openSpot(const QString &spot);
+    /// One step of the sheet's history, typed or done by the form.
+    Q_INVOKABLE void undo();
+    Q_INVOKABLE void redo();
     /// Writes it down; where that cannot be, says why.
     Q_INVOKABLE void finish();
     Q_INVOKABLE void close();
@@ -98,6 +104,8 @@ private:
     void listen();
     void readAnew(std::string text);
     void showFaults();
+    void showForm();
+    void apply(const TextEdit &edit, const QString &place);
     void draw();
     void take(const std::shared_ptr<const std::string> &text, const DrawnTemplate &drawn);
     void write();
@@ -123,6 +131,8 @@ private:
     bool m_isBehind = false;                        ///< It is to be drawn once more.
     QString m_spot;
     LineMap m_map;
+    TemplateForm m_form;
+    QString m_field; ///< In which was typed last; empty: elsewhere.
     Rows m_faultRows;
     Rows m_openRows;
     Errand m_drawing; ///< Last: it waits for its worker before the rest goes.

@@ -3,6 +3,7 @@
 #include "model/exact/case_fold.h"
 #include "model/exact/nearest_word.h"
 #include "model/exchange/templates/template_reader.h"
+#include "model/exchange/templates/template_words.h"
 #include "model/exchange/templates/worked_defaults.h"
 
 #include <algorithm>
@@ -12,18 +13,8 @@ namespace flarestock {
 
 namespace {
 
-constexpr std::array<std::string_view, 9> PlainKeys = {
-    "id", "title", "form", "choices", "dimension", "default", "least", "most", "when"};
-constexpr std::array<std::string_view, 4> FormWords = {"choice", "measure", "yes/no", "dash"};
 constexpr std::size_t DashForm = 3;
 constexpr std::array<std::string_view, 6> UsualDashes = {"-4", "-6", "-8", "-10", "-12", "-16"};
-
-std::vector<std::string_view> questionKeys()
-{
-    std::vector<std::string_view> keys(PlainKeys.begin(), PlainKeys.end());
-    keys.insert(keys.end(), workedDefaultKeys().begin(), workedDefaultKeys().end());
-    return keys;
-}
 
 std::optional<Dimension> readDimension(const TomlFields &fields)
 {
@@ -144,7 +135,7 @@ Question readQuestion(const TomlFields &fields, const std::vector<Question> &ear
     question.id = fields.id("id");
     question.title = fields.required("title");
     (void)fields.required("form");
-    const std::size_t form = fields.word("form", FormWords, 0);
+    const std::size_t form = fields.word("form", wordsOf(Paragraph::Question, "form"), 0);
     question.form = form == DashForm ? Question::Form::Choice : static_cast<Question::Form>(form);
     if (form == DashForm)
         readDashes(fields, question);
@@ -167,9 +158,8 @@ Question readQuestion(const TomlFields &fields, const std::vector<Question> &ear
 std::vector<Question> readQuestions(const TomlFields &top)
 {
     std::vector<Question> questions;
-    const auto keys = questionKeys();
     for (const TomlValue *const table : top.tables("question")) {
-        const TomlFields fields(top.source(), *table, "question", keys);
+        const TomlFields fields(top.source(), *table, "question", keysOf(Paragraph::Question));
         Question question = readQuestion(fields, questions);
         const bool isThere =
             std::any_of(questions.begin(), questions.end(),

@@ -2,26 +2,15 @@
 
 #include "model/exact/nearest_word.h"
 #include "model/exchange/templates/template_reader.h"
+#include "model/exchange/templates/template_words.h"
 
 #include <algorithm>
-#include <array>
 #include <map>
 
 namespace flarestock {
 
 namespace {
 
-using Keys = std::string_view;
-constexpr std::array<Keys, 14> StationKeys = {
-    "id",       "title", "kind", "level", "words",     "micron",  "flow",
-    "pressure", "rated", "part", "when",  "bracketed", "plugged", "spare-elements"};
-constexpr std::array<Keys, 15> RunKeys = {"id",     "level",       "from",         "to",
-                                          "length", "dash",        "construction", "tubing",
-                                          "rise",   "forward",     "start-angle",  "end-angle",
-                                          "bend",   "clamps-each", "when"};
-constexpr std::array<Keys, 4> ModuleKeys = {"id", "template", "answers", "when"};
-constexpr std::array<Keys, 4> ExtraKeys = {"part", "count", "why", "when"};
-constexpr std::array<Keys, 3> LevelWords = {"suction", "pressure", "return"};
 constexpr int SpareElementsMax = 1000;
 constexpr int ClampSpacingMax = 100'000;
 constexpr std::int64_t ExtraCountMax = 1'000'000;
@@ -54,13 +43,13 @@ void PartsReading::run()
 {
     const auto &source = m_top.source();
     for (const TomlValue *const table : m_top.tables("module"))
-        readModule(TomlFields(source, *table, "module", ModuleKeys));
+        readModule(TomlFields(source, *table, "module", keysOf(Paragraph::Module)));
     for (const TomlValue *const table : m_top.tables("station"))
-        readStation(TomlFields(source, *table, "station", StationKeys));
+        readStation(TomlFields(source, *table, "station", keysOf(Paragraph::Station)));
     for (const TomlValue *const table : m_top.tables("run"))
-        readRun(TomlFields(source, *table, "run", RunKeys));
+        readRun(TomlFields(source, *table, "run", keysOf(Paragraph::Run)));
     for (const TomlValue *const table : m_top.tables("extra"))
-        readExtra(TomlFields(source, *table, "extra", ExtraKeys));
+        readExtra(TomlFields(source, *table, "extra", keysOf(Paragraph::Extra)));
 }
 
 /// Stations and modules share one room of names, as they do in "filters/prefilter"; runs have
@@ -77,7 +66,7 @@ void PartsReading::claimId(const TomlFields &fields, const std::string &id)
 Level PartsReading::readLevel(const TomlFields &fields) const
 {
     (void)fields.required("level");
-    return static_cast<Level>(fields.word("level", LevelWords, 1));
+    return static_cast<Level>(fields.word("level", wordsOf(Paragraph::Run, "level"), 1));
 }
 
 void PartsReading::readStation(const TomlFields &fields)

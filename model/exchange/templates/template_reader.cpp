@@ -3,19 +3,11 @@
 #include "model/exchange/templates/template_reader.h"
 
 #include "model/exact/nearest_word.h"
-
-#include <array>
+#include "model/exchange/templates/template_words.h"
 
 namespace flarestock {
 
 namespace {
-
-constexpr std::array<std::string_view, 10> TemplateKeys = {
-    "id", "title", "system", "fluid", "filters", "question", "station", "run", "module", "extra"};
-constexpr std::array<std::string_view, 5> SystemWords = {"fuel", "oil", "coolant", "gearbox",
-                                                         "brakes"};
-constexpr std::array<std::string_view, 4> FilterWords = {"none", "around electric pump",
-                                                         "after pump", "oil return"};
 
 /// "{fluid}" names a question whose answers are fluids; anything else is a fluid.
 void readFluid(const TomlFields &top, Template &form)
@@ -53,13 +45,16 @@ void readFluid(const TomlFields &top, Template &form)
 
 Template readTemplateTable(const TomlDocument &document, Problems &problems)
 {
-    const TomlFields top({&document, &problems}, document.root(), "template", TemplateKeys);
+    const TomlFields top({&document, &problems}, document.root(), "template",
+                         keysOf(Paragraph::Top));
     Template form;
     form.id = top.id("id");
     form.title = top.required("title");
     (void)top.required("system");
-    form.system = SystemWords[top.word("system", SystemWords, 0)];
-    form.filters = static_cast<FilterRule>(top.word("filters", FilterWords, 0));
+    const TemplateWords systems = wordsOf(Paragraph::Top, "system");
+    form.system = systems[top.word("system", systems, 0)];
+    form.filters =
+        static_cast<FilterRule>(top.word("filters", wordsOf(Paragraph::Top, "filters"), 0));
     form.questions = readQuestions(top);
     readFluid(top, form);
     readParts(top, form);

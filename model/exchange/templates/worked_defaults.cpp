@@ -2,33 +2,20 @@
 
 #include "model/exchange/templates/worked_defaults.h"
 
-#include "model/exact/nearest_word.h"
+#include "model/exchange/templates/template_words.h"
 
 #include <algorithm>
-#include <array>
 
 namespace flarestock {
 
 namespace {
 
-using Words = std::string_view;
-constexpr std::array<Words, 13> Keys = {
-    "worked-out", "feed",        "shared-by", "delivery",     "set-pressure", "line",      "flow",
-    "pumps",      "pumps-apart", "lengths",   "construction", "rise",         "other-loss"};
-constexpr std::array<Words, 3> ByWords = {"fuel demand", "pump pressure", "line size"};
-constexpr std::array<Words, 2> FeedWords = {"pump", "gravity"};
-constexpr std::array<Words, 2> DeliveryWords = {"carburettor", "injection"};
-constexpr std::array<Words, 5> LineWords = {"suction", "before regulator", "behind regulator",
-                                            "return", "gravity"};
-constexpr int PumpsMost = 16;
+TemplateWords questionWords(std::string_view key)
+{
+    return wordsOf(Paragraph::Question, key);
+}
 
-/// Which keys each calculation takes, in the order of ByWords.
-constexpr std::array<std::array<Words, 10>, 3> KeysOf = {{
-    {"feed", "shared-by"},
-    {"delivery", "set-pressure"},
-    {"delivery", "set-pressure", "line", "flow", "pumps", "pumps-apart", "lengths", "construction",
-     "rise", "other-loss"},
-}};
+constexpr int PumpsMost = 16;
 
 class WorkedDefaultReading {
 public:
@@ -42,9 +29,9 @@ public:
         const bool isWorked = m_fields.find("worked-out") != nullptr;
         if (isWorked && m_fields.required("worked-out").empty())
             return std::nullopt;
-        m_made.by =
-            static_cast<WorkedDefault::By>(m_fields.word("worked-out", ByWords, ByWords.size()));
-        const bool isKnown = static_cast<std::size_t>(m_made.by) < ByWords.size();
+        const TemplateWords all = questionWords("worked-out");
+        m_made.by = static_cast<WorkedDefault::By>(m_fields.word("worked-out", all, all.size()));
+        const bool isKnown = static_cast<std::size_t>(m_made.by) < all.size();
         if (isWorked && !isKnown)
             return std::nullopt; // Said already.
         refuseOthers(isWorked);
@@ -68,17 +55,18 @@ public:
 private:
     void refuseOthers(bool isWorked) const
     {
-        const auto at = static_cast<std::size_t>(m_made.by);
-        for (const Words key : std::span(Keys).subspan(1)) {
-            const bool takes = isWorked && std::find(KeysOf[at].begin(), KeysOf[at].end(), key) !=
-                                               KeysOf[at].end();
+        const std::string_view by =
+            questionWords("worked-out")[static_cast<std::size_t>(m_made.by)];
+        const TemplateWords taken = keysWorkedOutBy(by);
+        for (const std::string_view key : workedOutKeys().subspan(1)) {
+            const bool takes =
+                isWorked && std::find(taken.begin(), taken.end(), key) != taken.end();
             if (takes || !m_fields.find(key))
                 continue;
             m_fields.wrong(
-                key,
-                {isWorked ? "a " + std::string(ByWords[at]) + " has no \"" + std::string(key) + '"'
-                          : '"' + std::string(key) + "\" is only for what is worked out",
-                 isWorked ? "Remove it." : "Add worked-out, or remove it."});
+                key, {isWorked ? "a " + std::string(by) + " has no \"" + std::string(key) + '"'
+                               : '"' + std::string(key) + "\" is only for what is worked out",
+                      isWorked ? "Remove it." : "Add worked-out, or remove it."});
         }
     }
 
@@ -102,7 +90,7 @@ private:
                            {"a fuel demand goes by the power, and no question \"power\" of that "
                             "dimension stands before it",
                             "Ask for the power first."});
-        m_made.feed = static_cast<Feed>(m_fields.word("feed", FeedWords, 0));
+        m_made.feed = static_cast<Feed>(m_fields.word("feed", questionWords("feed"), 0));
         m_made.sharedBy = std::max(1, m_fields.whole("shared-by", PumpsMost, 1));
     }
 
@@ -110,7 +98,8 @@ private:
     {
         if (wanted || m_fields.find("delivery"))
             (void)m_fields.required("delivery");
-        m_made.delivery = static_cast<FuelSystem>(m_fields.word("delivery", DeliveryWords, 1));
+        m_made.delivery =
+            static_cast<FuelSystem>(m_fields.word("delivery", questionWords("delivery"), 1));
         if (wanted && !m_fields.find("set-pressure"))
             (void)m_fields.required("set-pressure");
         m_made.setPressure = m_values.varying(m_fields, "set-pressure", LiteralForm::Pressure);
@@ -122,7 +111,8 @@ private:
             m_fields.wrong("worked-out", {"a line size is a dash size, which is not asked here",
                                           "Write form = \"dash\"."});
         (void)m_fields.required("line");
-        m_made.line = static_cast<WorkedDefault::Line>(m_fields.word("line", LineWords, 0));
+        m_made.line =
+            static_cast<WorkedDefault::Line>(m_fields.word("line", questionWords("line"), 0));
         const bool isSet = m_made.line == WorkedDefault::Line::BeforeRegulator ||
                            m_made.line == WorkedDefault::Line::BehindRegulator;
         readSet(isSet && m_fields.find("line") != nullptr);
@@ -152,11 +142,6 @@ private:
 };
 
 } // namespace
-
-std::span<const std::string_view> workedDefaultKeys() noexcept
-{
-    return Keys;
-}
 
 std::optional<WorkedDefault> readWorkedDefault(const TomlFields &fields, const Question &question,
                                                const std::vector<Question> &earlier)

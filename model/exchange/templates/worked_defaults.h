@@ -8,9 +8,6 @@
 
 namespace flarestock {
 
-/// The keys of a question that belong to a calculation, "worked-out" first.
-[[nodiscard]] std::span<const std::string_view> workedDefaultKeys() noexcept;
-
 /// Nothing where it is not worked out. `question` is read but for this; `earlier` are those that
 /// its calculation may ask. Adds problems: a key without its calculation or the other way round, a
 /// question of another form, a power that nobody is asked for.
