@@ -25,7 +25,16 @@ FocusScope {
         flick.contentX = 0;
     }
 
+    /// A long text is drawn as far as it was seen; only moving it tells it that more is seen now.
+    function drawAgain() {
+        flick.contentY += 1;
+        flick.contentY -= 1;
+    }
+
     implicitHeight: 200
+    onHeightChanged: Qt.callLater(drawAgain)
+    onWidthChanged: Qt.callLater(drawAgain)
+    onVisibleChanged: Qt.callLater(drawAgain)
 
     Connections {
         target: root.editor

@@ -93,7 +93,16 @@ void TemplatesAreForEveryone::cutsNoWordsShort()
                        : size.width() == 1280 ? "middling"
                                               : "frame-rail",
                        size);
-    seenWords.look(*m_window, {"cardTab"});
+    seenWords.look(*m_window, {"cardTab", "paragraph"});
+    if (size.width() < 1200) { // One of the two, and the other by a key.
+        QVERIFY(item("turnTemplate") != nullptr && item("templateText") == nullptr);
+        key(Qt::Key_F6);
+        QTRY_COMPARE(focusName(*m_window), QStringLiteral("templateText"));
+        pictureOfTemplates("text-dark-small", size);
+        QVERIFY(item("paragraphList") == nullptr);
+        key(Qt::Key_F6);
+        QTRY_VERIFY(item("paragraphList") != nullptr);
+    }
     leave();
     m_look->setDark(false);
     QCOMPARE(seenWords.cut(30), QString());

@@ -33,6 +33,9 @@ Flow {
             text: modelData.words
             framed: false
             small: true
+            leftPadding: 4
+            rightPadding: 4
+            padding: 4
             onClicked: root.asked(modelData.kind)
         }
     }

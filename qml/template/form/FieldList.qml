@@ -51,5 +51,7 @@ ScrolledColumn {
     }
     OfferList {
         id: offers
+
+        onChosen: (field, word) => field.take(root.form.withOffered(field.key, word))
     }
 }

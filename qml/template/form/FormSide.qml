@@ -43,7 +43,7 @@ FocusScope {
 
             ColumnLayout {
                 spacing: 4
-                Layout.preferredWidth: Math.max(210, root.width * 0.32)
+                Layout.preferredWidth: Math.max(210, root.width * 0.42)
                 Layout.maximumWidth: 320
                 Layout.fillHeight: true
 

@@ -14,6 +14,8 @@ Popup {
     property FieldLine field: null
     property var words: []
 
+    signal chosen(FieldLine field, string word)
+
     function show(field: FieldLine, words: var) {
         root.field = field;
         root.words = words;
@@ -26,7 +28,7 @@ Popup {
     function take(row: int) {
         root.close();
         if (row >= 0 && row < root.words.length)
-            root.field.take(root.words[row]);
+            root.chosen(root.field, root.words[row]);
     }
 
     parent: Overlay.overlay

@@ -68,16 +68,17 @@ GroupedList {
         }
         contentItem: Column {
             topPadding: 3
+            leftPadding: 8
 
             Words {
-                width: parent.width
+                width: parent.width - 16
                 text: (line.wrong ? "▸ " : "") + line.title
                 strong: line.chosen
                 color: line.wrong ? Theme.stop : Theme.ink
                 elide: Text.ElideRight
             }
             Words {
-                width: parent.width
+                width: parent.width - 16
                 text: line.detail
                 small: true
                 quiet: true

@@ -238,6 +238,14 @@
         <source>builds and templates</source>
         <translation>Aufbauten und Vorlagen</translation>
     </message>
+    <message>
+        <source>Change templates, or make one…</source>
+        <translation>Vorlagen ändern oder eine neue machen…</translation>
+    </message>
+    <message>
+        <source>Ctrl+T</source>
+        <translation>Strg+T</translation>
+    </message>
 </context>
 <context>
     <name>BuildLine</name>

@@ -734,6 +734,14 @@
         <source>New card  Ctrl+N</source>
         <translation>Neue Karte  Strg+N</translation>
     </message>
+    <message>
+        <source>Templates</source>
+        <translation>Vorlagen</translation>
+    </message>
+    <message>
+        <source>Ctrl+T</source>
+        <translation>Strg+T</translation>
+    </message>
 </context>
 <context>
     <name>PortField</name>

@@ -21,7 +21,7 @@ constexpr std::array<std::string_view, 2> AlternativeOrder = {"when", "is"};
 std::vector<std::string> listOf(const std::string &typed)
 {
     std::vector<std::string> items;
-    for (const QString &item : said(typed).split(u',', Qt::SkipEmptyParts))
+    for (const QString &item : said(typed).split(u';', Qt::SkipEmptyParts))
         if (const QString bare = item.trimmed(); !bare.isEmpty())
             items.push_back(bare.toStdString());
     return items;
@@ -148,6 +148,20 @@ QStringList TemplateForm::offers(const QString &place) const
     const std::string key = place.section(u'/', m_at.kind == Paragraph::Top ? 0 : 2).toStdString();
     return offeredWords(m_at, key,
                         {m_source.document->root(), m_at, m_workshop.get(), m_drawn.expansion});
+}
+
+/// One more where a list stands, else instead of what stands there.
+QString TemplateForm::withOffered(const QString &place, const QString &word) const
+{
+    const QString key = place.section(u'/', m_at.kind == Paragraph::Top ? 0 : 2);
+    const QString now = m_fields.cell(m_fields.rowOf(place), QStringLiteral("value")).toString();
+    if (table() == nullptr || now.isEmpty() ||
+        formOf(m_at.kind, key.toStdString(), *table()) != FieldForm::Texts)
+        return word;
+    const auto items = listOf(now.toStdString());
+    return std::find(items.begin(), items.end(), word.toStdString()) != items.end()
+               ? now
+               : QString(now + QStringLiteral("; ") + word);
 }
 
 } // namespace flarestock

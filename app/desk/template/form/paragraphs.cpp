@@ -2,9 +2,8 @@
 
 #include "app/desk/template/form/paragraphs.h"
 
+#include "app/desk/template/form/template_form.h"
 #include "app/desk/words/spoken.h"
-
-#include <QCoreApplication>
 
 #include <algorithm>
 
@@ -14,28 +13,23 @@ namespace {
 
 constexpr std::string_view TopName = "top";
 
-QString formWords(const char *words)
-{
-    return QCoreApplication::translate("TemplateForm", words);
-}
-
 QString sectionOf(Paragraph kind)
 {
     switch (kind) {
     case Paragraph::Top:
-        return formWords("template");
+        return TemplateForm::tr("template");
     case Paragraph::Question:
-        return formWords("questions");
+        return TemplateForm::tr("questions");
     case Paragraph::Station:
-        return formWords("stations");
+        return TemplateForm::tr("stations");
     case Paragraph::Run:
-        return formWords("runs");
+        return TemplateForm::tr("runs");
     case Paragraph::Module:
-        return formWords("modules");
+        return TemplateForm::tr("modules");
     case Paragraph::Extra:
         break;
     }
-    return formWords("extras");
+    return TemplateForm::tr("extras");
 }
 
 QString textOf(const TomlValue &table, std::string_view key)
@@ -50,7 +44,7 @@ QString titleOf(Paragraph kind, const TomlValue &table)
                       : kind == Paragraph::Run || kind == Paragraph::Module ? "id"
                                                                             : "title";
     const QString title = textOf(table, key);
-    return title.isEmpty() ? formWords("without a name") : title;
+    return title.isEmpty() ? TemplateForm::tr("without a name") : title;
 }
 
 QString detailOf(Paragraph kind, const TomlValue &table)
@@ -63,7 +57,7 @@ QString detailOf(Paragraph kind, const TomlValue &table)
     case Paragraph::Station:
         return textOf(table, "kind");
     case Paragraph::Run:
-        return formWords("%1 to %2").arg(textOf(table, "from"), textOf(table, "to"));
+        return TemplateForm::tr("%1 to %2").arg(textOf(table, "from"), textOf(table, "to"));
     case Paragraph::Module:
         return textOf(table, "template");
     case Paragraph::Extra:

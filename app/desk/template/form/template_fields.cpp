@@ -2,11 +2,10 @@
 
 #include "app/desk/template/form/template_fields.h"
 
+#include "app/desk/template/form/template_form.h"
 #include "app/desk/template/text_read.h"
 #include "app/desk/words/spoken.h"
 #include "model/exact/case_fold.h"
-
-#include <QCoreApplication>
 
 #include <algorithm>
 #include <tuple>
@@ -14,11 +13,6 @@
 namespace flarestock {
 
 namespace {
-
-QString fieldWords(const char *words)
-{
-    return QCoreApplication::translate("TemplateForm", words);
-}
 
 using Spot = std::pair<std::uint32_t, std::uint32_t>; ///< Line and column.
 
@@ -75,7 +69,8 @@ private:
         const TomlEntry *const inside = table.find("template");
         for (const auto &[id, title] : m_read.asked(inside ? inside->value.text : std::string())) {
             const std::string key = id.toStdString();
-            addVarying({m_at.place("answers/" + key), title, fieldWords("as it answers itself"),
+            addVarying({m_at.place("answers/" + key), title,
+                        TemplateForm::tr("as it answers itself"),
                         answers ? answers->value.find(key) : nullptr});
         }
     }
@@ -93,11 +88,11 @@ private:
             const bool isLast = at + 1 == items.size();
             const TomlEntry *const when = items[at].find("when");
             if (!isLast || when != nullptr)
-                addTyped({place + "/when", fieldWords("%1, when").arg(field.title),
+                addTyped({place + "/when", TemplateForm::tr("%1, when").arg(field.title),
                           fieldHint(m_at.kind, "when"), when});
             Field is{place + "/is",
-                     isLast && when == nullptr ? fieldWords("%1, else").arg(field.title)
-                                               : fieldWords("%1, then").arg(field.title),
+                     isLast && when == nullptr ? TemplateForm::tr("%1, else").arg(field.title)
+                                               : TemplateForm::tr("%1, then").arg(field.title),
                      field.hint,
                      items[at].find("is"),
                      {QStringLiteral("fewer")},
@@ -121,7 +116,7 @@ private:
         for (const std::string &one : choices) {
             if (sameFolded(one, now.toStdString()))
                 chosen = static_cast<int>(words.size());
-            words.append(one.empty() ? fieldWords("not said") : said(one));
+            words.append(one.empty() ? TemplateForm::tr("not said") : said(one));
         }
         add(field, QStringLiteral("choice"), words, QString::number(chosen));
     }
@@ -131,9 +126,9 @@ private:
     {
         QStringList deedWords;
         for (const QString &deed : field.deeds)
-            deedWords.append(deed == QStringLiteral("vary")   ? fieldWords("by answers")
-                             : deed == QStringLiteral("more") ? fieldWords("one more")
-                                                              : fieldWords("without it"));
+            deedWords.append(deed == QStringLiteral("vary")   ? TemplateForm::tr("by answers")
+                             : deed == QStringLiteral("more") ? TemplateForm::tr("one more")
+                                                              : TemplateForm::tr("without it"));
         m_rows.push_back({said(field.place),
                           {field.title, form, choices, value, field.hint, problemAt(field),
                            field.deeds, deedWords, field.isOffered}});
@@ -153,7 +148,7 @@ private:
             QStringList items;
             for (const TomlValue &item : value.items)
                 items.append(said(item.text));
-            return items.join(QStringLiteral(", "));
+            return items.join(QStringLiteral("; "));
         }
         default:
             return said(value.text);

@@ -15,7 +15,7 @@ namespace flarestock {
 enum class FieldForm : std::uint8_t {
     Text,
     Word,  ///< One of a few words.
-    Texts, ///< "-6, -8": a list of texts.
+    Texts, ///< "-6; -8": a list of texts, as cells of the catalogue have it.
     YesNo,
     Whole,     ///< A number without quotes.
     Varying,   ///< A text, or one for each condition.

@@ -66,6 +66,8 @@ public:
     Q_INVOKABLE void fill(const QString &place, const QVariant &filled);
     /// What could stand there: other questions, parts, ports.
     Q_INVOKABLE QStringList offers(const QString &place) const;
+    /// What stands in the field once one of those is taken.
+    Q_INVOKABLE QString withOffered(const QString &place, const QString &word) const;
     /// A value gets a condition, one more of them, or one less: "vary", "more", "fewer".
     Q_INVOKABLE void vary(const QString &place, const QString &deed);
     Q_INVOKABLE void add(flarestock::TemplateForm::Kind kind);
