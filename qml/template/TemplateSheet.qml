@@ -23,12 +23,15 @@ WorkSheet {
         root.showsText = false;
         root.open();
         typed.goTo(0);
-        form.forceActiveFocus(Qt.PopupFocusReason);
+        form.enter();
     }
     /// The other of the two, where there is room for one.
     function turn() {
         root.showsText = !root.showsText;
-        (root.showsText ? typed : form).forceActiveFocus(Qt.OtherFocusReason);
+        if (root.showsText)
+            typed.forceActiveFocus(Qt.OtherFocusReason);
+        else
+            form.enter();
     }
 
     objectName: "templateSheet"
@@ -44,10 +47,22 @@ WorkSheet {
 
     Shortcut {
         sequences: [StandardKey.Save] // qmllint disable unqualified
+        enabled: root.opened
         onActivated: root.editor.finish()
     }
     Shortcut {
+        sequences: [StandardKey.Undo] // qmllint disable unqualified
+        enabled: root.opened
+        onActivated: root.editor.undo()
+    }
+    Shortcut {
+        sequences: [StandardKey.Redo] // qmllint disable unqualified
+        enabled: root.opened
+        onActivated: root.editor.redo()
+    }
+    Shortcut {
         sequence: "F6"
+        enabled: root.opened
         onActivated: root.turn()
     }
     TemplateTop {
@@ -73,7 +88,7 @@ WorkSheet {
             room: root.height * 0.46 - 12 - (showsKey ? keyHeight : 0)
             showsKey: root.wide
             onOpened: spot => root.editor.openSpot(spot)
-            onEntered: form.forceActiveFocus(Qt.OtherFocusReason)
+            onEntered: form.enter()
         }
     }
     StillOpen {

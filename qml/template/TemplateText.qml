@@ -32,10 +32,16 @@ FocusScope {
     }
 
     implicitHeight: 200
-    onHeightChanged: Qt.callLater(drawAgain)
-    onWidthChanged: Qt.callLater(drawAgain)
-    onVisibleChanged: Qt.callLater(drawAgain)
+    onHeightChanged: again.restart()
+    onWidthChanged: again.restart()
+    onVisibleChanged: again.restart()
 
+    Timer {
+        id: again
+
+        interval: 0
+        onTriggered: root.drawAgain()
+    }
     Connections {
         target: root.editor
 

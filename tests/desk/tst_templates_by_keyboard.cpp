@@ -17,6 +17,9 @@ private Q_SLOTS:
     void nothingTypedIsLost();
     void aChangeIsWrittenAndTakenBack();
     void whatWouldBreakABuildIsRefused();
+    void aCopyBecomesABuildAndGoes();
+    void whatCouldStandThereIsChosen();
+    void aDeedOfTheFormIsTakenBackByKey();
     void nothingIsWarnedAbout();
 
 private:
@@ -145,6 +148,90 @@ void TemplatesByKeyboard::whatWouldBreakABuildIsRefused()
     key(Qt::Key_Escape);
     QTRY_VERIFY(!editor().isOpen());
     QVERIFY(inShop("templates/injection-frame-rail.toml") == before);
+}
+
+/// One station and one run more, written, built, and taken back with the build that was tried out.
+void TemplatesByKeyboard::aCopyBecomesABuildAndGoes()
+{
+    const QString copied = QStringLiteral("Gravity feed to a carburettor, copied");
+    choose(QStringLiteral("Gravity feed to a carburettor"));
+    press("copyTemplate");
+    awaitDrawn();
+    const int before = stations();
+    QCOMPARE(focusName(*m_window), QStringLiteral("paragraph"));
+    press("addStation");
+    QTRY_COMPARE(focusName(*m_window), QStringLiteral("field-station/5/id"));
+    type("far-end");
+    write("field-station/5/title", "gauge");
+    item("choice-station/5/kind")->forceActiveFocus(Qt::TabFocusReason);
+    key(Qt::Key_Down);
+    key(Qt::Key_Down);
+    QVERIFY(text().contains(
+        QStringLiteral("[[station]]\nid = \"far-end\"\ntitle = \"gauge\"\nkind = \"gauge\"\n")));
+    press("addRun");
+    QTRY_COMPARE(focusName(*m_window), QStringLiteral("field-run/4/id"));
+    write("field-run/4/from", "carburettor.in");
+    write("field-run/4/to", "far-end.in");
+    awaitDrawn();
+    QTRY_COMPARE(stations(), before + 1);
+    QVERIFY(editor().map()->place(QStringLiteral("run|run")).isValid());
+    pictureOfTemplates("form");
+    key(Qt::Key_S, Qt::ControlModifier);
+    awaitTemplate();
+    QTRY_VERIFY2(!editor().isOpen(), qPrintable(words("sheetProblem")));
+    QVERIFY(inFile()->templates->contains("gravity-feed-copy"));
+    key(Qt::Key_1, Qt::AltModifier);
+    key(Qt::Key_B, Qt::ControlModifier);
+    QTRY_VERIFY(item("buildList") != nullptr);
+    const Rows &builds = *m_desk->builds();
+    for (int row = 0; row < builds.count(); ++row)
+        if (builds.cell(row, QStringLiteral("title")).toString() != copied)
+            key(Qt::Key_Down);
+        else
+            break;
+    key(Qt::Key_Return);
+    QTRY_COMPARE(m_desk->build()->title(), copied);
+    QCOMPARE(m_desk->build()->map()->layout().plates.size(), std::size_t(before) + 1);
+    key(Qt::Key_Z, Qt::ControlModifier);
+    awaitTemplate();
+    QTRY_VERIFY(words("lastStep").startsWith(QStringLiteral("Taken back: ")));
+    QVERIFY(!inFile()->templates->contains("gravity-feed-copy"));
+    QVERIFY(m_desk->build()->title() != copied && m_desk->build()->isOpen());
+}
+
+void TemplatesByKeyboard::whatCouldStandThereIsChosen()
+{
+    openTemplate(QStringLiteral("Gravity feed to a carburettor"));
+    QCOMPARE(focusName(*m_window), QStringLiteral("paragraph"));
+    for (int row = 0; editor().form()->chosen() != QStringLiteral("run/2") && row < 40; ++row)
+        key(Qt::Key_Down);
+    QCOMPARE(words("paragraphTitle"), QStringLiteral("bowl"));
+    QTRY_VERIFY(item("field-run/2/length") != nullptr);
+    item("field-run/2/length")->forceActiveFocus(Qt::TabFocusReason);
+    key(Qt::Key_Down);
+    QTRY_COMPARE(focusName(*m_window), QStringLiteral("offer"));
+    pictureOfTemplates("offers");
+    key(Qt::Key_Return);
+    QTRY_COMPARE(focusName(*m_window), QStringLiteral("field-run/2/length"));
+    QVERIFY(text().contains(QStringLiteral("to = \"carburettor.in\"\nlength = \"{head}\"")));
+    key(Qt::Key_Z, Qt::ControlModifier);
+    QVERIFY(text().contains(QStringLiteral("to = \"carburettor.in\"\nlength = \"{bowl}\"")));
+    QCOMPARE(words("field-run/2/length"), QStringLiteral("{bowl}"));
+}
+
+void TemplatesByKeyboard::aDeedOfTheFormIsTakenBackByKey()
+{
+    const QString before = text();
+    item("paragraphList")->forceActiveFocus(Qt::TabFocusReason);
+    key(Qt::Key_Delete);
+    QTRY_VERIFY(!text().contains(QStringLiteral("id = \"bowl\"\nlevel")));
+    key(Qt::Key_Z, Qt::ControlModifier);
+    QTRY_COMPARE(text(), before);
+    key(Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
+    QTRY_VERIFY(text() != before);
+    key(Qt::Key_Z, Qt::ControlModifier);
+    key(Qt::Key_Escape);
+    QTRY_VERIFY(!editor().isOpen());
 }
 
 void TemplatesByKeyboard::nothingIsWarnedAbout()

@@ -20,7 +20,10 @@ void Desk::takeIn(const Wrote &wrote, const QString &sentence, bool isBack)
     else if (!isBack && canBeTakenBack(wrote))
         m_order.push_back(Step::Shop);
     if (m_build.isOpen()) {
-        if (const auto shown = m_build.workAnew(m_shop.workOut); !shown)
+        const auto shown = m_build.workAnew(m_shop.workOut);
+        if (!shown && isBack && m_build.plan().id.empty()) // Its template was taken back.
+            openBuild(m_builds.cell(0, QStringLiteral("key")).toString());
+        else if (!shown)
             return refuse(shown.error());
     }
     m_build.tell(sentence);

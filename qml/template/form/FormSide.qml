@@ -16,6 +16,10 @@ FocusScope {
     required property TemplateEditor editor
     readonly property TemplateForm form: editor.form
 
+    function enter() {
+        paragraphs.forceActiveFocus(Qt.OtherFocusReason);
+    }
+
     Sheet {
         anchors.fill: parent
     }
@@ -48,6 +52,8 @@ FocusScope {
                 Layout.fillHeight: true
 
                 ParagraphList {
+                    id: paragraphs
+
                     form: root.form
                     focus: true
                     Layout.fillWidth: true
@@ -70,6 +76,7 @@ FocusScope {
                 ParagraphHead {
                     form: root.form
                     Layout.fillWidth: true
+                    onTakenOut: root.enter()
                 }
                 FieldList {
                     id: fields

@@ -12,6 +12,8 @@ ColumnLayout {
 
     required property TemplateForm form
 
+    signal takenOut()
+
     spacing: 2
 
     RowLayout {
@@ -23,6 +25,8 @@ ColumnLayout {
             text: root.form.chosenTitle
             strong: true
             font.pixelSize: Theme.headText
+            wrapMode: Text.Wrap
+            maximumLineCount: 2
             elide: Text.ElideRight
             Layout.fillWidth: true
         }
@@ -50,7 +54,10 @@ ColumnLayout {
             text: qsTr("Take it out")
             framed: false
             small: true
-            onClicked: root.form.remove()
+            onClicked: {
+                root.form.remove();
+                root.takenOut();
+            }
         }
     }
     Words {

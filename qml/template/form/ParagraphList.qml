@@ -16,8 +16,10 @@ GroupedList {
 
     function follow() {
         const row = root.form.paragraphs.rowOf(root.form.chosen);
-        if (row >= 0 && row !== currentIndex)
-            currentIndex = row;
+        if (row < 0 || row === currentIndex)
+            return;
+        currentIndex = row;
+        positionViewAtIndex(row, ListView.Contain);
     }
 
     objectName: "paragraphList"

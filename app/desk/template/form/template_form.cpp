@@ -39,6 +39,7 @@ void TemplateForm::begin()
     m_drawn = {};
     m_source = {};
     m_fields.become({});
+    m_paragraphs.become({}); // The heads of its groups are those of another template.
 }
 
 FormRead TemplateForm::read() const
