@@ -37,6 +37,7 @@ ListView {
         required property string says
 
         objectName: "fault"
+        activeFocusOnTab: false
         width: root.width - 10
         implicitHeight: Math.max(Theme.target, implicitContentHeight + 8)
         hoverEnabled: true

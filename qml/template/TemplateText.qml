@@ -25,6 +25,10 @@ FocusScope {
         flick.contentX = 0;
     }
 
+    function leave(forwards: bool) {
+        area.nextItemInFocusChain(forwards).forceActiveFocus(forwards ? Qt.TabFocusReason
+                                                                      : Qt.BacktabFocusReason);
+    }
     /// A long text is drawn as far as it was seen; only moving it tells it that more is seen now.
     function drawAgain() {
         flick.contentY += 1;
@@ -122,9 +126,8 @@ FocusScope {
                 Accessible.name: qsTr("text of the template")
                 Accessible.description: qsTr("Tab leaves it.")
                 background: null
-                KeyNavigation.priority: KeyNavigation.BeforeItem
-                KeyNavigation.tab: area.nextItemInFocusChain(true)
-                KeyNavigation.backtab: area.nextItemInFocusChain(false)
+                Keys.onTabPressed: root.leave(true)
+                Keys.onBacktabPressed: root.leave(false)
                 Component.onCompleted: root.editor.sheet = area.textDocument
             }
         }

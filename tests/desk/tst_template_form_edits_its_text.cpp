@@ -38,6 +38,7 @@ private Q_SLOTS:
     void aSpotOfTheMapIsAParagraph();
     void aNewOneIsDrawnAtOnce();
     void linesOfAnotherEditorStay();
+    void whatWasTypedWaitsForTheNextStart();
 
 private:
     [[nodiscard]] TemplateEditor &editor() { return *m_desk->templates()->editor(); }
@@ -339,6 +340,35 @@ void TemplateFormEditsItsText::linesOfAnotherEditorStay()
         "\xEF\xBB\xBF"
         "id = \"a\"\r\ntitle = \"b\"\nsystem = \"oil\"\r\nfluid = \"engine oil\"\r\n# é\r\n";
     QVERIFY(editor().typed().text == wanted);
+}
+
+/// What the settings are given is what they give back.
+void TemplateFormEditsItsText::whatWasTypedWaitsForTheNextStart()
+{
+    QString kept;
+    QString shop;
+    connect(m_desk->templates(), &TemplateDesk::sketchesKept, this,
+            [&kept, &shop](const QString &file, const QString &text) {
+                shop = file;
+                kept = text;
+            });
+    form().fill(QStringLiteral("title"), QStringLiteral("Gravity \"µ\""));
+    const QString typed = text();
+    m_desk.reset(); // Without a word, as a desk that is closed.
+    QCOMPARE(shop, m_file);
+    m_desk = std::make_unique<Desk>(nullptr);
+    m_desk->setDeeds({openShopFile, makeDemoFile});
+    QVERIFY(m_desk->openShopFile(m_file));
+    m_desk->templates()->setSketches(kept);
+    const Rows &choices = *m_desk->templates()->choices();
+    const QString first = choices.cell(0, QStringLiteral("key")).toString();
+    QVERIFY(m_desk->templates()->isWaiting(first));
+    m_desk->templates()->begin(first);
+    QCOMPARE(text(), typed);
+    QVERIFY(editor().isChanged());
+    editor().close();
+    m_desk->templates()->throwAway(first);
+    QCOMPARE(choices.count(), 0);
 }
 
 QTEST_MAIN(TemplateFormEditsItsText)

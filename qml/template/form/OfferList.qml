@@ -63,6 +63,7 @@ Popup {
             required property int index
 
             objectName: "offer"
+            activeFocusOnTab: false
             width: list.width
             implicitHeight: Theme.target
             hoverEnabled: true

@@ -51,6 +51,7 @@ GroupedList {
         readonly property bool chosen: root.form.chosen === key
 
         objectName: "paragraph"
+        activeFocusOnTab: false // The arrow keys lead there.
         width: root.width - 8
         implicitHeight: Theme.target
         hoverEnabled: true
