@@ -13,9 +13,11 @@ Popup {
     id: root
 
     required property Rows builds
+    property bool triedOut: false // What is on the desk is a template, and no build yet.
 
     signal chosen(string key)
     signal templatesAsked()
+    signal deedAsked(string deed)
 
     function take(row: int) {
         root.close();
@@ -52,17 +54,49 @@ Popup {
             onClicked: root.take(index)
         }
     }
-    DeskButton {
+    Flow {
         id: foot
 
-        objectName: "toTemplates"
         anchors.bottom: parent.bottom
-        text: qsTr("Change templates, or make one…")
-        framed: false
-        Accessible.description: qsTr("Ctrl+T")
-        onClicked: {
-            root.close();
-            root.templatesAsked();
+        width: parent.width
+        topPadding: 4
+        spacing: 4
+
+        component Deed: DeskButton {
+            required property string deed
+
+            framed: false
+            objectName: "build-" + deed
+            onClicked: {
+                root.close();
+                root.deedAsked(deed);
+            }
+        }
+        Deed {
+            deed: "plan"
+            text: root.triedOut ? qsTr("Plan what is on the desk…")
+                                : qsTr("Plan another one like it…")
+            Accessible.description: qsTr("Ctrl+N")
+        }
+        Deed {
+            visible: !root.triedOut
+            deed: "change"
+            text: qsTr("Its title, car, day…")
+        }
+        Deed {
+            visible: !root.triedOut
+            deed: "give-up"
+            text: qsTr("Give it up…")
+        }
+        DeskButton {
+            objectName: "toTemplates"
+            text: qsTr("Change templates, or make one…")
+            framed: false
+            Accessible.description: qsTr("Ctrl+T")
+            onClicked: {
+                root.close();
+                root.templatesAsked();
+            }
         }
     }
 }

@@ -33,6 +33,13 @@ AreaScreen {
             paperSheet.open();
     }
 
+    function plan(deed: string) {
+        if (Desk.planning.begin(deed))
+            planSheet.open();
+        else
+            root.explained(Desk.planning.whyNot(deed));
+    }
+
     takesScans: sheets.takesScans
     found: build.found
     foundNothing: qsTr("Nothing in this build has all these words.")
@@ -43,6 +50,11 @@ AreaScreen {
         sequence: "Ctrl+P"
         enabled: root.current && root.build.isOpen
         onActivated: root.askPapers()
+    }
+    Shortcut {
+        sequence: "Ctrl+N"
+        enabled: root.current && root.build.isOpen
+        onActivated: root.plan("plan")
     }
     Shortcut {
         sequence: "Ctrl+B"
@@ -68,7 +80,23 @@ AreaScreen {
 
         builds: Desk.builds
         onChosen: key => Desk.openBuild(key)
+        triedOut: Desk.planning.isTriedOut
         onTemplatesAsked: Desk.templates.ask()
+        onDeedAsked: deed => root.plan(deed)
+    }
+    FormSheet {
+        id: planSheet
+
+        form: Desk.planning
+        problem: Desk.pen.problem
+        busy: Desk.pen.busy
+    }
+    Connections {
+        target: Desk.pen
+
+        function onWrote() {
+            planSheet.close();
+        }
     }
     FormSheet {
         id: paperSheet

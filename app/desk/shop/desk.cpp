@@ -90,6 +90,7 @@ void Desk::listen()
     connect(m_service.paper(), &PaperForm::told, &m_build, &BuildDesk::tell);
     connect(&m_templates, &TemplateDesk::told, &m_build, &BuildDesk::tell);
     connect(&m_papers, &BuildPapers::told, &m_build, &BuildDesk::tell);
+    connect(&m_planning, &PlanForm::begun, this, &Desk::keepNow);
     connect(&m_server, &AtServer::opened, this, &Desk::showFromServer);
     connect(&m_pen, &Pen::changed, this, &Desk::stepsChanged);
     connect(&m_pen, &Pen::wrote, this,
@@ -210,6 +211,7 @@ void Desk::tellAreas(bool isOther)
 {
     m_pen.setShop(m_shop);
     m_papers.setShop(m_shop);
+    m_planning.setShop(m_shop);
     m_stock.setShop(m_shop, isOther);
     m_anywhere.setShop(m_shop);
     m_buying.setShop(m_shop, isOther);

@@ -11,6 +11,7 @@
 #include "app/desk/handing/handing_out.h"
 #include "app/desk/papers/build_papers.h"
 #include "app/desk/parts/parts_desk.h"
+#include "app/desk/planning/plan_form.h"
 #include "app/desk/service/service_desk.h"
 #include "app/desk/shop/at_server.h"
 #include "app/desk/shop/backing_up.h"
@@ -43,6 +44,7 @@ class Desk : public QObject {
     Q_PROPERTY(flarestock::BuildDesk *build READ build CONSTANT)
     Q_PROPERTY(flarestock::HandingOut *handing READ handing CONSTANT)
     Q_PROPERTY(flarestock::BuildPapers *papers READ papers CONSTANT)
+    Q_PROPERTY(flarestock::PlanForm *planning READ planning CONSTANT)
     Q_PROPERTY(flarestock::StockDesk *stock READ stock CONSTANT)
     Q_PROPERTY(flarestock::FindAnywhere *anywhere READ anywhere CONSTANT)
     Q_PROPERTY(flarestock::BuyingDesk *buying READ buying CONSTANT)
@@ -82,6 +84,7 @@ public:
     [[nodiscard]] BuildDesk *build() { return &m_build; }
     [[nodiscard]] HandingOut *handing() { return &m_handing; }
     [[nodiscard]] BuildPapers *papers() { return &m_papers; }
+    [[nodiscard]] PlanForm *planning() { return &m_planning; }
     [[nodiscard]] StockDesk *stock() { return &m_stock; }
     [[nodiscard]] BuyingDesk *buying() { return &m_buying; }
     [[nodiscard]] TrailerDesk *trailer() { return &m_trailer; }
@@ -144,6 +147,9 @@ private:
     [[nodiscard]] bool isWriting() const;
     void readAgain();
     void takeInOthers(ShopOnDesk shop);
+    /// The build to open instead of the one on the desk, which the shop has no more or has
+    /// otherwise; empty: it is the same.
+    [[nodiscard]] QString otherThanOnDesk();
     void keepLater();
     void showHanding();
     [[nodiscard]] bool isBeingWritten();
@@ -167,6 +173,7 @@ private:
     Pen m_pen;
     HandingOut m_handing{m_pen};
     BuildPapers m_papers{m_pen, m_build};
+    PlanForm m_planning{m_pen, m_build};
     StockDesk m_stock{m_pen};
     FindAnywhere m_anywhere;
     BuyingDesk m_buying{m_pen};

@@ -19,7 +19,11 @@ void Desk::takeIn(const Wrote &wrote, const QString &sentence, bool isBack)
         m_order.erase(std::next(last).base());
     else if (!isBack && canBeTakenBack(wrote))
         m_order.push_back(Step::Shop);
-    if (m_build.isOpen()) {
+    const QString planned = m_planning.takeWritten();
+    const QString other = isBack || planned.isEmpty() ? otherThanOnDesk() : planned;
+    if (!other.isEmpty()) {
+        openBuild(other);
+    } else if (m_build.isOpen()) {
         const auto shown = m_build.workAnew(m_shop.workOut);
         if (!shown && isBack && m_build.plan().id.empty()) // Its template was taken back.
             openBuild(m_builds.cell(0, QStringLiteral("key")).toString());
@@ -27,6 +31,18 @@ void Desk::takeIn(const Wrote &wrote, const QString &sentence, bool isBack)
             return refuse(shown.error());
     }
     m_build.tell(sentence);
+}
+
+QString Desk::otherThanOnDesk()
+{
+    const std::string id = m_build.plan().id;
+    if (!m_build.isOpen() || id.empty())
+        return {};
+    const auto planned = std::find_if(m_shop.builds.begin(), m_shop.builds.end(),
+                                      [&id](const BuildPlan &one) { return one.id == id; });
+    if (planned == m_shop.builds.end())
+        return m_builds.cell(0, QStringLiteral("key")).toString();
+    return *planned != m_before ? said(id) : QString();
 }
 
 void Desk::watch()
@@ -71,17 +87,14 @@ void Desk::readAgain()
 void Desk::takeInOthers(ShopOnDesk shop)
 {
     const QString notKept = m_notKept;
-    const std::string id = m_build.plan().id;
+    const QString id = said(m_build.plan().id);
     become(std::move(shop));
     if (!m_build.isOpen())
         return;
-    const auto planned = std::find_if(m_shop.builds.begin(), m_shop.builds.end(),
-                                      [&id](const BuildPlan &one) { return one.id == id; });
-    if (!id.empty() && (planned == m_shop.builds.end() || *planned != m_before)) {
-        const bool isThere = planned != m_shop.builds.end();
-        openBuild(isThere ? said(id) : m_builds.cell(0, QStringLiteral("key")).toString());
-        const QString others = isThere ? tr("This build was changed at another seat.")
-                                       : tr("%1 was taken out at another seat.").arg(said(id));
+    if (const QString other = otherThanOnDesk(); !other.isEmpty()) {
+        openBuild(other);
+        const QString others = other == id ? tr("This build was changed at another seat.")
+                                           : tr("%1 was taken out at another seat.").arg(id);
         return m_build.tell(notKept.isEmpty() ? others : notKept);
     }
     if (const auto shown = m_build.workAnew(m_shop.workOut); !shown)

@@ -2,6 +2,309 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
+    <name>BenchDeed</name>
+    <message>
+        <source>Cut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open box</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lengths off it, to a place or for a build; which piece gives which.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A length and two ends become one piece with a tag of its own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What lies in one box goes to stock, its value shared out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No box is chosen; choose one where it lies.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>None of it is in stock.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 off %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 as %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 lengths</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cut of %1: %2, to %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is made up of %2, and lies at %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A box of %1 is opened; out of it came %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>straight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1°</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2 (%3 free)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>all that is in it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the shortest that gives it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no build: to a place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, the piece in hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>remnants first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the least waste</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>type or scan the bin: C4</source>
+        <translation type="unfinished">Fach tippen oder scannen: C4</translation>
+    </message>
+    <message>
+        <source>which lengths</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>24 in + 2 x 2 ft 4 in; none: the build&apos;s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>for which build</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>off which piece</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to which place</source>
+        <translation type="unfinished">an welchen Platz</translation>
+    </message>
+    <message>
+        <source>what each cut takes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a shorter rest goes to scrap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>length, as it is cut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>22 1/2 in, 570 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>end at its start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>end at its far end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>clocking, degrees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>90, where the ends are bent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>may be used until</source>
+        <translation type="unfinished">verwendbar bis</translation>
+    </message>
+    <message>
+        <source>2031-11-30, where it ages</source>
+        <translation type="unfinished">2027-03-31, wo es altert {2031-11-30,?}</translation>
+    </message>
+    <message>
+        <source>proof test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not made yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>passed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>failed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>held at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>with what</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tested by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whoever is at the desk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its contents go to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what comes out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>without its contents</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it is still a piece</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing is left of it: a pack, a kit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what one of them cost, if not by its offer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>And off %1 pieces more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing here is long enough for %1. One piece of %2 would be.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To waste: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There was no time to prove that nothing is better.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 in %2, %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2 is left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, nothing is left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>off %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The build wants no length of it any more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 comes off %2; between its seats the hose has %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is worth %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Without a proof test it is to be checked, and free to nobody.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It has failed its test: it is not to be used.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by its offer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as it was written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what is left of the box</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nobody sells it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2 to %3: %4, %5</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 was found missing before.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The build %1 keeps what it has got in the box.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>BinTag</name>
     <message>
         <source>in hand: %1</source>
@@ -17,6 +320,21 @@
     <message>
         <source>! %1</source>
         <translation>! %1</translation>
+    </message>
+    <message>
+        <source>take back …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>take back: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>CutBar</name>
+    <message>
+        <source>%1:  %2</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -103,6 +421,21 @@
     <message>
         <source>below what we keep</source>
         <translation>unter Sollbestand</translation>
+    </message>
+</context>
+<context>
+    <name>OverTimePicture</name>
+    <message>
+        <source>on hand over time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>0</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>--  %1</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -670,6 +1003,14 @@
         <source>How much of %1 is there?</source>
         <translation>Wie viel ist von %1 da?</translation>
     </message>
+    <message>
+        <source>whoever comes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>for which car alone</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>StockHead</name>
@@ -707,6 +1048,13 @@
     </message>
 </context>
 <context>
+    <name>StockSheets</name>
+    <message>
+        <source>Labels (*.pdf)</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>StockTable</name>
     <message>
         <source>stock, %1 parts</source>
@@ -734,6 +1082,245 @@
     <message>
         <source>Ctrl+M</source>
         <translation>Strg+M</translation>
+    </message>
+</context>
+<context>
+    <name>flarestock::BenchForm</name>
+    <message>
+        <source>Cut %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make up a hose of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a box of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: one of %2 at %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the saw has cut stays cut: Take back puts the book right only where nothing was cut yet. A length cut for nothing goes back to the rack as a piece of its own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A proof test is made with water behind a guard, nobody in line with the ends; blow the hose out and dry it before it carries fuel or brake fluid.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>flarestock::GoingBack</name>
+    <message>
+        <source>and %1 more</source>
+        <translation type="unfinished">und %1 weitere</translation>
+    </message>
+    <message>
+        <source>%1 of %2 goes back, %3 → %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>why</source>
+        <translation type="unfinished">warum</translation>
+    </message>
+    <message>
+        <source>booked twice, wrong bin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book goes back, not the piece: put it where the lines below say. It stays written down that it was taken back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gone back: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take it back</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>flarestock::LabelForm</name>
+    <message>
+        <source>Label</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With a code that scans, for the part, its lot or its place, as a PDF.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>for what</source>
+        <translation type="unfinished">wofür</translation>
+    </message>
+    <message>
+        <source>how many of each</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>size, width by height in mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the part %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its lot %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the place %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>every bin, shelf and drawer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Labels for %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A page a label. The code is what a hand would type, and the scanner types it for one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose its file …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say how many of each: 1 to %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 label</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 labels</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 for %2 written: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>flarestock::OverTime</name>
+    <message>
+        <source>%1 came, %2 went.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Always %1 since %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Between %1 and %2 since %3; %4 now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>we keep %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>flarestock::PlaceForm</name>
+    <message>
+        <source>a bin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a shelf, a rack</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a drawer of the trailer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a car</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a supplier</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>somebody who borrows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>somebody who repairs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A bin, drawer, car, supplier or borrower that the shop has not had yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its short name, as it is scanned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left open: as its short name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A place stays, and Take back does not reach it: one that was made by mistake is left empty.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing can be written down here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is a place of the shop now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A new place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add it</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
