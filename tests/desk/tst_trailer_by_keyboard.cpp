@@ -6,6 +6,9 @@
 
 #include "trailer_on_screen.h"
 
+#include <QProcess>
+#include <QSignalSpy>
+
 using namespace flarestock;
 
 class TrailerByKeyboard : public QObject, protected TrailerOnScreen {
@@ -13,6 +16,7 @@ class TrailerByKeyboard : public QObject, protected TrailerOnScreen {
 private Q_SLOTS:
     void initTestCase() { openTrailer(); }
     void arrowsPullDrawersOut();
+    void theLoadListIsWrittenToAFile();
     void theLoadListIsTickedAndBrought();
     void aDrawerIsFilledAtOnceAndTakenBack();
     void howManyToCarryBecomesALevel();
@@ -43,6 +47,30 @@ void TrailerByKeyboard::arrowsPullDrawersOut()
     key(Qt::Key_Escape);
     QCOMPARE(focusName(*m_window), QStringLiteral("drawerCell"));
     trailerPicture("light");
+}
+
+/// Another program (poppler's) reads what stands on it.
+void TrailerByKeyboard::theLoadListIsWrittenToAFile()
+{
+    LoadList &load = *m_desk->trailer()->load();
+    const QString file = m_folder.filePath(load.fileName());
+    QSignalSpy told(&load, &LoadList::told);
+    load.writeTo(QUrl::fromLocalFile(file));
+    QTRY_COMPARE_WITH_TIMEOUT(told.count(), 1, 20000);
+    QVERIFY2(words("lastStep").contains(file), qPrintable(words("lastStep")));
+    QProcess reader;
+    reader.start(QStringLiteral("pdftotext"),
+                 {QStringLiteral("-layout"), file, QStringLiteral("-")});
+    QVERIFY(reader.waitForFinished());
+    const QString text = QString::fromUtf8(reader.readAllStandardOutput());
+    QVERIFY(load.rows()->count() > 0);
+    for (int row = 0; row < load.rows()->count(); ++row) {
+        const QString part = load.rows()->cell(row, QStringLiteral("part")).toString();
+        QVERIFY2(!part.isEmpty() && text.contains(part), qPrintable(part));
+    }
+    load.writeTo(QUrl::fromLocalFile(QStringLiteral("/nowhere/load.pdf")));
+    QTRY_COMPARE_WITH_TIMEOUT(told.count(), 2, 20000);
+    QVERIFY(words("lastStep").contains(QStringLiteral("/nowhere/")));
 }
 
 void TrailerByKeyboard::theLoadListIsTickedAndBrought()

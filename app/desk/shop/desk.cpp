@@ -90,6 +90,8 @@ void Desk::listen()
     connect(m_service.paper(), &PaperForm::told, &m_build, &BuildDesk::tell);
     connect(&m_templates, &TemplateDesk::told, &m_build, &BuildDesk::tell);
     connect(&m_papers, &BuildPapers::told, &m_build, &BuildDesk::tell);
+    for (LoadList *list : {m_trailer.load(), m_trailer.unload()})
+        connect(list, &LoadList::told, &m_build, &BuildDesk::tell);
     connect(&m_planning, &PlanForm::begun, this, &Desk::keepNow);
     connect(&m_server, &AtServer::opened, this, &Desk::showFromServer);
     connect(&m_pen, &Pen::changed, this, &Desk::stepsChanged);
@@ -219,17 +221,6 @@ void Desk::tellAreas(bool isOther)
     m_service.setShop(m_shop, isOther);
     m_parts.setShop(m_shop, isOther);
     m_templates.setShop(m_shop, isOther);
-}
-
-void Desk::sayAgain()
-{
-    if (!m_hasShop)
-        return;
-    tellAreas(true);
-    m_builds.become(buildRows(m_shop));
-    m_build.sayAgain();
-    m_backups.setShop(m_shop.backups);
-    say(tr("nothing unsaved"));
 }
 
 void Desk::setWho(const QString &who)

@@ -54,6 +54,8 @@ void TrailerDesk::setShop(const ShopOnDesk &shop, bool isOther)
 {
     m_workshop = shop.workshop;
     m_read = shop.read;
+    m_load.setRead(shop.read);
+    m_unload.setRead(shop.read);
     m_isStale = true;
     m_carry.setShop(shop, isOther);
     m_copies.setShop(shop, isOther);

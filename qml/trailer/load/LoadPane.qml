@@ -6,6 +6,7 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
+import QtQuick.Dialogs
 import QtQuick.Layouts
 import Flarestock.Desk
 import Flarestock.Screens
@@ -24,6 +25,14 @@ FocusScope {
         list.forceActiveFocus(Qt.OtherFocusReason);
     }
 
+    FileDialog {
+        id: paperFile
+
+        fileMode: FileDialog.SaveFile
+        defaultSuffix: "pdf"
+        nameFilters: ["*.pdf", "*.xlsx", "*.csv"]
+        onAccepted: root.load.writeTo(selectedFile)
+    }
     ColumnLayout {
         anchors.fill: parent
         anchors.margins: 1
@@ -121,6 +130,16 @@ FocusScope {
                                                                         : qsTr("Tick all")
                 framed: false
                 onClicked: root.load.tickAll()
+            }
+            DeskButton {
+                objectName: root.outwards ? "printOut" : "printIn"
+                text: qsTr("Print…")
+                framed: false
+                Accessible.name: qsTr("write this list to a file")
+                onClicked: {
+                    paperFile.currentFile = paperFile.currentFolder + "/" + root.load.fileName();
+                    paperFile.open();
+                }
             }
         }
     }

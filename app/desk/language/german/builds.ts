@@ -2,29 +2,6 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
-    <name>AddRow</name>
-    <message>
-        <source>+ station</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>+ run</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>+ question</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>+ module</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>+ extra</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
     <name>AnswerStrip</name>
     <message>
         <source>fewer ▴</source>
@@ -271,23 +248,23 @@
     </message>
     <message>
         <source>Plan what is on the desk…</source>
-        <translation type="unfinished"></translation>
+        <translation>Planen, was hier liegt…</translation>
     </message>
     <message>
         <source>Plan another one like it…</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch so einen planen…</translation>
     </message>
     <message>
         <source>Ctrl+N</source>
-        <translation type="unfinished"></translation>
+        <translation>Strg+N</translation>
     </message>
     <message>
         <source>Its title, car, day…</source>
-        <translation type="unfinished"></translation>
+        <translation>Titel, Auto, Tag…</translation>
     </message>
     <message>
         <source>Give it up…</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufgeben…</translation>
     </message>
 </context>
 <context>
@@ -598,35 +575,6 @@
     </message>
 </context>
 <context>
-    <name>FaultList</name>
-    <message>
-        <source>what is wrong with the text</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>FieldLine</name>
-    <message>
-        <source>%1; Down shows what could stand here</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>what could stand in %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation type="unfinished">%1: %2</translation>
-    </message>
-</context>
-<context>
-    <name>FieldList</name>
-    <message>
-        <source>fields of the paragraph</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
     <name>Find</name>
     <message>
         <source>could be made with %1</source>
@@ -710,7 +658,7 @@
     </message>
     <message>
         <source>How much of it, to which place (type or scan the bin), and what it is from now on. Where another piece went into the car instead, say which.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viel davon, an welchen Platz (Fach tippen oder scannen) und in welchem Zustand ab jetzt. Kam stattdessen ein anderes Stück ins Auto, angeben, welches.</translation>
     </message>
 </context>
 <context>
@@ -868,11 +816,11 @@
     </message>
     <message>
         <source>Other in …</source>
-        <translation type="unfinished"></translation>
+        <translation>Anderes drin …</translation>
     </message>
     <message>
         <source>another piece went in instead of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>statt %1 kam ein anderes Stück hinein</translation>
     </message>
 </context>
 <context>
@@ -1022,17 +970,6 @@
     </message>
 </context>
 <context>
-    <name>OfferList</name>
-    <message>
-        <source>what could stand here</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Nothing to choose from; type it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
     <name>OpenedPanel</name>
     <message>
         <source>opened: %1</source>
@@ -1056,41 +993,11 @@
     </message>
     <message>
         <source>Opened again for service …</source>
-        <translation type="unfinished"></translation>
+        <translation>Zur Wartung geöffnet …</translation>
     </message>
     <message>
         <source>Fresh rings and washers go in; the old ones are used up.</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>ParagraphHead</name>
-    <message>
-        <source>move it up</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>move it down</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Take it out</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>ParagraphList</name>
-    <message>
-        <source>paragraphs of the template</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1, %2, something is wrong</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <translation type="unfinished">%1, %2</translation>
+        <translation>Neue Ringe und Scheiben kommen hinein; die alten sind verbraucht.</translation>
     </message>
 </context>
 <context>
@@ -1172,342 +1079,6 @@
     </message>
 </context>
 <context>
-    <name>StillOpen</name>
-    <message numerus="yes">
-        <source>… and %n more</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>TemplateChooser</name>
-    <message>
-        <source>Templates</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The form of a fluid system: its stations, its lines, and what is asked of a builder.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>templates</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>This shop has no template yet. Begin a new one: a tank, a line and who is fed.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Open</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Begin a copy of it</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Begin a new one</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Throw away what was typed</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Not now  Esc</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>TemplateEditor</name>
-    <message>
-        <source>%1: no %2 in the catalogue has all that is asked of it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: no line leads there.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Line, %1 to %2: the catalogue has no %3.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: nothing in the catalogue closes it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Line %1: %2</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>TemplateForm</name>
-    <message>
-        <source>answers</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>tightest bend, its radius</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>fixed to the car</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>its choices</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>a clamp in so many mm</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>hose series</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>how many</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>dash size</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>answer until another is given</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>delivers to</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>measured as</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>angle of its last end</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>fed by</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>filters that it needs</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>flow at least</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>fluid</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>kind of answer</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>its end before its beginning</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>from, station.port</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>short name</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>kind of part</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>at least</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>length</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>lengths of its runs</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>level on the map</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>which line</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>micron</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>at most</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>what else takes pressure</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>part number</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>ports to close</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>pressure</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>pumps that feed it</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>each pump has its own</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>rated at least</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>its end above its beginning</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>set at the regulator</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>shared by so many pumps</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>spare elements</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>angle of its first end</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>system</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>template inside</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>title</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>to, station.port</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>hard tube instead</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>only when</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>what for</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>words that the part says</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>worked out as</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>pressure set or wanted</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>template</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>questions</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>stations</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>runs</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>modules</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>extras</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>TemplateSheet</name>
-    <message>
-        <source>Form  F6</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Text  F6</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>TemplateText</name>
-    <message>
-        <source>text of the template</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Tab leaves it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>TemplateTop</name>
-    <message>
-        <source>Write it down  Ctrl+S</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Close  Esc</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>What is typed is kept.</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
     <name>WayButton</name>
     <message>
         <source>%1, %2, %3</source>
@@ -1577,83 +1148,83 @@
     <name>flarestock::AnotherPiece</name>
     <message>
         <source>! %1: %2 (before: %3). %4</source>
-        <translation type="unfinished"></translation>
+        <translation>! %1: %2 (vorher: %3). %4</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished">%1: %2</translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>No joint of the build is another one with it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Verbindung des Aufbaus ändert sich damit.</translation>
     </message>
     <message>
         <source>as it was</source>
-        <translation type="unfinished">wie bisher</translation>
+        <translation>wie bisher</translation>
     </message>
     <message>
         <source>what went in</source>
-        <translation type="unfinished"></translation>
+        <translation>was eingebaut wurde</translation>
     </message>
     <message>
         <source>type or scan its part number or tag</source>
-        <translation type="unfinished"></translation>
+        <translation>Teilenummer oder Etikett tippen oder scannen</translation>
     </message>
     <message>
         <source>how many</source>
-        <translation type="unfinished"></translation>
+        <translation>wie viele</translation>
     </message>
     <message>
         <source>its lot or serial</source>
-        <translation type="unfinished"></translation>
+        <translation>Charge oder Seriennummer</translation>
     </message>
     <message>
         <source>where it has one</source>
-        <translation type="unfinished"></translation>
+        <translation>wo es das gibt</translation>
     </message>
     <message>
         <source>taken from</source>
-        <translation type="unfinished"></translation>
+        <translation>entnommen aus</translation>
     </message>
     <message>
         <source>the nearest that is free</source>
-        <translation type="unfinished"></translation>
+        <translation>das nächste freie</translation>
     </message>
     <message>
         <source>the planned one goes to</source>
-        <translation type="unfinished"></translation>
+        <translation>das geplante kommt nach</translation>
     </message>
     <message>
         <source>type or scan the bin</source>
-        <translation type="unfinished"></translation>
+        <translation>Fach tippen oder scannen</translation>
     </message>
     <message>
         <source>the planned one is, from now on</source>
-        <translation type="unfinished"></translation>
+        <translation>Zustand des geplanten ab jetzt</translation>
     </message>
     <message>
         <source>Another piece than %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein anderes Stück als %1</translation>
     </message>
     <message>
         <source>%1. What was really put in stays with the car, with its lot.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1. Was wirklich eingebaut wurde, bleibt mit seiner Charge beim Auto vermerkt.</translation>
     </message>
     <message>
         <source>Look whether it is made for the fluid and the pressure before it is closed; leak-test it afterwards.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor dem Schließen ansehen, ob es für die Flüssigkeit und den Druck gemacht ist; danach eine Dichtprüfung machen.</translation>
     </message>
     <message>
         <source>Say what went in: scan it, or type its part number.</source>
-        <translation type="unfinished"></translation>
+        <translation>Angeben, was eingebaut wurde: scannen oder Teilenummer tippen.</translation>
     </message>
     <message>
         <source>%1 went in instead of %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist statt %2 eingebaut.</translation>
     </message>
     <message>
         <source>It went in</source>
-        <translation type="unfinished"></translation>
+        <translation>Ist eingebaut</translation>
     </message>
 </context>
 <context>
@@ -1885,231 +1456,106 @@
     <name>flarestock::JointAgain</name>
     <message>
         <source>%1 of %2, %3: %4 fresh from stock, %5 old used up</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2, %3: %4 neu aus dem Lager, %5 alt verbraucht</translation>
     </message>
     <message>
         <source>! %1; %2 short</source>
-        <translation type="unfinished"></translation>
+        <translation>! %1; fehlt: %2</translation>
     </message>
     <message>
         <source>Open the joint again: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Verbindung wieder öffnen: %1</translation>
     </message>
     <message>
         <source>What seals once is not put in twice: the old ones are used up, fresh ones go in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was einmal dichtet, wird nicht zweimal eingesetzt: die alten sind verbraucht, neue kommen hinein.</translation>
     </message>
     <message>
         <source>%1 was opened: fresh rings and washers went in.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 geöffnet: neue Ringe und Scheiben eingesetzt.</translation>
     </message>
     <message>
         <source>Fresh ones in</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue einsetzen</translation>
     </message>
 </context>
 <context>
     <name>flarestock::PlanForm</name>
     <message>
         <source>There is no build on the desk.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier liegt kein Aufbau.</translation>
     </message>
     <message>
         <source>This is a template that is tried out; plan it as a build first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist eine Vorlage, die ausprobiert wird; sie erst als Aufbau planen.</translation>
     </message>
     <message>
         <source>%1 has pieces, promised or in the car. Let go of them and give them back first.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 hat Stücke, zugesagt oder im Auto. Sie erst freigeben und zurückgeben.</translation>
     </message>
     <message>
         <source>no car: stock and bill only</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Auto: nur Lager und Stückliste</translation>
     </message>
     <message>
         <source>what it is called</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>for</source>
-        <translation type="unfinished"></translation>
+        <translation>für</translation>
     </message>
     <message>
         <source>done by, a day</source>
-        <translation type="unfinished"></translation>
+        <translation>fertig bis, Tag</translation>
     </message>
     <message>
         <source>Plan a build</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Aufbau planen</translation>
     </message>
     <message>
         <source>Change %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ändern</translation>
     </message>
     <message>
         <source>Give up %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 aufgeben</translation>
     </message>
     <message>
         <source>With the answers and picks that are on the desk now; they can still be changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit den Angaben und Wahlen, die jetzt hier stehen; sie lassen sich noch ändern.</translation>
     </message>
     <message>
         <source>An earlier day comes before other builds where pieces lack; Buying says so.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo Stücke fehlen, geht ein früherer Tag anderen Aufbauten vor; der Einkauf sagt es.</translation>
     </message>
     <message>
         <source>Its answers and picks go. Nothing is promised to it and nothing is in the car.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seine Angaben und Wahlen gehen verloren. Ihm ist nichts zugesagt, und nichts ist im Auto.</translation>
     </message>
     <message>
         <source>Plan it</source>
-        <translation type="unfinished"></translation>
+        <translation>Planen</translation>
     </message>
     <message>
         <source>Change it</source>
-        <translation type="unfinished"></translation>
+        <translation>Ändern</translation>
     </message>
     <message>
         <source>Give it up</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufgeben</translation>
     </message>
     <message>
         <source>%1 is planned.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist geplant.</translation>
     </message>
     <message>
         <source>%1 is changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist geändert.</translation>
     </message>
     <message>
         <source>%1 is given up.</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>flarestock::TemplateDesk</name>
-    <message>
-        <source>%1 is kept as it was typed, and not written down.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>without a title</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>a new template</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>typed, and not written down yet</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>templates of the shop</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>flarestock::TemplateEditor</name>
-    <message>
-        <source>Template</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Template: %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>One place is not right yet.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 places are not right yet.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>As it stands in the shop.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Being drawn.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Not written down yet.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The text cannot be read just now, so the form shows it as it was before.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The map shows the last text that could be drawn.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Nothing could be drawn of this text yet.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>It cannot be written down yet.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>It cannot be written down yet. %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Template %1 written.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Template %1 changed.</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>flarestock::TemplateForm</name>
-    <message>
-        <source>without a name</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>as it answers itself</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1, when</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1, else</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1, then</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>not said</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>by answers</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>one more</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>without it</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist aufgegeben.</translation>
     </message>
 </context>
 <context>

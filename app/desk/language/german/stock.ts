@@ -5,303 +5,303 @@
     <name>BenchDeed</name>
     <message>
         <source>Cut</source>
-        <translation type="unfinished"></translation>
+        <translation>Ablängen</translation>
     </message>
     <message>
         <source>Make up</source>
-        <translation type="unfinished"></translation>
+        <translation>Fertigen</translation>
     </message>
     <message>
         <source>Open box</source>
-        <translation type="unfinished"></translation>
+        <translation>Karton öffnen</translation>
     </message>
     <message>
         <source>Lengths off it, to a place or for a build; which piece gives which.</source>
-        <translation type="unfinished"></translation>
+        <translation>Längen davon, an einen Platz oder für einen Aufbau; welches Stück welche gibt.</translation>
     </message>
     <message>
         <source>A length and two ends become one piece with a tag of its own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Länge und zwei Armaturen werden ein Stück mit eigenem Etikett.</translation>
     </message>
     <message>
         <source>What lies in one box goes to stock, its value shared out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was in einem Karton liegt, kommt ins Lager, sein Wert wird aufgeteilt.</translation>
     </message>
     <message>
         <source>No box is chosen; choose one where it lies.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Karton ist gewählt; einen dort wählen, wo er liegt.</translation>
     </message>
     <message>
         <source>None of it is in stock.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts davon ist im Lager.</translation>
     </message>
     <message>
         <source>%1 off %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2</translation>
     </message>
     <message>
         <source>%1 as %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 als %2</translation>
     </message>
     <message>
         <source>%1 lengths</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Längen</translation>
     </message>
     <message>
         <source>Cut of %1: %2, to %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgelängt, %1: %2, nach %3.</translation>
     </message>
     <message>
         <source>%1 is made up of %2, and lies at %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist aus %2 gefertigt und liegt in %3.</translation>
     </message>
     <message>
         <source>A box of %1 is opened; out of it came %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Karton %1 ist geöffnet; heraus kam: %2.</translation>
     </message>
     <message>
         <source>straight</source>
-        <translation type="unfinished"></translation>
+        <translation>gerade</translation>
     </message>
     <message>
         <source>%1°</source>
-        <translation type="unfinished"></translation>
+        <translation>%1°</translation>
     </message>
     <message>
         <source>%1, %2 (%3 free)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2 (%3 frei)</translation>
     </message>
     <message>
         <source>all that is in it</source>
-        <translation type="unfinished"></translation>
+        <translation>alles darin</translation>
     </message>
     <message>
         <source>the shortest that gives it</source>
-        <translation type="unfinished"></translation>
+        <translation>das kürzeste, das reicht</translation>
     </message>
     <message>
         <source>no build: to a place</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Aufbau: an einen Platz</translation>
     </message>
     <message>
         <source>%1, the piece in hand</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, das Stück in der Hand</translation>
     </message>
     <message>
         <source>remnants first</source>
-        <translation type="unfinished"></translation>
+        <translation>Reste zuerst</translation>
     </message>
     <message>
         <source>the least waste</source>
-        <translation type="unfinished"></translation>
+        <translation>wenigster Verschnitt</translation>
     </message>
     <message>
         <source>type or scan the bin: C4</source>
-        <translation type="unfinished">Fach tippen oder scannen: C4</translation>
+        <translation>Fach tippen oder scannen: C4</translation>
     </message>
     <message>
         <source>which lengths</source>
-        <translation type="unfinished"></translation>
+        <translation>welche Längen</translation>
     </message>
     <message>
         <source>24 in + 2 x 2 ft 4 in; none: the build&apos;s</source>
-        <translation type="unfinished"></translation>
+        <translation>24 in + 2 x 2 ft 4 in; leer: die des Aufbaus</translation>
     </message>
     <message>
         <source>for which build</source>
-        <translation type="unfinished"></translation>
+        <translation>für welchen Aufbau</translation>
     </message>
     <message>
         <source>off which piece</source>
-        <translation type="unfinished"></translation>
+        <translation>von welchem Stück</translation>
     </message>
     <message>
         <source>to which place</source>
-        <translation type="unfinished">an welchen Platz</translation>
+        <translation>an welchen Platz</translation>
     </message>
     <message>
         <source>what each cut takes</source>
-        <translation type="unfinished"></translation>
+        <translation>Verlust je Schnitt</translation>
     </message>
     <message>
         <source>a shorter rest goes to scrap</source>
-        <translation type="unfinished"></translation>
+        <translation>kürzerer Rest wird verschrottet</translation>
     </message>
     <message>
         <source>length, as it is cut</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge, wie abgelängt</translation>
     </message>
     <message>
         <source>22 1/2 in, 570 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>22 1/2 in, 570 mm</translation>
     </message>
     <message>
         <source>end at its start</source>
-        <translation type="unfinished"></translation>
+        <translation>Armatur am Anfang</translation>
     </message>
     <message>
         <source>end at its far end</source>
-        <translation type="unfinished"></translation>
+        <translation>Armatur am Ende</translation>
     </message>
     <message>
         <source>tag</source>
-        <translation type="unfinished"></translation>
+        <translation>Etikett</translation>
     </message>
     <message>
         <source>clocking, degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>Verdrehwinkel, Grad</translation>
     </message>
     <message>
         <source>90, where the ends are bent</source>
-        <translation type="unfinished"></translation>
+        <translation>90, wenn die Enden gebogen sind</translation>
     </message>
     <message>
         <source>may be used until</source>
-        <translation type="unfinished">verwendbar bis</translation>
+        <translation>verwendbar bis</translation>
     </message>
     <message>
         <source>2031-11-30, where it ages</source>
-        <translation type="unfinished">2027-03-31, wo es altert {2031-11-30,?}</translation>
+        <translation>2031-11-30, wenn er altert</translation>
     </message>
     <message>
         <source>proof test</source>
-        <translation type="unfinished"></translation>
+        <translation>Druckprüfung</translation>
     </message>
     <message>
         <source>not made yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch nicht gemacht</translation>
     </message>
     <message>
         <source>passed</source>
-        <translation type="unfinished"></translation>
+        <translation>bestanden</translation>
     </message>
     <message>
         <source>failed</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht bestanden</translation>
     </message>
     <message>
         <source>held at</source>
-        <translation type="unfinished"></translation>
+        <translation>gehalten bei</translation>
     </message>
     <message>
         <source>with what</source>
-        <translation type="unfinished"></translation>
+        <translation>womit</translation>
     </message>
     <message>
         <source>water</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser</translation>
     </message>
     <message>
         <source>tested by</source>
-        <translation type="unfinished"></translation>
+        <translation>geprüft von</translation>
     </message>
     <message>
         <source>whoever is at the desk</source>
-        <translation type="unfinished"></translation>
+        <translation>wer am Programm ist</translation>
     </message>
     <message>
         <source>its contents go to</source>
-        <translation type="unfinished"></translation>
+        <translation>sein Inhalt kommt nach</translation>
     </message>
     <message>
         <source>what comes out</source>
-        <translation type="unfinished"></translation>
+        <translation>was herauskommt</translation>
     </message>
     <message>
         <source>without its contents</source>
-        <translation type="unfinished"></translation>
+        <translation>ohne Inhalt</translation>
     </message>
     <message>
         <source>it is still a piece</source>
-        <translation type="unfinished"></translation>
+        <translation>es bleibt ein Stück</translation>
     </message>
     <message>
         <source>nothing is left of it: a pack, a kit</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts bleibt davon: Packung, Satz</translation>
     </message>
     <message>
         <source>what one of them cost, if not by its offer</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis je Stück, wenn nicht nach Angebot</translation>
     </message>
     <message>
         <source>And off %1 pieces more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Und von %1 weiteren Stücken.</translation>
     </message>
     <message>
         <source>Nothing here is long enough for %1. One piece of %2 would be.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts hier ist lang genug für %1. Ein Stück von %2 wäre es.</translation>
     </message>
     <message>
         <source>To waste: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Verschnitt: %1.</translation>
     </message>
     <message>
         <source>There was no time to prove that nothing is better.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeit reichte nicht, um zu belegen, dass es nicht besser geht.</translation>
     </message>
     <message>
         <source>%1 in %2, %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 in %2, %3</translation>
     </message>
     <message>
         <source>%1, %2 is left</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Rest %2</translation>
     </message>
     <message>
         <source>%1, nothing is left</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, kein Rest</translation>
     </message>
     <message>
         <source>off %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>von %1: %2</translation>
     </message>
     <message>
         <source>The build wants no length of it any more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Aufbau braucht keine Länge mehr davon.</translation>
     </message>
     <message>
         <source>%1 comes off %2; between its seats the hose has %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wird von %2 abgelängt; von Sitz zu Sitz misst der Schlauch %3.</translation>
     </message>
     <message>
         <source>%1 is worth %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist %2 wert.</translation>
     </message>
     <message>
         <source>Without a proof test it is to be checked, and free to nobody.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Druckprüfung ist sie zu prüfen und für niemanden frei.</translation>
     </message>
     <message>
         <source>It has failed its test: it is not to be used.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Prüfung ist nicht bestanden: gesperrt.</translation>
     </message>
     <message>
         <source>by its offer</source>
-        <translation type="unfinished"></translation>
+        <translation>nach Angebot</translation>
     </message>
     <message>
         <source>as it was written</source>
-        <translation type="unfinished"></translation>
+        <translation>wie angegeben</translation>
     </message>
     <message>
         <source>what is left of the box</source>
-        <translation type="unfinished"></translation>
+        <translation>was vom Karton übrig ist</translation>
     </message>
     <message>
         <source>nobody sells it</source>
-        <translation type="unfinished"></translation>
+        <translation>verkauft niemand</translation>
     </message>
     <message>
         <source>%1 of %2 to %3: %4, %5</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2 nach %3: %4, %5</translation>
     </message>
     <message>
         <source>%1 was found missing before.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 fehlte schon vorher.</translation>
     </message>
     <message>
         <source>The build %1 keeps what it has got in the box.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Aufbau %1 behält, was er im Karton hat.</translation>
     </message>
 </context>
 <context>
@@ -323,18 +323,18 @@
     </message>
     <message>
         <source>take back …</source>
-        <translation type="unfinished"></translation>
+        <translation>zurücknehmen …</translation>
     </message>
     <message>
         <source>take back: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>zurücknehmen: %1</translation>
     </message>
 </context>
 <context>
     <name>CutBar</name>
     <message>
         <source>%1:  %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1:  %2</translation>
     </message>
 </context>
 <context>
@@ -427,15 +427,15 @@
     <name>OverTimePicture</name>
     <message>
         <source>on hand over time</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestand im Verlauf</translation>
     </message>
     <message>
         <source>0</source>
-        <translation type="unfinished"></translation>
+        <translation>0</translation>
     </message>
     <message>
         <source>--  %1</source>
-        <translation type="unfinished"></translation>
+        <translation>--  %1</translation>
     </message>
 </context>
 <context>
@@ -1005,11 +1005,11 @@
     </message>
     <message>
         <source>whoever comes</source>
-        <translation type="unfinished"></translation>
+        <translation>für jeden</translation>
     </message>
     <message>
         <source>for which car alone</source>
-        <translation type="unfinished"></translation>
+        <translation>nur für welches Auto</translation>
     </message>
 </context>
 <context>
@@ -1051,7 +1051,7 @@
     <name>StockSheets</name>
     <message>
         <source>Labels (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>Etiketten (*.pdf)</translation>
     </message>
 </context>
 <context>
@@ -1088,239 +1088,239 @@
     <name>flarestock::BenchForm</name>
     <message>
         <source>Cut %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ablängen</translation>
     </message>
     <message>
         <source>Make up a hose of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauchleitung aus %1 fertigen</translation>
     </message>
     <message>
         <source>Open a box of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Karton %1 öffnen</translation>
     </message>
     <message>
         <source>%1: one of %2 at %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: eins von %2 in %3</translation>
     </message>
     <message>
         <source>Cut</source>
-        <translation type="unfinished"></translation>
+        <translation>Ablängen</translation>
     </message>
     <message>
         <source>Make up</source>
-        <translation type="unfinished"></translation>
+        <translation>Fertigen</translation>
     </message>
     <message>
         <source>Open</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnen</translation>
     </message>
     <message>
         <source>What the saw has cut stays cut: Take back puts the book right only where nothing was cut yet. A length cut for nothing goes back to the rack as a piece of its own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die Säge geschnitten hat, bleibt geschnitten: „Zurücknehmen“ stellt das Buch nur richtig, wo noch nichts geschnitten wurde. Eine umsonst geschnittene Länge kommt als eigenes Stück zurück ins Regal.</translation>
     </message>
     <message>
         <source>A proof test is made with water behind a guard, nobody in line with the ends; blow the hose out and dry it before it carries fuel or brake fluid.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Druckprüfung wird mit Wasser hinter einem Schutz gemacht, niemand steht in Richtung der Enden; den Schlauch ausblasen und trocknen, bevor er Kraftstoff oder Bremsflüssigkeit führt.</translation>
     </message>
 </context>
 <context>
     <name>flarestock::GoingBack</name>
     <message>
         <source>and %1 more</source>
-        <translation type="unfinished">und %1 weitere</translation>
+        <translation>und %1 weitere</translation>
     </message>
     <message>
         <source>%1 of %2 goes back, %3 → %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2 geht zurück, %3 → %4</translation>
     </message>
     <message>
         <source>why</source>
-        <translation type="unfinished">warum</translation>
+        <translation>warum</translation>
     </message>
     <message>
         <source>booked twice, wrong bin</source>
-        <translation type="unfinished"></translation>
+        <translation>doppelt gebucht, falsches Fach</translation>
     </message>
     <message>
         <source>The book goes back, not the piece: put it where the lines below say. It stays written down that it was taken back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur das Buch geht zurück, nicht das Stück: es dorthin legen, wo die Zeilen unten sagen. Dass zurückgenommen wurde, bleibt eingetragen.</translation>
     </message>
     <message>
         <source>Gone back: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurückgenommen: %1.</translation>
     </message>
     <message>
         <source>Take back</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurücknehmen</translation>
     </message>
     <message>
         <source>Take it back</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurücknehmen</translation>
     </message>
 </context>
 <context>
     <name>flarestock::LabelForm</name>
     <message>
         <source>Label</source>
-        <translation type="unfinished"></translation>
+        <translation>Etikett</translation>
     </message>
     <message>
         <source>With a code that scans, for the part, its lot or its place, as a PDF.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit scanbarem Code, für das Teil, seine Charge oder seinen Platz, als PDF.</translation>
     </message>
     <message>
         <source>for what</source>
-        <translation type="unfinished">wofür</translation>
+        <translation>wofür</translation>
     </message>
     <message>
         <source>how many of each</source>
-        <translation type="unfinished"></translation>
+        <translation>wie viele von jedem</translation>
     </message>
     <message>
         <source>size, width by height in mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Größe, Breite mal Höhe in mm</translation>
     </message>
     <message>
         <source>the part %1</source>
-        <translation type="unfinished"></translation>
+        <translation>das Teil %1</translation>
     </message>
     <message>
         <source>its lot %1</source>
-        <translation type="unfinished"></translation>
+        <translation>seine Charge %1</translation>
     </message>
     <message>
         <source>the place %1</source>
-        <translation type="unfinished"></translation>
+        <translation>der Platz %1</translation>
     </message>
     <message>
         <source>every bin, shelf and drawer</source>
-        <translation type="unfinished"></translation>
+        <translation>jedes Fach, Regal und jede Schublade</translation>
     </message>
     <message>
         <source>Labels for %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Etiketten für %1</translation>
     </message>
     <message>
         <source>A page a label. The code is what a hand would type, and the scanner types it for one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Seite je Etikett. Der Code ist, was die Hand tippen würde; der Scanner tippt es für sie.</translation>
     </message>
     <message>
         <source>Choose its file …</source>
-        <translation type="unfinished"></translation>
+        <translation>Datei wählen …</translation>
     </message>
     <message>
         <source>Say how many of each: 1 to %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Angeben, wie viele von jedem: 1 bis %1.</translation>
     </message>
     <message>
         <source>1 label</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Etikett</translation>
     </message>
     <message>
         <source>%1 labels</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Etiketten</translation>
     </message>
     <message>
         <source>%1 for %2 written: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 für %2 geschrieben: %3</translation>
     </message>
 </context>
 <context>
     <name>flarestock::OverTime</name>
     <message>
         <source>%1 came, %2 went.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zugang %1, Abgang %2.</translation>
     </message>
     <message>
         <source>Always %1 since %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seit %2 immer %1.</translation>
     </message>
     <message>
         <source>Between %1 and %2 since %3; %4 now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seit %3 zwischen %1 und %2; jetzt %4.</translation>
     </message>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>we keep %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Soll %1</translation>
     </message>
 </context>
 <context>
     <name>flarestock::PlaceForm</name>
     <message>
         <source>a bin</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Fach</translation>
     </message>
     <message>
         <source>a shelf, a rack</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Regal</translation>
     </message>
     <message>
         <source>a drawer of the trailer</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Schublade des Anhängers</translation>
     </message>
     <message>
         <source>a car</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Auto</translation>
     </message>
     <message>
         <source>a supplier</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Lieferant</translation>
     </message>
     <message>
         <source>somebody who borrows</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Entleiher</translation>
     </message>
     <message>
         <source>somebody who repairs</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Reparaturwerkstatt</translation>
     </message>
     <message>
         <source>New place</source>
-        <translation type="unfinished"></translation>
+        <translation>Neuer Platz</translation>
     </message>
     <message>
         <source>A bin, drawer, car, supplier or borrower that the shop has not had yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Fach, eine Schublade, ein Auto, ein Lieferant oder Entleiher, den die Werkstatt noch nicht hatte.</translation>
     </message>
     <message>
         <source>its short name, as it is scanned</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurzname, wie er gescannt wird</translation>
     </message>
     <message>
         <source>what it is</source>
-        <translation type="unfinished"></translation>
+        <translation>was es ist</translation>
     </message>
     <message>
         <source>in words</source>
-        <translation type="unfinished"></translation>
+        <translation>in Worten</translation>
     </message>
     <message>
         <source>left open: as its short name</source>
-        <translation type="unfinished"></translation>
+        <translation>leer: wie der Kurzname</translation>
     </message>
     <message>
         <source>A place stays, and Take back does not reach it: one that was made by mistake is left empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Platz bleibt, „Zurücknehmen“ erreicht ihn nicht: ein versehentlich angelegter bleibt leer.</translation>
     </message>
     <message>
         <source>Nothing can be written down here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier lässt sich nichts eintragen.</translation>
     </message>
     <message>
         <source>%1 is a place of the shop now.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist jetzt ein Platz der Werkstatt.</translation>
     </message>
     <message>
         <source>A new place</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein neuer Platz</translation>
     </message>
     <message>
         <source>Add it</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinzufügen</translation>
     </message>
 </context>
 <context>

@@ -61,7 +61,7 @@
     </message>
     <message>
         <source>Nothing to choose from; type it.</source>
-        <translation>Nichts zur Auswahl; bitte tippen.</translation>
+        <translation>Nichts zur Auswahl; eintippen.</translation>
     </message>
 </context>
 <context>
@@ -170,7 +170,7 @@
     <name>TemplateForm</name>
     <message>
         <source>answers</source>
-        <translation>Antworten</translation>
+        <translation>Angaben</translation>
     </message>
     <message>
         <source>tightest bend, its radius</source>
@@ -178,7 +178,7 @@
     </message>
     <message>
         <source>fixed to the car</source>
-        <translation>fest am Wagen</translation>
+        <translation>fest am Auto</translation>
     </message>
     <message>
         <source>its choices</source>
@@ -202,7 +202,7 @@
     </message>
     <message>
         <source>answer until another is given</source>
-        <translation>Antwort, bis es eine andere gibt</translation>
+        <translation>Angabe, bis es eine andere gibt</translation>
     </message>
     <message>
         <source>delivers to</source>
@@ -234,7 +234,7 @@
     </message>
     <message>
         <source>kind of answer</source>
-        <translation>Art der Antwort</translation>
+        <translation>Art der Angabe</translation>
     </message>
     <message>
         <source>its end before its beginning</source>
@@ -524,7 +524,7 @@
     </message>
     <message>
         <source>as it answers itself</source>
-        <translation>wie sie selbst antwortet</translation>
+        <translation>wie sie selbst angibt</translation>
     </message>
     <message>
         <source>%1, when</source>
@@ -544,7 +544,7 @@
     </message>
     <message>
         <source>by answers</source>
-        <translation>nach Antworten</translation>
+        <translation>nach Angaben</translation>
     </message>
     <message>
         <source>one more</source>

@@ -511,6 +511,14 @@
         <source>Tick all</source>
         <translation>Alles abhaken</translation>
     </message>
+    <message>
+        <source>Print…</source>
+        <translation>Drucken…</translation>
+    </message>
+    <message>
+        <source>write this list to a file</source>
+        <translation>diese Liste in eine Datei schreiben</translation>
+    </message>
 </context>
 <context>
     <name>LoadStop</name>
@@ -1000,6 +1008,10 @@
     <message>
         <source>Taken out of the trailer: %1.</source>
         <translation>Aus dem Anhänger ausgeräumt: %1.</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Geschrieben: %1</translation>
     </message>
 </context>
 <context>

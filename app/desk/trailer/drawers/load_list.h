@@ -5,7 +5,11 @@
 
 #pragma once
 
+#include "app/desk/shop/errand.h"
+#include "app/desk/shop/shop_on_desk.h"
 #include "app/desk/trailer/drawers/load_rows.h"
+
+#include <QUrl>
 
 #include <QtQml/qqmlregistration.h>
 
@@ -28,6 +32,11 @@ public:
     /// Ticks of lines that are no more are gone.
     void show(const std::shared_ptr<const TrailerBook> &book, Units units);
     void clear(); ///< Another shop is on the desk.
+    /// How the shop is opened to read its letterhead.
+    void setRead(std::function<Result<void>(const LookUp &look)> read)
+    {
+        m_readShop = std::move(read);
+    }
 
     [[nodiscard]] Rows *rows() { return &m_rows; }
     [[nodiscard]] int tickedCount() const { return static_cast<int>(m_ticked.size()); }
@@ -48,9 +57,14 @@ public:
     Q_INVOKABLE void finish(int home);
     /// The same of all that one drawer lacks, without ticking it.
     Q_INVOKABLE void finishDrawer(const QString &drawer);
+    /// What its file is called where nobody says; and the list into a file, by its ending.
+    Q_INVOKABLE QString fileName() const;
+    Q_INVOKABLE void writeTo(const QUrl &file);
 
 Q_SIGNALS:
     void changed();
+    /// The file is written, or why it is not.
+    void told(const QString &sentence);
 
 private:
     [[nodiscard]] LoadShown shown() const { return {*m_book, m_ticked, m_units}; }
@@ -64,6 +78,8 @@ private:
     Units m_units = Units::Metric;
     std::set<QString> m_ticked; ///< Keys of rows.
     Rows m_rows;
+    std::function<Result<void>(const LookUp &look)> m_readShop;
+    Errand m_writing; ///< Last: it waits for its worker before the rest goes.
 };
 
 } // namespace flarestock
