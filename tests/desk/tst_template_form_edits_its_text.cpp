@@ -39,6 +39,7 @@ private Q_SLOTS:
     void aNewOneIsDrawnAtOnce();
     void linesOfAnotherEditorStay();
     void whatWasTypedWaitsForTheNextStart();
+    void whatWaitsForANameIsNotWrittenByAnother();
 
 private:
     [[nodiscard]] TemplateEditor &editor() { return *m_desk->templates()->editor(); }
@@ -369,6 +370,30 @@ void TemplateFormEditsItsText::whatWasTypedWaitsForTheNextStart()
     editor().close();
     m_desk->templates()->throwAway(first);
     QCOMPARE(choices.count(), 0);
+}
+
+/// Nobody has said who is at the desk, the sheet is left, and something else is written.
+void TemplateFormEditsItsText::whatWaitsForANameIsNotWrittenByAnother()
+{
+    m_desk->setWho({});
+    form().fill(QStringLiteral("title"), QStringLiteral("Gravity"));
+    editor().finish();
+    m_desk->pen()->forgetWaiting();
+    QVERIFY(editor().isOpen());
+    const auto writeAnother = [this] {
+        m_desk->pen()->rewrite(QStringLiteral("another"), [](const TextFiles &newest) {
+            return TextFiles{{"templates/coolant.toml", newest.at("templates/coolant.toml") + "#"}};
+        });
+        QTRY_VERIFY_WITH_TIMEOUT(!m_desk->pen()->isBusy(), 20000);
+    };
+    m_desk->setWho(QStringLiteral("Kim"));
+    writeAnother();
+    QVERIFY(editor().isOpen() && editor().isChanged());
+    editor().close();
+    writeAnother();
+    const Rows &choices = *m_desk->templates()->choices();
+    QVERIFY(m_desk->templates()->isWaiting(choices.cell(0, QStringLiteral("key")).toString()));
+    QVERIFY(inFile()->templates->at("gravity-feed")->title != "Gravity");
 }
 
 QTEST_MAIN(TemplateFormEditsItsText)

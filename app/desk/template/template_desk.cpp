@@ -180,6 +180,7 @@ std::set<std::string, std::less<>> TemplateDesk::ids() const
 
 void TemplateDesk::beginWith(const QString &name, const TypedTemplate &typed)
 {
+    keepNow();
     m_name = name;
     m_editor.setShop(m_workshop, m_read.texts);
     m_editor.begin(typed);

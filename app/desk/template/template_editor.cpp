@@ -30,18 +30,23 @@ TemplateEditor::TemplateEditor(Pen &pen, QObject *parent)
     connect(&m_form, &TemplateForm::chose, this, [this](qulonglong byte) {
         Q_EMIT wentTo(placeOnSheet(*m_readable.text, static_cast<std::size_t>(byte)));
     });
-    connect(&m_pen, &Pen::changed, this, [this] {
-        if (!m_pen.isBusy() && !m_pen.problem().isEmpty())
-            m_isWriting = false;
-    });
-    connect(&m_pen, &Pen::wrote, this, [this] {
-        if (!std::exchange(m_isWriting, false))
-            return;
-        const QString id = said(m_read.top("id"));
-        m_begun = typed().text;
-        close();
-        Q_EMIT written(id);
-    });
+    connect(&m_pen, &Pen::wrote, this,
+            [this](const std::shared_ptr<const Wrote> &wrote, const QString &, bool isBack) {
+                if (!isBack && m_isOpen)
+                    takeWritten(*wrote);
+            });
+}
+
+/// Whatever else was written through the pen is nothing to this text.
+void TemplateEditor::takeWritten(const Wrote &wrote)
+{
+    const auto now = wrote.texts.now.find(fileName());
+    if (now == wrote.texts.now.end() || now->second != typed().text)
+        return;
+    const QString id = said(m_read.top("id"));
+    m_begun = now->second;
+    close();
+    Q_EMIT written(id);
 }
 
 void TemplateEditor::listen()
@@ -83,7 +88,6 @@ void TemplateEditor::setShop(const std::shared_ptr<const Workshop> &workshop, Te
 void TemplateEditor::begin(const TypedTemplate &typed)
 {
     m_isOpen = true;
-    m_isWriting = false;
     m_file = typed.file;
     m_begun = typed.begun;
     m_readable = {};

@@ -102,6 +102,7 @@ Q_SIGNALS:
 
 private:
     void listen();
+    void takeWritten(const Wrote &wrote);
     void readAnew(std::string text);
     void showFaults();
     void showForm();
@@ -120,7 +121,6 @@ private:
     QQuickTextDocument *m_shown = nullptr;
     QMetaObject::Connection m_typing;
     bool m_isOpen = false;
-    bool m_isWriting = false;
     bool m_inInches = false;
     std::string m_file;
     std::string m_begun;

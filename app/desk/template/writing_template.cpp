@@ -58,7 +58,6 @@ void TemplateEditor::finish()
 void TemplateEditor::write()
 {
     const QString title = said(m_read.top("title"));
-    m_isWriting = true;
     m_pen.rewrite(m_file.empty() ? tr("Template %1 written.").arg(title)
                                  : tr("Template %1 changed.").arg(title),
                   [typed = typed(), file = fileName()](const TextFiles &newest) {
