@@ -3,6 +3,7 @@
 #include "app/workshop/documents.h"
 
 #include "model/exact/case_fold.h"
+#include "model/exchange/photos/photo_toml.h"
 #include "model/exchange/season/season_csv.h"
 #include "model/exchange/servicing/intervals_csv.h"
 #include "model/exchange/spares/spares_csv.h"
@@ -200,6 +201,8 @@ Result<Catalogue> readCatalogueAndPlans(const TextFiles &documents)
         return tl::unexpected(templates.error());
     if (const auto season = readSeasonOf(documents); !season)
         return tl::unexpected(season.error());
+    if (const auto photos = readPhotos(documents); !photos)
+        return tl::unexpected(photos.error());
     if (const auto spares = readSparesOf(documents); !spares)
         return tl::unexpected(spares.error());
     if (const auto own = documents.find("intervals.csv"); own != documents.end()) {

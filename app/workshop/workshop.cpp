@@ -163,10 +163,11 @@ Result<std::shared_ptr<const Workshop>> Workshop::read(const ShopFile &file)
                                       {*looks, notes->opened}, *ledger),
                             *notes, *catalogue);
     auto madeUp = madeUpParts(*notes, *catalogue);
-    auto made = std::make_shared<Workshop>(Workshop{
-        file.settings(), file.path(), std::move(*catalogue), std::move(*templates),
-        std::move(*builds), std::move(*ledger), std::move(shelf), nullptr, std::move(*notes),
-        *looks, std::move(bars), std::move(madeUp), std::move(*bought), std::move(*season)});
+    auto made = std::make_shared<Workshop>(
+        Workshop{file.settings(), file.path(), std::move(*catalogue), std::move(*templates),
+                 std::move(*builds), std::move(*ledger), std::move(shelf), nullptr,
+                 std::move(*notes), *looks, std::move(bars), std::move(madeUp), std::move(*bought),
+                 std::move(*season), readablePhotos(*documents)});
     made->closer = std::make_unique<const JointCloser>(made->catalogue);
     return std::shared_ptr<const Workshop>(std::move(made));
 }

@@ -9,6 +9,7 @@
 #pragma once
 
 #include "model/buying/bought.h"
+#include "model/exchange/photos/photo_toml.h"
 #include "model/exchange/template_toml.h"
 #include "model/joints/closing.h"
 #include "model/journal/notes/shop_notes.h"
@@ -35,6 +36,7 @@ struct Workshop {
     std::map<std::string, Part, std::less<>> madeUp; ///< Made-up hoses, by their folded tags.
     Bought bought; ///< What is ordered, what came of it, what suppliers owe.
     Season season; ///< The events that the shop goes to; none where it has no season.csv.
+    Photos photos = {}; ///< Of parts that have one.
 
     /// Problem: a document of the shop that does not read (with its place), a damaged file.
     [[nodiscard]] static Result<std::shared_ptr<const Workshop>> read(const ShopFile &file);

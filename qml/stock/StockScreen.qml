@@ -90,6 +90,7 @@ FocusScope {
 
                     anchors.fill: parent
                     part: root.stock.panel
+                    photo: root.stock.photo
                     deeds: root.stock.form.deeds
                     more: root.stock.more
                     busy: root.busy

@@ -21,6 +21,10 @@ Item {
 
     /// By a deed's key. Whether it can be done.
     function begin(deed: string): bool {
+        if (deed === "photo" || deed === "noPhoto") {
+            deed === "photo" ? photoFile.open() : root.stock.photo.putAway();
+            return true;
+        }
         const begun = deed === "label" ? root.shown(root.stock.labels.begin(), labelSheet)
             : deed === "place" ? root.shown(root.stock.place.begin(), placeSheet)
             : root.shown(root.stock.bench.begin(deed), bench);
@@ -82,6 +86,14 @@ Item {
         form: root.stock.labels
         problem: Desk.pen.problem
         busy: root.stock.labels.busy
+    }
+    FileDialog {
+        id: photoFile
+
+        objectName: "photoFile"
+        title: qsTr("A photo of %1").arg(root.stock.selected)
+        nameFilters: [qsTr("Pictures (*.jpg *.jpeg *.png)")]
+        onAccepted: root.stock.photo.put(selectedFile)
     }
     FileDialog {
         id: labelFile

@@ -15,7 +15,7 @@ namespace flarestock {
 
 StockDesk::StockDesk(Pen &pen, QObject *parent)
     : QObject(parent), m_fields(narrowCells()), m_form(pen), m_bench(pen), m_goingBack(pen),
-      m_labels(pen), m_place(pen), m_more(deedCells())
+      m_labels(pen), m_photo(pen), m_place(pen), m_more(deedCells())
 {
     connect(&m_panel, &PartPanel::changed, this, &StockDesk::showSelected);
 }
@@ -117,9 +117,13 @@ void StockDesk::showSelected()
     m_form.show(inHand);
     m_bench.show(inHand);
     m_labels.show(inHand);
+    m_photo.show(inHand);
     std::vector<Row> more = benchRows(inHand);
-    if (inHand.entry)
+    if (inHand.entry) {
         more.insert(more.end(), {labelRow(), placeRow()});
+        const std::vector<Row> photo = photoRows(inHand);
+        more.insert(more.end(), photo.begin(), photo.end());
+    }
     m_more.become(std::move(more));
     Q_EMIT changed();
 }

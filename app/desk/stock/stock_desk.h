@@ -11,6 +11,7 @@
 #include "app/desk/stock/card/part_panel.h"
 #include "app/desk/stock/deeds/stock_form.h"
 #include "app/desk/stock/labels/label_form.h"
+#include "app/desk/stock/photo/part_photo.h"
 #include "app/desk/stock/places/place_form.h"
 #include "app/desk/stock/sieve.h"
 #include "app/desk/stock/stock_rows.h"
@@ -41,6 +42,7 @@ class StockDesk : public QObject {
     Q_PROPERTY(flarestock::BenchForm *bench READ bench CONSTANT)
     Q_PROPERTY(flarestock::GoingBack *goingBack READ goingBack CONSTANT)
     Q_PROPERTY(flarestock::LabelForm *labels READ labels CONSTANT)
+    Q_PROPERTY(flarestock::PartPhoto *photo READ photo CONSTANT)
     Q_PROPERTY(flarestock::PlaceForm *place READ place CONSTANT)
     Q_PROPERTY(flarestock::Rows *more READ more CONSTANT)
     Q_PROPERTY(flarestock::WhatIsThis *whatIsThis READ whatIsThis CONSTANT)
@@ -76,6 +78,7 @@ public:
     [[nodiscard]] BenchForm *bench() { return &m_bench; }
     [[nodiscard]] GoingBack *goingBack() { return &m_goingBack; }
     [[nodiscard]] LabelForm *labels() { return &m_labels; }
+    [[nodiscard]] PartPhoto *photo() { return &m_photo; }
     [[nodiscard]] PlaceForm *place() { return &m_place; }
     /// What else can be done with what is in hand, besides form()'s deeds: deedCells().
     [[nodiscard]] Rows *more() { return &m_more; }
@@ -124,6 +127,7 @@ private:
     BenchForm m_bench;
     GoingBack m_goingBack;
     LabelForm m_labels;
+    PartPhoto m_photo;
     PlaceForm m_place;
     Rows m_more;
     WhatIsThis m_what;

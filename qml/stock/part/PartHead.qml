@@ -12,6 +12,7 @@ Column {
     id: root
 
     required property PartPanel part
+    required property PartPhoto photo
 
     spacing: 4
 
@@ -57,6 +58,18 @@ Column {
             Accessible.role: Accessible.Graphic
             Accessible.name: qsTr("drawing of %1, %2").arg(root.part.number).arg(root.part.title)
         }
+    }
+    Image {
+        objectName: "partPhoto"
+        visible: root.photo.says !== ""
+        width: root.width
+        height: 190
+        fillMode: Image.PreserveAspectFit
+        asynchronous: true
+        mipmap: true
+        source: root.photo.source
+        Accessible.role: Accessible.Graphic
+        Accessible.name: root.photo.says
     }
     Repeater {
         model: root.part.ports

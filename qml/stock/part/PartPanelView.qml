@@ -14,6 +14,7 @@ FocusScope {
     id: root
 
     required property PartPanel part
+    required property PartPhoto photo
     required property Rows deeds
     required property Rows more
     property bool busy: false
@@ -66,6 +67,7 @@ FocusScope {
             PartHead {
                 width: column.width
                 part: root.part
+                photo: root.photo
             }
             Words {
                 width: column.width
