@@ -127,7 +127,7 @@ Shelf withLevels(Shelf shelf, const ShopNotes &notes, const Catalogue &catalogue
 
 Result<std::shared_ptr<const Workshop>> Workshop::read(const ShopFile &file)
 {
-    const auto documents = file.documents();
+    auto documents = file.documents();
     if (!documents)
         return tl::unexpected(documents.error());
     auto catalogue = readCatalogue(*documents);
@@ -167,7 +167,7 @@ Result<std::shared_ptr<const Workshop>> Workshop::read(const ShopFile &file)
         Workshop{file.settings(), file.path(), std::move(*catalogue), std::move(*templates),
                  std::move(*builds), std::move(*ledger), std::move(shelf), nullptr,
                  std::move(*notes), *looks, std::move(bars), std::move(madeUp), std::move(*bought),
-                 std::move(*season), readablePhotos(*documents)});
+                 std::move(*season), photosOutOf(std::move(*documents))});
     made->closer = std::make_unique<const JointCloser>(made->catalogue);
     return std::shared_ptr<const Workshop>(std::move(made));
 }

@@ -34,9 +34,9 @@ struct Workshop {
     std::vector<BoxCheck> looks;                     ///< Into boxes, oldest first.
     Bars bars;                                       ///< The lots that a build may not use.
     std::map<std::string, Part, std::less<>> madeUp; ///< Made-up hoses, by their folded tags.
-    Bought bought; ///< What is ordered, what came of it, what suppliers owe.
-    Season season; ///< The events that the shop goes to; none where it has no season.csv.
-    Photos photos = {}; ///< Of parts that have one.
+    Bought bought;         ///< What is ordered, what came of it, what suppliers owe.
+    Season season;         ///< The events that the shop goes to; none where it has no season.csv.
+    TextFiles photos = {}; ///< Documents, as photoOf() reads them.
 
     /// Problem: a document of the shop that does not read (with its place), a damaged file.
     [[nodiscard]] static Result<std::shared_ptr<const Workshop>> read(const ShopFile &file);

@@ -131,7 +131,8 @@ void PhotoIsKeptBesideItsPart::itIsPutAwayAndTakenBack()
     key(Qt::Key_Z, Qt::ControlModifier); // The one that put it there.
     awaitWritten();
     QTRY_VERIFY2(item("partPhoto") == nullptr, qPrintable(words("lastStep")));
-    QVERIFY(Workshop::open(m_file.toStdString()).value()->photos.empty());
+    QCOMPARE(photoOf(Workshop::open(m_file.toStdString()).value()->photos, "AD-8-8"),
+             std::string());
 }
 
 void PhotoIsKeptBesideItsPart::aFileThatIsNoneIsSaid()

@@ -121,7 +121,7 @@ void StockDesk::showSelected()
     std::vector<Row> more = benchRows(inHand);
     if (inHand.entry) {
         more.insert(more.end(), {labelRow(), placeRow()});
-        const std::vector<Row> photo = photoRows(inHand);
+        const std::vector<Row> photo = m_photo.deeds();
         more.insert(more.end(), photo.begin(), photo.end());
     }
     m_more.become(std::move(more));

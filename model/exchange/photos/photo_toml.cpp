@@ -98,15 +98,19 @@ Result<Photos> readPhotos(const TextFiles &documents)
     return photos;
 }
 
-Photos readablePhotos(const TextFiles &documents)
+std::string photoOf(const TextFiles &documents, std::string_view part)
 {
-    Photos photos;
-    for (auto at = documents.lower_bound(std::string(Folder));
-         at != documents.end() && at->first.rfind(Folder, 0) == 0; ++at) {
-        if (auto photo = readPhoto(at->first, at->second); photo && !photo->jpeg.empty())
-            photos[photo->part] = std::move(photo->jpeg);
-    }
-    return photos;
+    const auto found = documents.find(photoName(part));
+    if (found == documents.end())
+        return {};
+    auto photo = readPhoto(found->first, found->second);
+    return photo && photo->part == part ? std::move(photo->jpeg) : std::string();
+}
+
+TextFiles photosOutOf(TextFiles documents)
+{
+    std::erase_if(documents, [](const auto &one) { return one.first.rfind(Folder, 0) != 0; });
+    return documents;
 }
 
 } // namespace flarestock

@@ -17,7 +17,7 @@
 
 namespace flarestock {
 
-/// A picture larger than this, as base64, is not taken in: a shop is read whole at every look.
+/// A picture larger than this, as base64, is not taken in: documents come whole at every look.
 inline constexpr std::size_t PhotoTextMost = 200'000;
 
 /// base64 of a JPEG, by part number.
@@ -31,7 +31,10 @@ using Photos = std::map<std::string, std::string, std::less<>>;
 /// Of all documents those of photos. Problem: with file, line, column and a caret: TOML that does
 /// not parse, an unknown or missing key; a picture that is too large or no base64.
 [[nodiscard]] Result<Photos> readPhotos(const TextFiles &documents);
-/// Those that can be read: a picture that cannot keeps nobody from his shop.
-[[nodiscard]] Photos readablePhotos(const TextFiles &documents);
+/// That of one part, as base64; empty where it has none, or one that cannot be read: that keeps
+/// nobody from the part.
+[[nodiscard]] std::string photoOf(const TextFiles &documents, std::string_view part);
+/// The documents of photos, taken out of all: to be read one by one, when they are looked at.
+[[nodiscard]] TextFiles photosOutOf(TextFiles documents);
 
 } // namespace flarestock

@@ -9,14 +9,14 @@ namespace flarestock {
 
 namespace {
 
-/// base64; nothing where there is no photo.
-const std::string *photoIn(const DeedSubject &subject)
+/// As the shop has it; empty where there is none.
+std::string documentIn(const DeedSubject &subject)
 {
     if (subject.entry == nullptr || subject.book == nullptr)
-        return nullptr;
-    const Photos &photos = subject.book->workshop->photos;
-    const auto found = photos.find(subject.entry->number);
-    return found == photos.end() ? nullptr : &found->second;
+        return {};
+    const TextFiles &photos = subject.book->workshop->photos;
+    const auto found = photos.find(photoName(subject.entry->number));
+    return found == photos.end() ? std::string() : found->second;
 }
 
 Row photoRow(const char *key, const QString &label, const QString &detail)
@@ -27,29 +27,29 @@ Row photoRow(const char *key, const QString &label, const QString &detail)
 
 } // namespace
 
-std::vector<Row> photoRows(const DeedSubject &subject)
-{
-    std::vector<Row> rows{
-        photoRow("photo", PartPhoto::tr("Photo"),
-                 PartPhoto::tr("A picture file, kept in the shop beside the part."))};
-    if (photoIn(subject) != nullptr)
-        rows.push_back(photoRow("noPhoto", PartPhoto::tr("Photo away"),
-                                PartPhoto::tr("The part is shown without its photo again.")));
-    return rows;
-}
-
 void PartPhoto::show(const DeedSubject &subject)
 {
-    const std::string *photo = photoIn(subject);
-    const QUrl source =
-        photo == nullptr ? QUrl()
-                         : QUrl(QString(QStringLiteral("data:image/jpeg;base64,") + said(*photo)));
     const std::string part = subject.entry == nullptr ? std::string() : subject.entry->number;
-    if (source == m_source && part == m_part)
+    std::string document = documentIn(subject);
+    if (part == m_part && document == m_document)
         return;
-    m_source = source;
     m_part = part;
+    m_document = std::move(document);
+    const std::string photo = photoOf({{photoName(part), m_document}}, part);
+    m_source = photo.empty()
+                   ? QUrl()
+                   : QUrl(QString(QStringLiteral("data:image/jpeg;base64,") + said(photo)));
     Q_EMIT changed();
+}
+
+std::vector<Row> PartPhoto::deeds() const
+{
+    std::vector<Row> rows{
+        photoRow("photo", tr("Photo"), tr("A picture file, kept in the shop beside the part."))};
+    if (!m_source.isEmpty())
+        rows.push_back(photoRow("noPhoto", tr("Photo away"),
+                                tr("The part is shown without its photo again.")));
+    return rows;
 }
 
 QString PartPhoto::says() const

@@ -12,9 +12,6 @@
 
 namespace flarestock {
 
-/// Their buttons among the deeds: "photo", and "noPhoto" where there is one: deedCells().
-[[nodiscard]] std::vector<Row> photoRows(const DeedSubject &subject);
-
 class PartPhoto : public QObject {
     Q_OBJECT
     QML_ELEMENT
@@ -30,6 +27,9 @@ public:
     [[nodiscard]] QUrl source() const { return m_source; } ///< Empty where there is none.
     [[nodiscard]] QString says() const;                    ///< "photo of AD-8-8"
 
+    /// Its buttons among the deeds: "photo", and "noPhoto" where there is one: deedCells().
+    [[nodiscard]] std::vector<Row> deeds() const;
+
     /// A picture file beside the part in hand, in place of the one before.
     Q_INVOKABLE void put(const QUrl &file);
     Q_INVOKABLE void putAway();
@@ -39,7 +39,8 @@ Q_SIGNALS:
 
 private:
     Pen &m_pen;
-    std::string m_part; ///< Empty: none is in hand.
+    std::string m_part;     ///< Empty: none is in hand.
+    std::string m_document; ///< As the shop has it.
     QUrl m_source;
 };
 
