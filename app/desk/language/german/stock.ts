@@ -1053,6 +1053,14 @@
         <source>Labels (*.pdf)</source>
         <translation>Etiketten (*.pdf)</translation>
     </message>
+    <message>
+        <source>A photo of %1</source>
+        <translation>Ein Foto von %1</translation>
+    </message>
+    <message>
+        <source>Pictures (*.jpg *.jpeg *.png)</source>
+        <translation>Bilder (*.jpg *.jpeg *.png)</translation>
+    </message>
 </context>
 <context>
     <name>StockTable</name>
@@ -1246,6 +1254,37 @@
     <message>
         <source>we keep %1</source>
         <translation>Soll %1</translation>
+    </message>
+</context>
+<context>
+    <name>flarestock::PartPhoto</name>
+    <message>
+        <source>Photo</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>A picture file, kept in the shop beside the part.</source>
+        <translation>Eine Bilddatei, in der Werkstatt beim Teil aufbewahrt.</translation>
+    </message>
+    <message>
+        <source>Photo away</source>
+        <translation>Foto weg</translation>
+    </message>
+    <message>
+        <source>The part is shown without its photo again.</source>
+        <translation>Das Teil wird wieder ohne sein Foto gezeigt.</translation>
+    </message>
+    <message>
+        <source>photo of %1</source>
+        <translation>Foto von %1</translation>
+    </message>
+    <message>
+        <source>A photo is kept beside %1.</source>
+        <translation>Ein Foto ist jetzt bei %1.</translation>
+    </message>
+    <message>
+        <source>The photo of %1 is put away.</source>
+        <translation>Das Foto von %1 ist weggelegt.</translation>
     </message>
 </context>
 <context>
