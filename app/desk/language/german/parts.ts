@@ -694,7 +694,7 @@
     <name>PartsArea</name>
     <message>
         <source>Find a card: -8 orb, 10 micron, regulator  (Ctrl+F)</source>
-        <translation>Karte suchen: -8 orb, 10 µm, regulator  (Strg+F)</translation>
+        <translation>Karte: -8 orb, 10 µm  (Strg+F)</translation>
     </message>
     <message>
         <source>Find a card</source>

@@ -115,11 +115,11 @@
     </message>
     <message>
         <source>A lot, serial, tag or part, then Enter  (Ctrl+F)</source>
-        <translation>Charge, Seriennummer, Etikett oder Teil, dann Enter  (Strg+F)</translation>
+        <translation>Charge, Nummer, Etikett, dann Enter  (Strg+F)</translation>
     </message>
     <message>
         <source>Narrow: filter, pump, a lot  (Ctrl+F)</source>
-        <translation>Eingrenzen: filter, pump, eine Charge  (Strg+F)</translation>
+        <translation>Eingrenzen: filter, eine Charge  (Strg+F)</translation>
     </message>
     <message>
         <source>The lot to follow</source>

@@ -670,7 +670,7 @@
     <name>StockArea</name>
     <message>
         <source>Narrow: -8 orb, 10 micron, C4, od 22.1 mm  (Ctrl+F)</source>
-        <translation>Eingrenzen: -8 orb, 10 µm, C4, od 22,1 mm  (Strg+F)</translation>
+        <translation>Eingrenzen: -8 orb, C4, od 22,1 mm  (Strg+F)</translation>
     </message>
     <message>
         <source>Find in stock</source>

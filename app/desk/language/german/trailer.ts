@@ -757,7 +757,7 @@
     </message>
     <message>
         <source>A drawer, or a part on the load list  (Ctrl+F)</source>
-        <translation>Eine Schublade oder ein Teil auf der Ladeliste  (Strg+F)</translation>
+        <translation>Schublade oder Teil der Liste  (Strg+F)</translation>
     </message>
     <message>
         <source>Find in the trailer</source>
