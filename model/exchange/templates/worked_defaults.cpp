@@ -55,8 +55,8 @@ public:
 private:
     void refuseOthers(bool isWorked) const
     {
-        const std::string_view by =
-            questionWords("worked-out")[static_cast<std::size_t>(m_made.by)];
+        const std::string_view by = // Of no calculation there is no word.
+            isWorked ? questionWords("worked-out")[static_cast<std::size_t>(m_made.by)] : "";
         const TemplateWords taken = keysWorkedOutBy(by);
         for (const std::string_view key : workedOutKeys().subspan(1)) {
             const bool takes =
