@@ -55,7 +55,7 @@ QString HandingOut::barrier() const
 {
     if (m_plan.id.empty())
         return tr("A template that is tried out takes no stock; open one of the planned builds.");
-    if (const QString why = m_pen.barrier(); !why.isEmpty())
+    if (QString why = m_pen.barrier(); !why.isEmpty())
         return why;
     return takesStock(m_worked, m_plan) ? QString() : tr("Nothing can be written down here.");
 }

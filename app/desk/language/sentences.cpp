@@ -81,7 +81,7 @@ public:
             return *known;
         const auto word = m_words.constFind(english);
         const QString other = word != m_words.constEnd() ? *word : translated(english, 0);
-        const QString said = other.isNull() ? english : other;
+        QString said = other.isNull() ? english : other;
         if (m_said.size() > SaidMost)
             m_said.clear();
         m_said.insert(english, said);
@@ -103,7 +103,7 @@ private:
     /// Null: no line has it.
     QString translated(const QString &english, int depth) const
     {
-        const QString whole = asWhole(english, depth);
+        QString whole = asWhole(english, depth);
         if (!whole.isNull() || depth >= DeepestPlace)
             return whole;
         static const QRegularExpression ends(QStringLiteral("(?<=[.!?]) "));

@@ -111,7 +111,7 @@ QString PlanForm::whyNot(const QString &deed) const
 {
     if (!m_workshop || !m_build.isOpen())
         return tr("There is no build on the desk.");
-    if (const QString why = m_hand.barrier(); !why.isEmpty())
+    if (QString why = m_hand.barrier(); !why.isEmpty())
         return why;
     const bool wantsBuild = deedOf(deed) != Deed::Plan;
     if (wantsBuild && isTriedOut())
