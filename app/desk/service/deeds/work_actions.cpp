@@ -144,7 +144,7 @@ Result<WorkDone> workDone(const FilledWork &filled, const Garage &garage, By by)
                                       : fitted(words, garage, by);
 }
 
-Result<Outing> outingOf(const FilledWork &filled, const Workshop &shop, By by)
+Result<Outing> outingOf(const FilledWork &filled, const Workshop &shop, const By &by)
 {
     OutingWords words{filled.subject.at.car, filled.typed("other"), filled.typed("day"),
                       countTyped(filled, "runs"), filled.typed("hours")};

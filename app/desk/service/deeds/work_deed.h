@@ -67,7 +67,7 @@ struct FilledWork {
 [[nodiscard]] QString whyNotFilled(const FilledWork &filled);
 /// The work on a garage as it is then. Not of Ran.
 [[nodiscard]] Result<WorkDone> workDone(const FilledWork &filled, const Garage &garage, By by);
-[[nodiscard]] Result<Outing> outingOf(const FilledWork &filled, const Workshop &shop, By by);
+[[nodiscard]] Result<Outing> outingOf(const FilledWork &filled, const Workshop &shop, const By &by);
 /// What it did, as a sentence, with the rings that it took and what is to follow.
 [[nodiscard]] QString saidWork(const WorkDone &done, const GarageBook &book);
 [[nodiscard]] QString saidOuting(const Outing &outing, const GarageBook &book);

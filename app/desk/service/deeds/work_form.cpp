@@ -88,7 +88,7 @@ QString WorkForm::fieldOf(const QString &code) const
     const std::string wanted = code.trimmed().toStdString();
     const auto shown = [this](std::initializer_list<const char *> fields) {
         for (const char *field : fields) {
-            const QString key = QString::fromLatin1(field);
+            QString key = QString::fromLatin1(field);
             const int row = shownFields().rowOf(key);
             if (row >= 0 && shownFields().cell(row, QStringLiteral("form")).toString() ==
                                 QStringLiteral("typed"))
