@@ -18,6 +18,13 @@ Result<Letterhead> headAsked(const PaperAsked &asked, const ShopFile &file)
 
 } // namespace
 
+PaperAsked paperInto(const std::string &file)
+{
+    PaperAsked asked;
+    (file.ends_with(".csv") ? asked.csv : file.ends_with(".xlsx") ? asked.xlsx : asked.pdf) = file;
+    return asked;
+}
+
 Result<void> canWritePapers(const PaperAsked &asked, const ShopFile &file)
 {
     if (const auto head = headAsked(asked, file); !head)

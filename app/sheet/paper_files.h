@@ -25,6 +25,9 @@ struct PaperAsked {
     [[nodiscard]] bool isAny() const { return !pdf.empty() || !csv.empty() || !xlsx.empty(); }
 };
 
+/// One of them by the ending of its file: ".csv", ".xlsx", else a paper.
+[[nodiscard]] PaperAsked paperInto(const std::string &file);
+
 struct PaperMaking {
     std::function<PaperWords(PaperWords paper)> paper; ///< Is given one that comes from the shop.
     std::function<Workbook()> sheet;

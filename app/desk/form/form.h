@@ -59,5 +59,11 @@ private:
 
 /// title form choices value hint; `form` is "typed" or "choice", a choice's value its number.
 [[nodiscard]] QStringList fieldCells();
+/// A row of those for something that is typed …
+[[nodiscard]] Row typedField(const char *key, const QString &title, const QString &value = {},
+                             const QString &hint = {});
+/// … and for a choice.
+[[nodiscard]] Row choiceField(const char *key, const QString &title, const QStringList &choices,
+                              int chosen = 0);
 
 } // namespace flarestock

@@ -74,12 +74,9 @@ bool BuildPapers::begin()
                        tr("line map, as on the screen")};
     if (!m_build.plan().id.empty())
         papers.insert(1, tr("pick list: what lies where"));
-    ask({{QStringLiteral("paper"),
-          {tr("which"), QStringLiteral("choice"), papers, QStringLiteral("0"), QString()}},
-         {QStringLiteral("size"),
-          {tr("paper"), QStringLiteral("choice"),
-           QStringList{QStringLiteral("A4"), QStringLiteral("Letter"), tr("A3, for the map")},
-           QStringLiteral("0"), QString()}}});
+    ask({choiceField("paper", tr("which"), papers),
+         choiceField("size", tr("paper"),
+                     {QStringLiteral("A4"), QStringLiteral("Letter"), tr("A3, for the map")})});
     Q_EMIT changed();
     return true;
 }
@@ -164,10 +161,7 @@ void BuildPapers::write(const QUrl &file)
     if (!m_read)
         return;
     ListOf of{m_build.worked(), m_build.plan(), {}, today()};
-    std::string &asked = path.endsWith(QStringLiteral(".csv"))    ? of.asked.csv
-                         : path.endsWith(QStringLiteral(".xlsx")) ? of.asked.xlsx
-                                                                  : of.asked.pdf;
-    asked = path.toStdString();
+    of.asked = paperInto(path.toStdString());
     of.asked.paper = Sizes[m_size == 1 ? 1 : 0].name;
     m_writing.run([of, paper = m_paper, read = m_read, tell]() -> Errand::Back {
         const auto written = read([&](ShopFile &shop, const Workshop &) {

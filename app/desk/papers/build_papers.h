@@ -10,7 +10,7 @@
 #include "app/desk/form/form.h"
 #include "app/desk/papers/map_paper.h"
 #include "app/desk/shop/errand.h"
-#include "app/desk/shop/shop_on_desk.h"
+#include "app/desk/shop/shop_reading.h"
 
 #include <QUrl>
 
@@ -56,7 +56,7 @@ private:
     [[nodiscard]] MapPaperWords mapWords() const;
 
     const BuildDesk &m_build;
-    std::function<Result<void>(const LookUp &look)> m_read;
+    ReadShop m_read;
     Paper m_paper = Paper::BuildSheet;
     int m_size = 0;   ///< As in sizes().
     Errand m_writing; ///< Last: it waits for its worker before the rest goes.

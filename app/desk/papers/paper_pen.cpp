@@ -2,6 +2,8 @@
 
 #include "app/desk/papers/paper_pen.h"
 
+#include "app/paper/lettering.h"
+
 #include <QFontMetricsF>
 
 #include <algorithm>
@@ -14,11 +16,8 @@ constexpr int Middle = int{Qt::AlignHCenter} | int{Qt::AlignVCenter};
 
 QFont fontOf(const PaperLetters &letters)
 {
-    QFont font(QStringLiteral("DejaVu Sans"));
-    font.setPixelSize(std::max(1, static_cast<int>(letters.points * PaperDots)));
-    font.setBold(letters.bold);
-    font.setStyleStrategy(QFont::PreferNoShaping);
-    return font;
+    return lettering(static_cast<int>(letters.points * PaperDots),
+                     letters.bold ? QFont::Bold : QFont::Normal);
 }
 
 const QColor &inkOf(const PaperInks &inks, int standing)

@@ -49,11 +49,6 @@ bool hasPieces(const Ledger &ledger, const std::string &build)
     });
 }
 
-Row typedRow(const char *key, const QString &title, const QString &value, const QString &hint)
-{
-    return {QLatin1String(key), {title, QStringLiteral("typed"), QStringList(), value, hint}};
-}
-
 PlanForm::Deed deedOf(const QString &deed)
 {
     return deed == QStringLiteral("plan")      ? PlanForm::Deed::Plan
@@ -138,12 +133,10 @@ bool PlanForm::begin(const QString &deed)
             chosen = car->id == plan.car ? static_cast<int>(titles.size()) : chosen;
             titles.append(said(car->title));
         }
-        fields.push_back(typedRow("title", tr("what it is called"), m_build.title(), QString()));
+        fields.push_back(typedField("title", tr("what it is called"), m_build.title(), QString()));
+        fields.push_back(choiceField("car", tr("for"), titles, chosen));
         fields.push_back(
-            {QStringLiteral("car"),
-             {tr("for"), QStringLiteral("choice"), titles, QString::number(chosen), QString()}});
-        fields.push_back(
-            typedRow("by", tr("done by, a day"), said(plan.by), QStringLiteral("2027-03-20")));
+            typedField("by", tr("done by, a day"), said(plan.by), QStringLiteral("2027-03-20")));
     }
     ask(std::move(fields));
     Q_EMIT changed();

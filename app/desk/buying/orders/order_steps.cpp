@@ -21,18 +21,6 @@ namespace {
 constexpr std::array LateKinds{LateKind::Freight, LateKind::Duty, LateKind::Tax, LateKind::Credit,
                                LateKind::Other};
 
-Row typedField(const char *key, const QString &title, const QString &value,
-               const QString &hint = {})
-{
-    return {QString::fromLatin1(key), {title, QStringLiteral("typed"), QStringList(), value, hint}};
-}
-
-Row choiceField(const char *key, const QString &title, const QStringList &choices)
-{
-    return {QString::fromLatin1(key),
-            {title, QStringLiteral("choice"), choices, QStringLiteral("0"), QString()}};
-}
-
 std::string filled(const QVariantMap &values, const char *key)
 {
     return unlocalised(values.value(QString::fromLatin1(key)).toString().trimmed()).toStdString();
@@ -196,7 +184,7 @@ Result<Action> newAction(const OrderSubject &subject, const QVariantMap &values,
 /// The order as it stands now. Problem: it has gone on since it was looked at.
 Result<const BookedOrder *> asSeen(const OrderSubject &subject, const Workshop &now)
 {
-    const auto order = orderAsked(subject.number, now.bought.orders);
+    auto order = orderAsked(subject.number, now.bought.orders);
     if (order && (*order)->now().id != subject.order()->now().id)
         return problem("order " + subject.number, "was changed at another seat just now",
                        "It is shown as it is now: look at it, then do it again.");

@@ -17,17 +17,6 @@ namespace {
 constexpr std::array Faults{ClaimFault::Missing, ClaimFault::ShortDelivery, ClaimFault::Damaged,
                             ClaimFault::WrongPart};
 
-Row written(const char *key, const QString &title, const QString &value, const QString &hint = {})
-{
-    return {QString::fromLatin1(key), {title, QStringLiteral("typed"), QStringList(), value, hint}};
-}
-
-Row chosen(const char *key, const QString &title, const QStringList &choices)
-{
-    return {QString::fromLatin1(key),
-            {title, QStringLiteral("choice"), choices, QStringLiteral("0"), QString()}};
-}
-
 std::string typed(const QVariantMap &values, const char *key)
 {
     return unlocalised(values.value(QString::fromLatin1(key)).toString().trimmed()).toStdString();
@@ -35,7 +24,7 @@ std::string typed(const QVariantMap &values, const char *key)
 
 Row noteField()
 {
-    return written("note", BuyingWords::tr("note"), {});
+    return typedField("note", BuyingWords::tr("note"), {});
 }
 
 std::vector<Row> raiseFields(const ClaimSubject &subject)
@@ -46,15 +35,16 @@ std::vector<Row> raiseFields(const ClaimSubject &subject)
     QStringList faults;
     for (const ClaimFault fault : Faults)
         faults.append(saidFault(fault));
-    return {written("part", BuyingWords::tr("which part"), {}, BuyingWords::tr("type or scan it")),
-            written("quantity", BuyingWords::tr("how many, how much"), QStringLiteral("1")),
-            chosen("fault", BuyingWords::tr("what is wrong"), faults),
-            written("order", BuyingWords::tr("of which order"), {},
-                    BuyingWords::tr("2026-0007; empty: of none")),
-            chosen("supplier", BuyingWords::tr("else of whom"), suppliers),
-            written("boxOf", BuyingWords::tr("lacked in the box of"), {},
-                    BuyingWords::tr("where it lay in one")),
-            noteField()};
+    return {
+        typedField("part", BuyingWords::tr("which part"), {}, BuyingWords::tr("type or scan it")),
+        typedField("quantity", BuyingWords::tr("how many, how much"), QStringLiteral("1")),
+        choiceField("fault", BuyingWords::tr("what is wrong"), faults),
+        typedField("order", BuyingWords::tr("of which order"), {},
+                   BuyingWords::tr("2026-0007; empty: of none")),
+        choiceField("supplier", BuyingWords::tr("else of whom"), suppliers),
+        typedField("boxOf", BuyingWords::tr("lacked in the box of"), {},
+                   BuyingWords::tr("where it lay in one")),
+        noteField()};
 }
 
 std::vector<Row> cameFields(const ClaimStanding &claim, const ClaimSubject &subject)
@@ -62,12 +52,12 @@ std::vector<Row> cameFields(const ClaimStanding &claim, const ClaimSubject &subj
     const Part *part = subject.workshop->part(claim.now.part);
     const QString owed =
         part ? saidQuantity(Quantity::ofSmallest(claim.owed(), part->unit)) : QString();
-    return {written("came", BuyingWords::tr("how many, how much"), owed),
-            written("to", BuyingWords::tr("to which place"), {},
-                    claim.now.boxOf.empty() ? BuyingWords::tr("type or scan the bin: C4")
-                                            : BuyingWords::tr("empty: into its box")),
-            written("lot", BuyingWords::tr("its lot or serial"), {},
-                    BuyingWords::tr("where it has one")),
+    return {typedField("came", BuyingWords::tr("how many, how much"), owed),
+            typedField("to", BuyingWords::tr("to which place"), {},
+                       claim.now.boxOf.empty() ? BuyingWords::tr("type or scan the bin: C4")
+                                               : BuyingWords::tr("empty: into its box")),
+            typedField("lot", BuyingWords::tr("its lot or serial"), {},
+                       BuyingWords::tr("where it has one")),
             noteField()};
 }
 
@@ -129,13 +119,13 @@ std::vector<Row> claimFields(ClaimDeed deed, const ClaimSubject &subject)
         return raiseFields(subject);
     switch (deed) {
     case ClaimDeed::Promise:
-        return {written("day", BuyingWords::tr("by which day"), said(claim->now.day),
-                        BuyingWords::tr("2026-12-12"))};
+        return {typedField("day", BuyingWords::tr("by which day"), said(claim->now.day),
+                           BuyingWords::tr("2026-12-12"))};
     case ClaimDeed::Came:
         return cameFields(*claim, subject);
     case ClaimDeed::Credit:
-        return {written("credit", BuyingWords::tr("what he pays back"), {},
-                        said(subject.workshop->settings.currency.code())),
+        return {typedField("credit", BuyingWords::tr("what he pays back"), {},
+                           said(subject.workshop->settings.currency.code())),
                 noteField()};
     case ClaimDeed::Drop:
     case ClaimDeed::Raise:

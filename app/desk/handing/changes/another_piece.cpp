@@ -12,11 +12,6 @@ namespace flarestock {
 
 namespace {
 
-Row pieceField(const char *key, const QString &title, const QString &value, const QString &hint)
-{
-    return {QString::fromLatin1(key), {title, QStringLiteral("typed"), QStringList(), value, hint}};
-}
-
 QString saidJoint(const OtherJoint &joint)
 {
     const QString now = saidVerdict(joint.after);
@@ -49,11 +44,11 @@ void AnotherPiece::begin(const OnDesk &onDesk, const HandedOut::InCar &planned, 
     m_planned = planned;
     QStringList conditions{tr("as it was")};
     conditions += allConditions();
-    ask({pieceField("used", tr("what went in"), {}, tr("type or scan its part number or tag")),
-         pieceField("quantity", tr("how many"), QStringLiteral("1"), {}),
-         pieceField("usedLot", tr("its lot or serial"), {}, tr("where it has one")),
-         pieceField("from", tr("taken from"), {}, tr("the nearest that is free")),
-         pieceField("backTo", tr("the planned one goes to"), home, tr("type or scan the bin")),
+    ask({typedField("used", tr("what went in"), {}, tr("type or scan its part number or tag")),
+         typedField("quantity", tr("how many"), QStringLiteral("1"), {}),
+         typedField("usedLot", tr("its lot or serial"), {}, tr("where it has one")),
+         typedField("from", tr("taken from"), {}, tr("the nearest that is free")),
+         typedField("backTo", tr("the planned one goes to"), home, tr("type or scan the bin")),
          {QStringLiteral("now"),
           {tr("the planned one is, from now on"), QStringLiteral("choice"), conditions,
            QStringLiteral("0"), QString()}}});

@@ -7,8 +7,8 @@
 
 #include "app/desk/rows/rows.h"
 #include "app/desk/service/garage_book.h"
-#include "app/desk/service/shop_reading.h"
 #include "app/desk/shop/errand.h"
+#include "app/desk/shop/shop_reading.h"
 #include "app/desk/words/units.h"
 #include "app/garage/lots/lot_trace.h"
 

@@ -7,8 +7,8 @@
 
 #include "app/desk/form/form.h"
 #include "app/desk/service/garage_book.h"
-#include "app/desk/service/shop_reading.h"
 #include "app/desk/shop/errand.h"
+#include "app/desk/shop/shop_reading.h"
 #include "app/sheet/car_paper.h"
 
 #include <QUrl>

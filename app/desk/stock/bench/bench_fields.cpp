@@ -2,6 +2,7 @@
 //
 // The fields of what is done at the bench, each with what is most likely meant.
 
+#include "app/desk/form/form.h"
 #include "app/desk/stock/bench/bench_deed.h"
 #include "app/desk/stock/bench/bench_words.h"
 #include "app/desk/words/spoken.h"
@@ -12,17 +13,6 @@
 namespace flarestock {
 
 namespace {
-
-Row typedField(const char *key, const QString &title, const QString &value, const QString &hint)
-{
-    return {QString::fromLatin1(key), {title, QStringLiteral("typed"), QStringList(), value, hint}};
-}
-
-Row choiceField(const char *key, const QString &title, const QStringList &choices, int value = 0)
-{
-    return {QString::fromLatin1(key),
-            {title, QStringLiteral("choice"), choices, QString::number(value), QString()}};
-}
 
 /// Where it lies, or where anything does.
 QString nearestPlace(const DeedSubject &subject)

@@ -42,14 +42,10 @@ bool LabelForm::begin()
         titles.append(saidFor(one));
     if (titles.isEmpty())
         return false;
-    ask({{QStringLiteral("for"),
-          {tr("for what"), QStringLiteral("choice"), titles, QStringLiteral("0"), QString()}},
-         {QStringLiteral("count"),
-          {tr("how many of each"), QStringLiteral("typed"), QStringList(), QStringLiteral("1"),
-           QString()}},
-         {QStringLiteral("size"),
-          {tr("size, width by height in mm"), QStringLiteral("typed"), QStringList(),
-           said(m_file.size), QStringLiteral("50x25")}}});
+    ask({choiceField("for", tr("for what"), titles),
+         typedField("count", tr("how many of each"), QStringLiteral("1")),
+         typedField("size", tr("size, width by height in mm"), said(m_file.size),
+                    QStringLiteral("50x25"))});
     Q_EMIT changed();
     return true;
 }

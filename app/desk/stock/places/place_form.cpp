@@ -44,14 +44,9 @@ bool PlaceForm::begin()
     QStringList kinds;
     for (const KindChoice &one : KindChoices)
         kinds.append(tr(one.title));
-    ask({{QStringLiteral("id"),
-          {tr("its short name, as it is scanned"), QStringLiteral("typed"), QStringList(),
-           QString(), QStringLiteral("C9")}},
-         {QStringLiteral("kind"),
-          {tr("what it is"), QStringLiteral("choice"), kinds, QStringLiteral("0"), QString()}},
-         {QStringLiteral("title"),
-          {tr("in words"), QStringLiteral("typed"), QStringList(), QString(),
-           tr("left open: as its short name")}}});
+    ask({typedField("id", tr("its short name, as it is scanned"), {}, QStringLiteral("C9")),
+         choiceField("kind", tr("what it is"), kinds),
+         typedField("title", tr("in words"), {}, tr("left open: as its short name"))});
     Q_EMIT changed();
     return true;
 }

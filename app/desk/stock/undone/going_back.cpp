@@ -43,9 +43,7 @@ bool GoingBack::begin(const QString &movement, const QString &what)
     m_movement = *id;
     m_what = what;
     m_says.clear();
-    ask({{QStringLiteral("why"),
-          {tr("why"), QStringLiteral("typed"), QStringList(), QString(),
-           tr("booked twice, wrong bin")}}});
+    ask({typedField("why", tr("why"), {}, tr("booked twice, wrong bin"))});
     const By by{pen().who().toStdString(), {}, nowMilliseconds(), {}};
     m_reading.run([this, id = *id, by, read = m_read, units = m_units]() -> Errand::Back {
         auto says = std::make_shared<QStringList>();

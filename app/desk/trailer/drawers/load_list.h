@@ -6,7 +6,7 @@
 #pragma once
 
 #include "app/desk/shop/errand.h"
-#include "app/desk/shop/shop_on_desk.h"
+#include "app/desk/shop/shop_reading.h"
 #include "app/desk/trailer/drawers/load_rows.h"
 
 #include <QUrl>
@@ -33,10 +33,7 @@ public:
     void show(const std::shared_ptr<const TrailerBook> &book, Units units);
     void clear(); ///< Another shop is on the desk.
     /// How the shop is opened to read its letterhead.
-    void setRead(std::function<Result<void>(const LookUp &look)> read)
-    {
-        m_readShop = std::move(read);
-    }
+    void setRead(ReadShop read) { m_readShop = std::move(read); }
 
     [[nodiscard]] Rows *rows() { return &m_rows; }
     [[nodiscard]] int tickedCount() const { return static_cast<int>(m_ticked.size()); }
@@ -78,7 +75,7 @@ private:
     Units m_units = Units::Metric;
     std::set<QString> m_ticked; ///< Keys of rows.
     Rows m_rows;
-    std::function<Result<void>(const LookUp &look)> m_readShop;
+    ReadShop m_readShop;
     Errand m_writing; ///< Last: it waits for its worker before the rest goes.
 };
 

@@ -44,11 +44,7 @@ void LoadList::writeTo(const QUrl &file)
     if (!m_book || !m_readShop || m_writing.isUnderWay())
         return;
     const QString path = file.toLocalFile();
-    PaperAsked asked;
-    std::string &wanted = path.endsWith(QStringLiteral(".csv"))    ? asked.csv
-                          : path.endsWith(QStringLiteral(".xlsx")) ? asked.xlsx
-                                                                   : asked.pdf;
-    wanted = path.toStdString();
+    PaperAsked asked = paperInto(path.toStdString());
     asked.paper = usualPaper();
     m_writing.run(
         [this, asked, path, book = m_book, way = m_way, read = m_readShop]() -> Errand::Back {
