@@ -61,6 +61,21 @@ AreaScreen {
         enabled: Desk.hasShop
         onActivated: chooser.open()
     }
+    Repeater {
+        model: 2
+
+        Item {
+            id: pictureKey
+
+            required property int index
+
+            Shortcut {
+                sequence: "Ctrl+" + (pictureKey.index + 1)
+                enabled: root.current && root.build.isOpen
+                onActivated: screen.showPicture(pictureKey.index)
+            }
+        }
+    }
     BuildsScreen {
         id: screen
 
@@ -69,6 +84,7 @@ AreaScreen {
         focus: true
         build: root.build
         handing: Desk.handing
+        pictures: Desk.pictures
         onOtherBuild: chooser.open()
         onPapersAsked: root.askPapers()
         onStepAsked: step => sheets.open(step)

@@ -17,12 +17,16 @@ FocusScope {
 
     required property BuildDesk build
     required property HandingOut handing
+    required property BuildPictures pictures
     readonly property bool wide: width >= 1120
     readonly property bool roomy: wide && height >= 756
     property int part: 0
 
     readonly property real sideWidth: Math.max(300, Math.min(400, width * 0.26))
     property bool billFolded: false // A long map then has its room.
+    readonly property bool showsMap: pictures.shown === BuildPictures.Line
+    // Above the map there is some air of its own, over which the tabs reach.
+    readonly property real tabsHeight: !roomy || billFolded ? 0 : showsMap ? 30 : Theme.target
 
     signal otherBuild()
     signal papersAsked()
@@ -50,6 +54,10 @@ FocusScope {
         root.part = 0;
         root.build.openAt(where);
     }
+    function showPicture(picture: int) {
+        root.part = 0;
+        root.pictures.shown = picture;
+    }
 
     onWideChanged: {
         if (wide && part === 2)
@@ -60,9 +68,9 @@ FocusScope {
         anchors.fill: parent
         anchors.leftMargin: Theme.wideGap
         anchors.rightMargin: Theme.wideGap
-        anchors.topMargin: root.roomy ? 12 : 8
-        anchors.bottomMargin: root.roomy ? 12 : 8
-        spacing: root.roomy ? 10 : 6
+        anchors.topMargin: 8
+        anchors.bottomMargin: 8
+        spacing: root.roomy ? 8 : 6
 
         BuildTitle {
             build: root.build
@@ -78,17 +86,20 @@ FocusScope {
         PartTabs {
             visible: !root.roomy
             part: root.part
+            picture: root.pictures.shown
             total: root.build.total
             findings: root.wide ? "" : root.build.anythingStopped
             onChosen: part => root.part = part
+            onPictureChosen: picture => root.showPicture(picture)
         }
         Item {
             id: board
 
-            readonly property real billLeast: root.billFolded ? 46 : 226
+            readonly property real billLeast: root.billFolded ? 46 : 208
             readonly property real mapRoom: height - billLeast - 12
+            readonly property real wanted: root.showsMap ? mapView.wantedHeight + 8 : 400
             readonly property real mapHeight: !root.roomy ? height : root.billFolded ? mapRoom
-                : Math.min(mapView.wantedHeight + 8, mapRoom)
+                : Math.min(wanted + root.tabsHeight, mapRoom)
             readonly property real halfWay: Math.abs(mapHeight - height * 0.54) < 40
                 ? mapHeight : height * 0.54
             readonly property real panelHeight: root.roomy ? halfWay : height
@@ -97,6 +108,15 @@ FocusScope {
             Layout.fillWidth: true
             Layout.fillHeight: true
 
+            // Over the picture; a folded bill has more room for it.
+            PictureTabs {
+                visible: root.roomy
+                z: 1
+                x: root.billFolded ? 200 : 8
+                y: root.billFolded ? board.mapHeight + 15 : 0
+                picture: root.pictures.shown
+                onChosen: picture => root.showPicture(picture)
+            }
             Sheet {
                 visible: root.roomy || root.part === 0
                 width: board.mainWidth
@@ -105,12 +125,25 @@ FocusScope {
                 LineMapView {
                     id: mapView
 
+                    visible: root.showsMap
                     anchors.fill: parent
+                    anchors.topMargin: root.tabsHeight
                     map: root.build.map
                     spot: root.build.opened.spot
-                    room: (root.roomy ? board.mapRoom : board.height) - keyHeight - 8
-                    showsKey: root.wide && (!root.roomy
-                                            || map.height + keyHeight + 8 <= board.mapRoom)
+                    room: (root.roomy ? board.mapRoom - root.tabsHeight : board.height)
+                          - keyHeight - 8
+                    showsKey: root.wide
+                              && (!root.roomy || map.height + keyHeight + 8 + root.tabsHeight
+                                                 <= board.mapRoom)
+                    onOpened: spot => root.build.openSpot(spot)
+                    onEntered: panel.enter()
+                }
+                BuildPicture {
+                    visible: !root.showsMap
+                    anchors.fill: parent
+                    anchors.topMargin: root.tabsHeight
+                    pictures: root.pictures
+                    spot: root.build.opened.spot
                     onOpened: spot => root.build.openSpot(spot)
                     onEntered: panel.enter()
                 }

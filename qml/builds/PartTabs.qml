@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 //
-// What a small window shows one at a time: the map, the bill, the findings.
+// What a small window shows one at a time: the line in its pictures, the bill, the findings.
 
 import QtQuick
 import Flarestock.Screens
@@ -9,18 +9,21 @@ Row {
     id: root
 
     required property int part
+    required property int picture // Which one of the line's shows, where the line does.
     required property string total
     required property string findings // Empty where they stand beside the bill.
 
     signal chosen(int part)
+    signal pictureChosen(int picture)
 
     spacing: 4
 
-    GroupButton {
-        objectName: "tabMap"
-        text: qsTr("Line map")
-        checked: root.part === 0
-        onClicked: root.chosen(0)
+    PictureTabs {
+        picture: root.part === 0 ? root.picture : -1
+        onChosen: picture => {
+            root.chosen(0);
+            root.pictureChosen(picture);
+        }
     }
     GroupButton {
         objectName: "tabBill"

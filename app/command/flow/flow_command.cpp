@@ -7,6 +7,7 @@
 #include "app/command/flow/flow_document.h"
 #include "app/command/flow/flow_sheet.h"
 #include "app/command/plan_asked.h"
+#include "app/workshop/flow/flow_words.h"
 #include "app/workshop/worked_build.h"
 
 #include <CLI/CLI.hpp>
@@ -17,14 +18,9 @@ namespace flarestock {
 
 namespace {
 
-constexpr int CurvePoints = 50;
-
 Problem nothingFlows(const Expansion &build, const SystemFlow &flow)
 {
-    const std::string why = !flow.unknown.empty()    ? flow.unknown.front()
-                            : flow.notJudged.empty() ? "nothing flows in its lines"
-                                                     : flow.notJudged;
-    return {build.templateId, "has no flow to work out: " + why,
+    return {build.templateId, "has no flow to work out: " + whyNothingFlows(flow),
             "Ask for the flow of a template that states a power or a pump's flow."};
 }
 
@@ -32,7 +28,7 @@ void answerFlow(const PlanAsked &asked, CommandOutcome &outcome)
 {
     answerBuild(asked, outcome, [&](const WorkedBuild &build, const Workshop &) {
         const auto &expansion = build.expansion;
-        const auto flow = systemFlow(expansion, conditionsOf(expansion), CurvePoints);
+        const auto flow = drawnFlow(expansion);
         if (flow.runs.empty())
             return outcome.refuse(nothingFlows(expansion, flow));
         if (asked.json)

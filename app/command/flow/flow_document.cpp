@@ -3,7 +3,7 @@
 #include "app/command/flow/flow_document.h"
 
 #include "app/command/command.h"
-#include "app/command/flow/flow_words.h"
+#include "app/workshop/flow/flow_words.h"
 
 #include <QJsonArray>
 

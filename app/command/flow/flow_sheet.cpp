@@ -2,8 +2,8 @@
 
 #include "app/command/flow/flow_sheet.h"
 
-#include "app/command/flow/flow_words.h"
 #include "app/command/text_table.h"
+#include "app/workshop/flow/flow_words.h"
 #include "model/fluids/line/line_budget.h"
 
 #include <QString>

@@ -4,6 +4,7 @@
 
 #include "app/desk/language/sentences.h"
 #include "app/desk/words/key_fact.h"
+#include "app/desk/words/run_words.h"
 #include "app/desk/words/spoken.h"
 #include "app/desk/words/standing.h"
 
@@ -16,20 +17,6 @@ namespace {
 struct MapWords {
     Q_DECLARE_TR_FUNCTIONS(LineMap)
 };
-
-/// A length in few letters, for a label beside a stroke: "5 ft 6 in", "1.68 m", "356 mm". Metric
-/// ones are rounded; the bill has them to the tenth of a millimetre.
-QString labelOf(const Quantity &length, Units units)
-{
-    const auto metres = length.in(Unit::Metre);
-    if (units == Units::Inch || !metres)
-        return saidAmount(length, units);
-    const Decimal shown = metres->toDecimal(2, Rounding::HalfEven);
-    if (shown >= Decimal(1))
-        return MapWords::tr("%1 m").arg(saidNumber(shown));
-    return MapWords::tr("%1 mm").arg(
-        saidNumber(metres->times(Decimal(1000)).toDecimal(0, Rounding::HalfEven)));
-}
 
 bool isLacking(const Shelf &shelf, const Part &part)
 {
@@ -86,19 +73,6 @@ Row plateRow(const MapPlate &plate, const PlacedStation &station, const Shelf &s
           << (station.picked && station.better != nullptr) << false << words.lacks << words.says
           << said(plate.station);
     return {said(plate.station), cells};
-}
-
-/// "-8" of hose, "3/16" of tubing, as the line that makes the run has it; else what is asked for.
-QString sizeOf(const PlacedRun &run)
-{
-    int dash = run.dash;
-    if (run.line != nullptr) {
-        if (const auto *tubing = run.line->as<TubingFacts>())
-            return said(tubing->tubeSize);
-        if (const auto *hose = run.line->as<HoseFacts>())
-            dash = hose->dash;
-    }
-    return dash != 0 ? QString(u'-' + QString::number(std::abs(dash))) : QString();
 }
 
 } // namespace
@@ -168,9 +142,9 @@ std::vector<Row> runRows(const MapLayout &map, const Expansion &expansion, Units
         const PlacedRun *run = expansion.run(stroke.run);
         if (run == nullptr || stroke.direct)
             continue;
-        const QString size = sizeOf(*run);
+        const QString size = saidRunSize(*run);
         const bool outdone = run->picked && run->better != nullptr;
-        const QString length = labelOf(run->length, units);
+        const QString length = saidRunLength(run->length, units);
         const QString what = run->line != nullptr
                                  ? said(run->line->number)
                                  : MapWords::tr("no line: %1").arg(said(run->wanted));

@@ -12,6 +12,7 @@
 #include "app/desk/papers/build_papers.h"
 #include "app/desk/parts/parts_desk.h"
 #include "app/desk/planning/plan_form.h"
+#include "app/desk/plot/build_pictures.h"
 #include "app/desk/service/service_desk.h"
 #include "app/desk/shop/at_server.h"
 #include "app/desk/shop/backing_up.h"
@@ -42,6 +43,7 @@ class Desk : public QObject {
     Q_PROPERTY(bool canTakeBack READ canTakeBack NOTIFY stepsChanged)
     Q_PROPERTY(flarestock::Rows *builds READ builds CONSTANT)
     Q_PROPERTY(flarestock::BuildDesk *build READ build CONSTANT)
+    Q_PROPERTY(flarestock::BuildPictures *pictures READ pictures CONSTANT)
     Q_PROPERTY(flarestock::HandingOut *handing READ handing CONSTANT)
     Q_PROPERTY(flarestock::BuildPapers *papers READ papers CONSTANT)
     Q_PROPERTY(flarestock::PlanForm *planning READ planning CONSTANT)
@@ -82,6 +84,7 @@ public:
     [[nodiscard]] QString problem() const { return m_problem; }
     [[nodiscard]] Rows *builds() { return &m_builds; }
     [[nodiscard]] BuildDesk *build() { return &m_build; }
+    [[nodiscard]] BuildPictures *pictures() { return &m_pictures; }
     [[nodiscard]] HandingOut *handing() { return &m_handing; }
     [[nodiscard]] BuildPapers *papers() { return &m_papers; }
     [[nodiscard]] PlanForm *planning() { return &m_planning; }
@@ -170,6 +173,7 @@ private:
     std::vector<BuildPlan> m_keptSince; ///< While something was being written.
     Rows m_builds;
     BuildDesk m_build;
+    BuildPictures m_pictures{m_build};
     Pen m_pen;
     HandingOut m_handing{m_pen};
     BuildPapers m_papers{m_pen, m_build};

@@ -95,6 +95,17 @@ QString saidPressures(double lowKPa, double highKPa, Units units)
                      .arg(rounded(bars(lowKPa), 1), rounded(bars(highKPa), 1));
 }
 
+QString saidFinePressure(double kPa, Units units)
+{
+    if (units == Units::Inch) {
+        const double psi = psis(kPa);
+        return UnitWords::tr("%1 psi").arg(rounded(psi, std::abs(psi) < 10 ? 2 : 1));
+    }
+    if (std::abs(kPa) < 10)
+        return UnitWords::tr("%1 mbar").arg(rounded(kPa * 10, std::abs(kPa) < 1 ? 1 : 0));
+    return UnitWords::tr("%1 bar").arg(rounded(bars(kPa), 2));
+}
+
 QString saidFlow(double litresAnHour, Units units)
 {
     if (units == Units::Metric)

@@ -33,6 +33,9 @@ enum class Units : std::uint8_t {
 /// "3 bar", "43.5 psi"; two of them as "2–5 bar". At most one decimal.
 [[nodiscard]] QString saidPressure(double kPa, Units units);
 [[nodiscard]] QString saidPressures(double lowKPa, double highKPa, Units units);
+/// As fine as a loss wants it: "24 mbar" below a tenth of a bar, else "1.24 bar"; "0.35 psi" below
+/// ten, else "43.5 psi".
+[[nodiscard]] QString saidFinePressure(double kPa, Units units);
 /// "460 L/h", "122 gph": in gph whole ones, as pumps are sold.
 [[nodiscard]] QString saidFlow(double litresAnHour, Units units);
 /// "60 L", "15.9 gal"

@@ -639,6 +639,41 @@
     </message>
 </context>
 <context>
+    <name>FlowPictures</name>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>Enter it in Parts, on the card of the part.</source>
+        <translation>In Teile auf der Karte des Teils eintragen.</translation>
+    </message>
+    <message>
+        <source>Nothing flows in the lines of brakes: they stand under pressure while the pedal is pressed.</source>
+        <translation>In Bremsleitungen fließt nichts: Sie stehen unter Druck, solange das Pedal getreten ist.</translation>
+    </message>
+    <message>
+        <source>What each piece has to bear stands in its joint on the line and in the findings.</source>
+        <translation>Was jedes Stück aushalten muss, steht bei seiner Verbindung im Leitungsplan und in den Befunden.</translation>
+    </message>
+    <message>
+        <source>Nobody states the engine&apos;s power, or what a pump is to give.</source>
+        <translation>Niemand gibt die Leistung des Motors an oder was eine Pumpe fördern soll.</translation>
+    </message>
+    <message>
+        <source>Answer it above; a template without that question gets one in its form (Ctrl+T).</source>
+        <translation>Oben angeben; eine Vorlage ohne diese Frage bekommt sie in ihrem Formular (Strg+T).</translation>
+    </message>
+    <message>
+        <source>Nobody states how much goes round: a pump on the engine does not say what it gives.</source>
+        <translation>Niemand gibt an, wie viel umläuft: Eine Pumpe am Motor sagt nicht, was sie fördert.</translation>
+    </message>
+    <message>
+        <source>Size the lines by the maker&apos;s word.</source>
+        <translation>Die Leitungen nach der Angabe des Herstellers bemessen.</translation>
+    </message>
+</context>
+<context>
     <name>GiveBackSheet</name>
     <message>
         <source>Give back</source>
@@ -826,14 +861,6 @@
 <context>
     <name>LineMap</name>
     <message>
-        <source>%1 m</source>
-        <translation>%1 m</translation>
-    </message>
-    <message>
-        <source>%1 mm</source>
-        <translation>%1 mm</translation>
-    </message>
-    <message>
         <source>, picked, something else would now be taken</source>
         <translation>, gewählt, jetzt würde etwas anderes genommen</translation>
     </message>
@@ -1003,10 +1030,6 @@
 <context>
     <name>PartTabs</name>
     <message>
-        <source>Line map</source>
-        <translation>Leitungsplan</translation>
-    </message>
-    <message>
         <source>Bill and findings: %1</source>
         <translation>Stückliste und Befunde: %1</translation>
     </message>
@@ -1055,6 +1078,199 @@
     <message>
         <source>Back to the build  Esc</source>
         <translation>Zurück zum Aufbau  Esc</translation>
+    </message>
+</context>
+<context>
+    <name>PictureTabs</name>
+    <message>
+        <source>Line map</source>
+        <translation>Leitungsplan</translation>
+    </message>
+    <message>
+        <source>Ctrl+1</source>
+        <translation>Strg+1</translation>
+    </message>
+    <message>
+        <source>Pressure</source>
+        <translation>Druck</translation>
+    </message>
+    <message>
+        <source>Ctrl+2</source>
+        <translation>Strg+2</translation>
+    </message>
+</context>
+<context>
+    <name>PlotView</name>
+    <message>
+        <source>working it out …</source>
+        <translation>wird errechnet …</translation>
+    </message>
+    <message>
+        <source>← → go from point to point</source>
+        <translation>← → gehen von Punkt zu Punkt</translation>
+    </message>
+</context>
+<context>
+    <name>PressureAlong</name>
+    <message>
+        <source>0: the air around</source>
+        <translation>0: Luftdruck ringsum</translation>
+    </message>
+    <message>
+        <source>0: air</source>
+        <translation>0: Luft</translation>
+    </message>
+    <message>
+        <source>Pressure along the line</source>
+        <translation>Druck entlang der Leitung</translation>
+    </message>
+    <message>
+        <source>the line takes %1</source>
+        <translation>die Leitung nimmt %1</translation>
+    </message>
+    <message>
+        <source>the line takes %1, most of it %2 to %3: %4</source>
+        <translation>die Leitung nimmt %1, das meiste davon %2 bis %3: %4</translation>
+    </message>
+    <message>
+        <source>%1 below the air at the inlet of the %2</source>
+        <translation>%1 unter dem Luftdruck am Eingang von %2</translation>
+    </message>
+    <message>
+        <source>%1 at the inlet of the %2</source>
+        <translation>%1 am Eingang von %2</translation>
+    </message>
+    <message>
+        <source>%1, %2 from boiling</source>
+        <translation>%1, %2 vom Sieden entfernt</translation>
+    </message>
+    <message>
+        <source>%1: there it boils</source>
+        <translation>%1: Dort siedet er</translation>
+    </message>
+    <message>
+        <source>nobody says how far the %1 stands above the %2; the line takes %3 with %4</source>
+        <translation>niemand sagt, wie weit %1 über %2 liegt; die Leitung nimmt %3 bei %4</translation>
+    </message>
+    <message>
+        <source>the level in the %1 brings only %2 of %3 to the %4</source>
+        <translation>der Stand in %1 bringt nur %2 von %3 bis %4</translation>
+    </message>
+    <message>
+        <source>%1 at the %2 with %3, out of the %4 that the level is worth</source>
+        <translation>%1 bei %2 mit %3, aus %4, die der Stand bringt</translation>
+    </message>
+    <message>
+        <source>the lines take %1 one after the other; what pressure they begin with is not known</source>
+        <translation>die Leitungen nehmen nacheinander %1; mit welchem Druck sie beginnen, ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>%1 at the %2 with %3</source>
+        <translation>%1 bei %2 mit %3</translation>
+    </message>
+    <message>
+        <source>; %1: %2</source>
+        <translation>; %1: %2</translation>
+    </message>
+    <message>
+        <source>Pressure, %1 to %2</source>
+        <translation>Druck, %1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1 at the %2</source>
+        <translation>%1 bei %2</translation>
+    </message>
+    <message>
+        <source>the return keeps up %1</source>
+        <translation>der Rücklauf hält %1 aufrecht</translation>
+    </message>
+    <message>
+        <source>what is not known counts nothing: see the findings</source>
+        <translation>was nicht bekannt ist, zählt nichts: siehe Befunde</translation>
+    </message>
+    <message>
+        <source>suction</source>
+        <translation>Saugseite</translation>
+    </message>
+    <message>
+        <source>pressure</source>
+        <translation>Druckseite</translation>
+    </message>
+    <message>
+        <source>return</source>
+        <translation>Rücklauf</translation>
+    </message>
+    <message>
+        <source>by its level</source>
+        <translation>durch den Höhenunterschied</translation>
+    </message>
+    <message>
+        <source>taken by the lines</source>
+        <translation>nehmen die Leitungen</translation>
+    </message>
+    <message>
+        <source>takes %1</source>
+        <translation>nimmt %1</translation>
+    </message>
+    <message>
+        <source>brings %1</source>
+        <translation>bringt %1</translation>
+    </message>
+    <message>
+        <source>%1: %2, from %3 to %4, with %5</source>
+        <translation>%1: %2, von %3 auf %4, mit %5</translation>
+    </message>
+    <message>
+        <source>; not all of it is known</source>
+        <translation>; nicht alles davon ist bekannt</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>outlet of the %1: %2</source>
+        <translation>Ausgang von %1: %2</translation>
+    </message>
+    <message>
+        <source>%1, on its way back: %2</source>
+        <translation>%1, auf dem Rückweg: %2</translation>
+    </message>
+    <message>
+        <source>it boils: %1</source>
+        <translation>siedet: %1</translation>
+    </message>
+    <message>
+        <source>boils</source>
+        <translation>siedet</translation>
+    </message>
+    <message>
+        <source>too near to boiling: %1</source>
+        <translation>zu nah am Sieden: %1</translation>
+    </message>
+    <message>
+        <source>too near</source>
+        <translation>zu nah</translation>
+    </message>
+    <message>
+        <source>near</source>
+        <translation>nah</translation>
+    </message>
+    <message>
+        <source>set to %1</source>
+        <translation>eingestellt auf %1</translation>
+    </message>
+    <message>
+        <source>set</source>
+        <translation>Soll</translation>
+    </message>
+    <message>
+        <source>it holds %1 at least</source>
+        <translation>hält mindestens %1</translation>
+    </message>
+    <message>
+        <source>it holds %1 at most</source>
+        <translation>hält höchstens %1</translation>
     </message>
 </context>
 <context>

@@ -310,6 +310,17 @@
     </message>
 </context>
 <context>
+    <name>LineMap</name>
+    <message>
+        <source>%1 m</source>
+        <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <translation>%1 mm</translation>
+    </message>
+</context>
+<context>
     <name>Main</name>
     <message>
         <source>%1 — Flarestock</source>
@@ -491,6 +502,10 @@
     <message>
         <source>%1 in bore</source>
         <translation>innen %1 in</translation>
+    </message>
+    <message>
+        <source>%1 mbar</source>
+        <translation>%1 mbar</translation>
     </message>
 </context>
 <context>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 
-#include "app/command/flow/flow_words.h"
+#include "app/workshop/flow/flow_words.h"
 
 #include "model/fluids/line/dash_bore.h"
 
@@ -10,6 +10,8 @@
 namespace flarestock {
 
 namespace {
+
+constexpr int CurvePoints = 50;
 
 void addBores(const SystemFlow &flow, std::vector<std::string> &said)
 {
@@ -95,6 +97,18 @@ std::string_view text(CurveReach reach) noexcept
         return "not known";
     }
     return {};
+}
+
+SystemFlow drawnFlow(const Expansion &build)
+{
+    return systemFlow(build, conditionsOf(build), CurvePoints);
+}
+
+std::string whyNothingFlows(const SystemFlow &flow)
+{
+    return !flow.unknown.empty()    ? flow.unknown.front()
+           : flow.notJudged.empty() ? "nothing flows in its lines"
+                                    : flow.notJudged;
 }
 
 std::string stationName(const Expansion &build, std::string_view id)

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// Flow words: what flows in a build, named: the same words in the sheet and in the document.
+// Flow words: what flows in a build, named: the same words in the sheet and in the document of the
+// command, and in the pictures of the desk.
 
 #pragma once
 
@@ -11,6 +12,11 @@ namespace flarestock {
 [[nodiscard]] std::string_view text(LineRole role) noexcept;    ///< "suction" …
 [[nodiscard]] std::string_view text(DeliveryEnd end) noexcept;  ///< "bypass regulator" …
 [[nodiscard]] std::string_view text(CurveReach reach) noexcept; ///< "within the curve" …
+
+/// The flow of a build with the curves of its pumps, as both draw it.
+[[nodiscard]] SystemFlow drawnFlow(const Expansion &build);
+/// Why no flow is worked out, where its runs are none: "nobody states …".
+[[nodiscard]] std::string whyNothingFlows(const SystemFlow &flow);
 
 /// "pump P-1" of a station's id.
 [[nodiscard]] std::string stationName(const Expansion &build, std::string_view id);
