@@ -2,6 +2,8 @@
 //
 // The area of builds: its screen, the builds to choose from, and the sheets of handing out.
 
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import QtQuick.Dialogs
 import Flarestock.Desk
