@@ -30,12 +30,19 @@ FocusScope {
     signal stepAsked(string step)
     signal stepExplained(string why)
 
-    function showPart(part: string) {
+    // The line is in hand; the keyboard stays where it is.
+    function pointAt(part: string): bool {
         const row = bill.rowOf(part);
         if (row < 0)
-            return;
+            return false;
         list.currentIndex = row;
-        list.positionViewAtIndex(row, ListView.Center);
+        list.positionViewAtIndex(row, ListView.Beginning);
+        return true;
+    }
+    function showPart(part: string) {
+        if (!root.pointAt(part))
+            return;
+        list.positionViewAtIndex(list.currentIndex, ListView.Center);
         list.forceActiveFocus(Qt.OtherFocusReason);
     }
     function showShort() {

@@ -64,7 +64,7 @@ AreaScreen {
         onActivated: chooser.open()
     }
     Repeater {
-        model: 2
+        model: 4
 
         Item {
             id: pictureKey
@@ -88,6 +88,7 @@ AreaScreen {
         handing: Desk.handing
         pictures: Desk.pictures
         onOtherBuild: chooser.open()
+        onBuildAsked: key => Desk.openBuild(key)
         onPapersAsked: root.askPapers()
         onStepAsked: step => sheets.open(step)
         onJointAsked: spot => sheets.openJoint(spot)

@@ -29,6 +29,7 @@ FocusScope {
     readonly property real tabsHeight: !roomy || billFolded ? 0 : showsMap ? 30 : Theme.target
 
     signal otherBuild()
+    signal buildAsked(string key)
     signal papersAsked()
     signal stepAsked(string step)
     signal jointAsked(string spot)
@@ -53,6 +54,21 @@ FocusScope {
             return;
         root.part = 0;
         root.build.openAt(where);
+    }
+    // "kind|HE-10": that group of the bill, beside the picture of the cost.
+    function pointAtMoney(what: string) {
+        const at = what.split("|");
+        if (at[0] === "build")
+            return;
+        root.build.byKind = at[0] === "kind";
+        ledger.pointAt(at[1]);
+    }
+    function goToMoney(what: string) {
+        const at = what.split("|");
+        if (at[0] === "build")
+            root.buildAsked(at[1]);
+        else if (what !== "")
+            root.showPart(at[1]);
     }
     function showPicture(picture: int) {
         root.part = 0;
@@ -146,6 +162,8 @@ FocusScope {
                     spot: root.build.opened.spot
                     onOpened: spot => root.build.openSpot(spot)
                     onEntered: panel.enter()
+                    onMoneyOpened: what => root.pointAtMoney(what)
+                    onMoneyEntered: what => root.goToMoney(what)
                 }
             }
             Sheet {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// What is looked at of a build: the line itself, the pressure along it. Ctrl and the number choose.
+// What is looked at of a build: the line itself, the pressure along it, whether the pump carries
+// it, what the money goes into. Ctrl and the number choose.
 
 import QtQuick
 import Flarestock.Screens
@@ -25,5 +26,19 @@ Row {
         checked: root.picture === 1
         Accessible.description: qsTr("Ctrl+2")
         onClicked: root.chosen(1)
+    }
+    GroupButton {
+        objectName: "picturePump"
+        text: qsTr("Pump")
+        checked: root.picture === 2
+        Accessible.description: qsTr("Ctrl+3")
+        onClicked: root.chosen(2)
+    }
+    GroupButton {
+        objectName: "pictureCost"
+        text: qsTr("Cost")
+        checked: root.picture === 3
+        Accessible.description: qsTr("Ctrl+4")
+        onClicked: root.chosen(3)
     }
 }

@@ -18,17 +18,6 @@ struct BillWords {
     Q_DECLARE_TR_FUNCTIONS(Bill)
 };
 
-QString groupOf(const WorkedOut &worked, const BillLine &line, Grouping grouping)
-{
-    if (grouping == Grouping::Kind)
-        return inWords(text(line.part->kind));
-    if (line.stations.empty())
-        return BillWords::tr("the whole build");
-    const PlacedStation *station = worked.expansion->station(line.stations.front());
-    return said(station != nullptr && station->station != nullptr ? station->station->title
-                                                                  : line.stations.front());
-}
-
 QString whyOf(const BillLine &line)
 {
     QStringList reasons;
@@ -141,6 +130,17 @@ QStringList billCells()
             QStringLiteral("says")};
 }
 
+QString billGroup(const WorkedOut &worked, const BillLine &line, Grouping grouping)
+{
+    if (grouping == Grouping::Kind)
+        return inWords(text(line.part->kind));
+    if (line.stations.empty())
+        return BillWords::tr("the whole build");
+    const PlacedStation *station = worked.expansion->station(line.stations.front());
+    return said(station != nullptr && station->station != nullptr ? station->station->title
+                                                                  : line.stations.front());
+}
+
 BillColumns billColumns(const WorkedOut &worked)
 {
     BillColumns columns;
@@ -159,7 +159,7 @@ std::vector<Row> billRows(const WorkedOut &worked, Grouping grouping, Units unit
     std::vector<std::pair<std::size_t, Row>> ordered;
     for (std::size_t at = 0; at < worked.bill->lines.size(); ++at) {
         const PricedLine &line = worked.bill->lines.at(at);
-        const QString group = groupOf(worked, *line.line, grouping);
+        const QString group = billGroup(worked, *line.line, grouping);
         const auto order = orderOfGroup.emplace(group, orderOfGroup.size()).first->second;
         ordered.emplace_back(order, ledgerRow(line, lyingAt(worked, at), group, units));
     }

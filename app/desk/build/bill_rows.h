@@ -17,6 +17,9 @@ enum class Grouping : std::uint8_t { Station, Kind };
 /// the shelves, `got` in the car already; of these four what is nothing is empty, but not `here`.
 [[nodiscard]] QStringList billCells();
 
+/// The group of a line, as the bill heads it: its first station's title, or its kind.
+[[nodiscard]] QString billGroup(const WorkedOut &worked, const BillLine &line, Grouping grouping);
+
 /// Lines of one group stand together, groups in the order of their first line.
 [[nodiscard]] std::vector<Row> billRows(const WorkedOut &worked, Grouping grouping, Units units);
 

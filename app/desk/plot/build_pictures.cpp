@@ -3,6 +3,7 @@
 #include "app/desk/plot/build_pictures.h"
 
 #include "app/desk/plot/pressure/pressure_plot.h"
+#include "app/desk/plot/pump/pump_plot.h"
 #include "app/workshop/flow/flow_words.h"
 
 namespace flarestock {
@@ -10,12 +11,23 @@ namespace flarestock {
 struct BuildPictures::Worked {
     WorkedOut worked; ///< Keeps alive what the flow is of.
     SystemFlow flow;
-    std::vector<PressureLine> lines; ///< They point into the flow.
+    std::vector<PressureLine> lines; ///< They point into the flow, and so do the curves.
+    std::vector<PumpCurves> curves;
+
+    /// The words by which several lines or pumps are told apart; none of one.
+    [[nodiscard]] QStringList views(const std::vector<std::string> &stations, Units units) const
+    {
+        QStringList words;
+        for (const std::string &id : stations)
+            words.append(FlowShown{worked, flow, units}.station(id));
+        return words.size() > 1 ? words : QStringList();
+    }
 };
 
 BuildPictures::BuildPictures(BuildDesk &build, QObject *parent) : QObject(parent), m_build(build)
 {
     connect(&build, &BuildDesk::changed, this, &BuildPictures::follow);
+    connect(&m_cost, &CostPicture::summed, this, &BuildPictures::workingChanged);
 }
 
 void BuildPictures::setShown(int shown)
@@ -34,8 +46,12 @@ void BuildPictures::follow()
     if (!m_build.isOpen()) {
         m_worked.reset();
         m_asked = {};
-        return m_pressure.clear();
+        m_pressure.clear();
+        m_pump.clear();
+        return m_cost.clear();
     }
+    if (m_shown == Cost) // Adding up a bill takes less than a frame.
+        return m_cost.show(m_build.worked(), m_build.plan());
     if (m_asked.expansion != m_build.worked().expansion)
         return workOut();
     draw(); // In other units or another language, it may be.
@@ -47,8 +63,9 @@ void BuildPictures::workOut()
         return; // Once it is back it looks whether the build is another by then.
     m_asked = m_build.worked();
     m_errand.run([this, worked = m_asked]() -> Errand::Back {
-        auto done = std::make_shared<Worked>(Worked{worked, drawnFlow(*worked.expansion), {}});
+        auto done = std::make_shared<Worked>(Worked{worked, drawnFlow(*worked.expansion), {}, {}});
         done->lines = pressureLines(*worked.expansion, done->flow);
+        done->curves = pumpCurves(done->flow);
         return [this, done] {
             m_worked = done;
             Q_EMIT workingChanged();
@@ -60,19 +77,40 @@ void BuildPictures::workOut()
 
 void BuildPictures::draw()
 {
-    if (!m_worked)
-        return;
+    if (m_worked && m_shown == Pressure)
+        drawPressure();
+    else if (m_worked && m_shown == Pump)
+        drawPump();
+}
+
+void BuildPictures::drawPressure()
+{
     const Units units = m_build.units();
-    QStringList views;
+    std::vector<std::string> ends;
     for (const PressureLine &line : m_worked->lines)
-        views.append(FlowShown{m_worked->worked, m_worked->flow, units}.station(line.to));
-    if (views.size() < 2)
-        views.clear();
-    m_pressure.show(views, [done = m_worked, units](int view, const PlotSpace &space) {
-        const auto at = static_cast<std::size_t>(view);
-        const PressureLine *line = at < done->lines.size() ? &done->lines[at] : nullptr;
-        return pressurePlot({done->worked, done->flow, units}, line, space);
-    });
+        ends.push_back(line.to);
+    m_pressure.show(m_worked->views(ends, units),
+                    [done = m_worked, units](int view, const PlotSpace &space) {
+                        const auto at = static_cast<std::size_t>(view);
+                        const bool isThere = at < done->lines.size();
+                        return pressurePlot({done->worked, done->flow, units},
+                                            isThere ? &done->lines[at] : nullptr, space);
+                    });
+}
+
+void BuildPictures::drawPump()
+{
+    const Units units = m_build.units();
+    std::vector<std::string> pumps;
+    for (const PumpCurves &curves : m_worked->curves)
+        pumps.push_back(curves.delivery->pumps.front().station);
+    m_pump.show(m_worked->views(pumps, units),
+                [done = m_worked, units](int view, const PlotSpace &space) {
+                    const auto at = static_cast<std::size_t>(view);
+                    const bool isThere = at < done->curves.size();
+                    return pumpPlot({done->worked, done->flow, units},
+                                    isThere ? &done->curves[at] : nullptr, space);
+                });
 }
 
 } // namespace flarestock

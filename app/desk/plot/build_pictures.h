@@ -9,6 +9,7 @@
 #pragma once
 
 #include "app/desk/build/build_desk.h"
+#include "app/desk/plot/cost/cost_picture.h"
 #include "app/desk/plot/plot.h"
 #include "app/desk/shop/errand.h"
 
@@ -23,8 +24,10 @@ class BuildPictures : public QObject {
     Q_PROPERTY(int shown READ shown WRITE setShown NOTIFY shownChanged)
     Q_PROPERTY(bool isWorking READ isWorking NOTIFY workingChanged)
     Q_PROPERTY(flarestock::Plot *pressure READ pressure CONSTANT)
+    Q_PROPERTY(flarestock::Plot *pump READ pump CONSTANT)
+    Q_PROPERTY(flarestock::Plot *cost READ cost CONSTANT)
 public:
-    enum Picture { Line, Pressure };
+    enum Picture { Line, Pressure, Pump, Cost };
     Q_ENUM(Picture)
 
     /// `build` outlives it.
@@ -34,8 +37,10 @@ public:
     [[nodiscard]] int shown() const { return m_shown; }
     void setShown(int shown);
     /// What is shown is of the build before still.
-    [[nodiscard]] bool isWorking() const { return m_errand.isUnderWay(); }
+    [[nodiscard]] bool isWorking() const { return m_errand.isUnderWay() || m_cost.isSumming(); }
     [[nodiscard]] Plot *pressure() { return &m_pressure; }
+    [[nodiscard]] Plot *pump() { return &m_pump; }
+    [[nodiscard]] Plot *cost() { return m_cost.plot(); }
 
 Q_SIGNALS:
     void shownChanged();
@@ -46,6 +51,8 @@ private:
     void follow();
     void workOut();
     void draw();
+    void drawPressure();
+    void drawPump();
 
     BuildDesk &m_build;
     int m_shown = Line;
@@ -53,6 +60,8 @@ private:
     std::shared_ptr<const Worked> m_worked; ///< What is drawn.
     WorkedOut m_asked;                      ///< Of which the flow was asked for last.
     Plot m_pressure;
+    Plot m_pump;
+    CostPicture m_cost;
 };
 
 } // namespace flarestock

@@ -332,6 +332,65 @@
     </message>
 </context>
 <context>
+    <name>CostBySystem</name>
+    <message>
+        <source>the whole build</source>
+        <translation>der ganze Aufbau</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3</source>
+        <translation>%1: %2 %3</translation>
+    </message>
+    <message>
+        <source>%1 here, %2 to buy</source>
+        <translation>%1 hier, %2 zu kaufen</translation>
+    </message>
+    <message>
+        <source>all of it here</source>
+        <translation>alles davon hier</translation>
+    </message>
+    <message>
+        <source>%1 to buy</source>
+        <translation>%1 zu kaufen</translation>
+    </message>
+    <message>
+        <source>here already</source>
+        <translation>schon hier</translation>
+    </message>
+    <message>
+        <source>to buy</source>
+        <translation>zu kaufen</translation>
+    </message>
+    <message>
+        <source>%1 %2: %3 here, %4 to buy</source>
+        <translation>%1 %2: %3 hier, %4 zu kaufen</translation>
+    </message>
+    <message>
+        <source>The bill has no line yet.</source>
+        <translation>Die Stückliste hat noch keine Zeile.</translation>
+    </message>
+    <message>
+        <source>1 line</source>
+        <translation>1 Zeile</translation>
+    </message>
+    <message>
+        <source>%1 lines</source>
+        <translation>%1 Zeilen</translation>
+    </message>
+    <message>
+        <source>without a price and not in it: %1</source>
+        <translation>ohne Preis und nicht dabei: %1</translation>
+    </message>
+    <message>
+        <source>lines without a price, not in it: %1</source>
+        <translation>Zeilen ohne Preis, nicht dabei: %1</translation>
+    </message>
+    <message>
+        <source>the most for %1: %2</source>
+        <translation>das meiste für %1: %2</translation>
+    </message>
+</context>
+<context>
     <name>Detail</name>
     <message>
         <source>not in the catalogue</source>
@@ -1098,6 +1157,22 @@
         <source>Ctrl+2</source>
         <translation>Strg+2</translation>
     </message>
+    <message>
+        <source>Pump</source>
+        <translation>Pumpe</translation>
+    </message>
+    <message>
+        <source>Ctrl+3</source>
+        <translation>Strg+3</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>Kosten</translation>
+    </message>
+    <message>
+        <source>Ctrl+4</source>
+        <translation>Strg+4</translation>
+    </message>
 </context>
 <context>
     <name>PlotView</name>
@@ -1271,6 +1346,153 @@
     <message>
         <source>it holds %1 at most</source>
         <translation>hält höchstens %1</translation>
+    </message>
+</context>
+<context>
+    <name>PumpAndLines</name>
+    <message>
+        <source>flow · %1</source>
+        <translation>Förderstrom · %1</translation>
+    </message>
+    <message>
+        <source>pressure at the pump · %1</source>
+        <translation>Druck an der Pumpe · %1</translation>
+    </message>
+    <message>
+        <source>together, behind their own lines</source>
+        <translation>zusammen, hinter ihren eigenen Leitungen</translation>
+    </message>
+    <message>
+        <source>%1, each</source>
+        <translation>%1, jede für sich</translation>
+    </message>
+    <message>
+        <source>%1: its curve goes from %2 at %3 to %4 at %5</source>
+        <translation>%1: Kennlinie von %2 bei %3 bis %4 bei %5</translation>
+    </message>
+    <message>
+        <source>what the lines want</source>
+        <translation>was die Leitungen fordern</translation>
+    </message>
+    <message>
+        <source>set to %1</source>
+        <translation>eingestellt auf %1</translation>
+    </message>
+    <message>
+        <source>%1: set to %2</source>
+        <translation>%1: eingestellt auf %2</translation>
+    </message>
+    <message>
+        <source>the engine burns %1</source>
+        <translation>der Motor verbrennt %1</translation>
+    </message>
+    <message>
+        <source>asked, with its margin: %1</source>
+        <translation>gefordert, mit Zuschlag: %1</translation>
+    </message>
+    <message>
+        <source>asked: %1</source>
+        <translation>gefordert: %1</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 bei %2</translation>
+    </message>
+    <message>
+        <source>here pump and lines meet: %1</source>
+        <translation>hier treffen sich Pumpe und Leitungen: %1</translation>
+    </message>
+    <message>
+        <source>burnt</source>
+        <translation>verbrannt</translation>
+    </message>
+    <message>
+        <source>lacks</source>
+        <translation>fehlt</translation>
+    </message>
+    <message>
+        <source>the lines want less pressure than the curve begins with: it gives %1 at least</source>
+        <translation>die Leitungen fordern weniger Druck, als die Kennlinie beginnt: Sie fördert mindestens %1</translation>
+    </message>
+    <message>
+        <source>the lines want more pressure than the curve ends with: beyond %1 nobody knows what it gives</source>
+        <translation>die Leitungen fordern mehr Druck, als die Kennlinie reicht: Jenseits von %1 weiß niemand, was sie fördert</translation>
+    </message>
+    <message>
+        <source>pump and lines meet at %1</source>
+        <translation>Pumpe und Leitungen treffen sich bei %1</translation>
+    </message>
+    <message>
+        <source>%1 more comes into the %2 than leaves it</source>
+        <translation>in %2 kommen %1 mehr, als hinausgehen</translation>
+    </message>
+    <message>
+        <source>%1 less comes into the %2 than leaves it</source>
+        <translation>in %2 kommen %1 weniger, als hinausgehen</translation>
+    </message>
+    <message>
+        <source>at full power %1 are burnt and %2 go back to the tank; at idle all</source>
+        <translation>bei voller Leistung werden %1 verbrannt und %2 gehen zurück in den Tank, im Leerlauf alles</translation>
+    </message>
+    <message>
+        <source>at full power %1 are burnt; %2 are in reserve</source>
+        <translation>bei voller Leistung werden %1 verbrannt; %2 bleiben in Reserve</translation>
+    </message>
+    <message>
+        <source>back to the tank</source>
+        <translation>zurück in den Tank</translation>
+    </message>
+    <message>
+        <source>in reserve</source>
+        <translation>in Reserve</translation>
+    </message>
+    <message>
+        <source>Nobody has entered what %1 gives at which pressure.</source>
+        <translation>Niemand hat eingetragen, was %1 bei welchem Druck fördert.</translation>
+    </message>
+    <message>
+        <source>Enter it in Parts (Alt+6), on its card under &quot;pump curve&quot;, as its maker publishes it: two pressures at least, at the car&apos;s voltage.</source>
+        <translation>In Teile (Alt+6) auf der Karte unter „Pumpenkennlinie“ eintragen, wie sie der Hersteller angibt: mindestens zwei Drücke, bei der Spannung des Autos.</translation>
+    </message>
+    <message>
+        <source>Nobody says what pressure is wanted at the %1.</source>
+        <translation>Niemand sagt, welcher Druck bei %1 gefordert ist.</translation>
+    </message>
+    <message>
+        <source>The template has to say it there (Ctrl+T); what the lines take stands in the pressure along the line (Ctrl+2).</source>
+        <translation>Die Vorlage muss es dort angeben (Strg+T); was die Leitungen nehmen, steht beim Druck entlang der Leitung (Strg+2).</translation>
+    </message>
+    <message>
+        <source>No pump: the level in the tank brings the fuel.</source>
+        <translation>Keine Pumpe: Der Stand im Tank bringt den Kraftstoff.</translation>
+    </message>
+    <message>
+        <source>How far it reaches stands in the pressure along the line (Ctrl+2).</source>
+        <translation>Wie weit er reicht, steht beim Druck entlang der Leitung (Strg+2).</translation>
+    </message>
+    <message>
+        <source>Of this pump its flow counts, %1: it pushes cold as it pushes warm.</source>
+        <translation>Von dieser Pumpe zählt der Förderstrom, %1: Sie fördert kalt so viel wie warm.</translation>
+    </message>
+    <message>
+        <source>What the lines take of it stands in the pressure along the line (Ctrl+2).</source>
+        <translation>Was die Leitungen davon nehmen, steht beim Druck entlang der Leitung (Strg+2).</translation>
+    </message>
+    <message>
+        <source>Pump and its lines</source>
+        <translation>Pumpe und ihre Leitungen</translation>
+    </message>
+    <message>
+        <source>the %1 does not carry it: %2, and %3 are asked</source>
+        <translation>%1 reicht nicht: %2, gefordert sind %3</translation>
+    </message>
+    <message>
+        <source>the %1 carries it: %2, and %3 are asked</source>
+        <translation>%1 reicht: %2, gefordert sind %3</translation>
+    </message>
+    <message>
+        <source>What the %1 gives and what its lines want</source>
+        <translation>Was %1 fördert und was die Leitungen fordern</translation>
     </message>
 </context>
 <context>
@@ -1599,6 +1821,37 @@
     <message>
         <source>Written: %1</source>
         <translation>Geschrieben: %1</translation>
+    </message>
+</context>
+<context>
+    <name>flarestock::CostPicture</name>
+    <message>
+        <source>by side</source>
+        <translation>nach Seite</translation>
+    </message>
+    <message>
+        <source>by station</source>
+        <translation>nach Station</translation>
+    </message>
+    <message>
+        <source>by kind</source>
+        <translation>nach Art</translation>
+    </message>
+    <message>
+        <source>all builds</source>
+        <translation>alle Aufbauten</translation>
+    </message>
+    <message>
+        <source>What the money goes into</source>
+        <translation>Wohin das Geld geht</translation>
+    </message>
+    <message>
+        <source>What the builds come to</source>
+        <translation>Was die Aufbauten kosten</translation>
+    </message>
+    <message>
+        <source>The builds are being worked out …</source>
+        <translation>Die Aufbauten werden errechnet …</translation>
     </message>
 </context>
 <context>
