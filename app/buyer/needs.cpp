@@ -34,23 +34,6 @@ Result<void> checkedDay(const std::string &day, const std::string &option)
     return problem(option, '"' + day + "\" is no day", "Write for example 2026-12-12.");
 }
 
-/// The builds that are not done, by their days as they are asked for; those without a day last.
-std::vector<BuildPlan> openBuilds(const Workshop &workshop, const NeedsAsked &asked)
-{
-    std::vector<BuildPlan> open;
-    for (const BuildPlan &plan : workshop.builds) {
-        if (workshop.notes.build(plan.id).isDone())
-            continue;
-        open.push_back(plan);
-        if (const auto moved = asked.moved.find(plan.id); moved != asked.moved.end())
-            open.back().by = moved->second;
-    }
-    std::stable_sort(open.begin(), open.end(), [](const BuildPlan &a, const BuildPlan &b) {
-        return std::pair(a.by.empty(), a.by) < std::pair(b.by.empty(), b.by);
-    });
-    return open;
-}
-
 /// Whether it is wanted by the day that was asked for; what has no day is wanted some day.
 bool isAskedFor(const std::string &day, const NeedsAsked &asked)
 {
@@ -60,7 +43,7 @@ bool isAskedFor(const std::string &day, const NeedsAsked &asked)
 class Gathering {
 public:
     Gathering(const Workshop &workshop, const NeedsAsked &asked)
-        : m_workshop(workshop), m_asked(asked), m_builds(openBuilds(workshop, asked)),
+        : m_workshop(workshop), m_asked(asked), m_builds(buildsByDate(workshop, asked.moved)),
           m_bars(barsThen())
     {
     }
@@ -166,6 +149,22 @@ private:
 };
 
 } // namespace
+
+std::vector<BuildPlan> buildsByDate(const Workshop &workshop, const MovedBuilds &moved)
+{
+    std::vector<BuildPlan> open;
+    for (const BuildPlan &plan : workshop.builds) {
+        if (workshop.notes.build(plan.id).isDone())
+            continue;
+        open.push_back(plan);
+        if (const auto to = moved.find(plan.id); to != moved.end())
+            open.back().by = to->second;
+    }
+    std::stable_sort(open.begin(), open.end(), [](const BuildPlan &a, const BuildPlan &b) {
+        return std::pair(a.by.empty(), a.by) < std::pair(b.by.empty(), b.by);
+    });
+    return open;
+}
 
 Result<ShopNeeds> needsOf(const Workshop &workshop, const NeedsAsked &asked)
 {

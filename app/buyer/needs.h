@@ -28,11 +28,14 @@ struct OnOrder {
     std::string order; ///< Its number; of what a supplier has promised to make good, the claim's.
 };
 
+/// Builds by another day than they have in the shop, by their ids.
+using MovedBuilds = std::map<std::string, std::string, std::less<>>;
+
 struct NeedsAsked {
     std::string today;                    ///< "2026-11-28"
     std::string by = {};                  ///< Only what is wanted by that day; empty: all.
     std::vector<std::string> builds = {}; ///< Only these are told of; empty: all, and the places.
-    std::map<std::string, std::string, std::less<>> moved = {}; ///< Builds by another day.
+    MovedBuilds moved = {};
     std::vector<OnOrder> onOrder = {}; ///< Besides the shop's own open orders.
     bool otherWays =
         false; ///< Also where the bills of the builds have other ways: it takes longer.
@@ -97,6 +100,11 @@ struct ShopNeeds {
     std::vector<std::string> notes; ///< What may cover something of it and is not counted on.
     NeedsTogether together;
 };
+
+/// The builds that are not done, by their days, or those that they are moved to; those without a
+/// day last, those of one day as they stand in the shop.
+[[nodiscard]] std::vector<BuildPlan> buildsByDate(const Workshop &workshop,
+                                                  const MovedBuilds &moved);
 
 /// Problem: a build that the shop does not have, or is done; a day that is none; a plan that cannot
 /// be worked out.

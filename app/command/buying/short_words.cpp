@@ -5,39 +5,9 @@
 #include "app/command/text_table.h"
 #include "app/sheet/needs_rows.h"
 
-#include <algorithm>
-
 namespace flarestock {
 
 namespace {
-
-bool isOfSameWant(const NeedLine &a, const NeedLine &b)
-{
-    return a.part == b.part && a.whom == b.whom && a.work == b.work;
-}
-
-const NeedLine *sameWantIn(const ShopNeeds &needs, const NeedLine &line)
-{
-    const auto found =
-        std::find_if(needs.lines.begin(), needs.lines.end(),
-                     [&line](const NeedLine &other) { return isOfSameWant(line, other); });
-    return found == needs.lines.end() ? nullptr : &*found;
-}
-
-std::string comingIn(const NeedLine *line)
-{
-    return line ? comingText(line->coming) : std::string();
-}
-
-Decimal shortIn(const NeedLine *line)
-{
-    return line ? line->shortBy : Decimal();
-}
-
-Decimal fromStockIn(const NeedLine *line)
-{
-    return line ? line->own + line->free : Decimal();
-}
 
 std::string amountText(std::int64_t value, Criterion criterion)
 {
@@ -70,37 +40,27 @@ std::string togetherText(const NeedsTogether &together)
 
 std::string changeText(const ChangedNeed &moved)
 {
-    if (!moved.after)
+    switch (changeOf(moved)) {
+    case NeedChange::NotWanted:
         return "not wanted any more";
-    if (!moved.before)
+    case NeedChange::Wanted:
         return "wanted now";
-    const Decimal before = shortIn(moved.before);
-    const Decimal after = shortIn(moved.after);
-    if (before == after && fromStockIn(moved.before) == fromStockIn(moved.after))
-        return comingIn(moved.before) == comingIn(moved.after) ? "another day to order"
-                                                               : "met by another order";
-    if (after.sign() > 0 && before.sign() <= 0)
+    case NeedChange::OtherDay:
+        return "another day to order";
+    case NeedChange::OtherOrder:
+        return "met by another order";
+    case NeedChange::BecomesShort:
         return "becomes short";
-    if (after.sign() <= 0 && before.sign() > 0)
+    case NeedChange::Covered:
         return "is covered now";
-    return after > before ? "lacks more" : after < before ? "lacks less" : "changes hands";
-}
-
-std::vector<ChangedNeed> changesBetween(const ShopNeeds &before, const ShopNeeds &after)
-{
-    std::vector<ChangedNeed> changes;
-    for (const NeedLine &line : before.lines) {
-        const NeedLine *then = sameWantIn(after, line);
-        const bool isSame = then && then->shortBy == line.shortBy && then->need == line.need &&
-                            fromStockIn(then) == fromStockIn(&line) &&
-                            comingIn(then) == comingIn(&line) && then->orderBy == line.orderBy;
-        if (!isSame)
-            changes.push_back({&line, then});
+    case NeedChange::LacksMore:
+        return "lacks more";
+    case NeedChange::LacksLess:
+        return "lacks less";
+    case NeedChange::ChangesHands:
+        return "changes hands";
     }
-    for (const NeedLine &line : after.lines)
-        if (!sameWantIn(before, line))
-            changes.push_back({nullptr, &line});
-    return changes;
+    return {};
 }
 
 std::size_t shortLines(const ShopNeeds &needs)
