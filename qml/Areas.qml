@@ -73,9 +73,11 @@ FocusScope {
         if (kind === "build")
             Desk.openBuild(target);
         show(areaOf[kind]);
-        if (kind === "build")
-            return;
-        awaited = kind === "lot" ? target.slice(target.indexOf("=") + 1) : target;
+        if (kind !== "build")
+            goOn(kind === "lot" ? target.slice(target.indexOf("=") + 1) : target);
+    }
+    function goOn(target: string) {
+        awaited = target;
         arrive();
     }
     /// A screen that is still being read goes there once it is.
@@ -129,6 +131,10 @@ FocusScope {
                 }
                 function onForgotten() {
                     root.forgotten();
+                }
+                function onWentTo(area: int, target: string) {
+                    root.show(area);
+                    root.goOn(target);
                 }
             }
         }

@@ -17,6 +17,7 @@ Popup {
 
     signal chosen(string key)
     signal templatesAsked()
+    signal byDate()
     signal deedAsked(string deed)
 
     function take(row: int) {
@@ -77,6 +78,16 @@ Popup {
             text: root.triedOut ? qsTr("Plan what is on the desk…")
                                 : qsTr("Plan another one like it…")
             Accessible.description: qsTr("Ctrl+N")
+        }
+        DeskButton {
+            objectName: "toBuildsByDate"
+            text: qsTr("All of them by date…")
+            framed: false
+            Accessible.description: qsTr("Ctrl+D")
+            onClicked: {
+                root.close();
+                root.byDate();
+            }
         }
         Deed {
             visible: !root.triedOut

@@ -15,6 +15,7 @@ RowLayout {
     readonly property bool narrow: width < 1000
 
     signal otherBuild()
+    signal byDate()
     signal showShort()
     signal showFindings()
 
@@ -43,6 +44,14 @@ RowLayout {
             elide: Text.ElideRight
             Layout.fillWidth: true
         }
+    }
+    DeskButton {
+        objectName: "buildsByDate"
+        visible: !root.narrow // Then it stands beside the tabs.
+        text: qsTr("By date…")
+        Accessible.name: qsTr("Builds by date")
+        Accessible.description: qsTr("Ctrl+D")
+        onClicked: root.byDate()
     }
     DeskButton {
         objectName: "otherBuild"

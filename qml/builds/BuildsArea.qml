@@ -13,12 +13,29 @@ AreaScreen {
     id: root
 
     readonly property BuildDesk build: Desk.build
+    readonly property string buildId: build.id
+    readonly property AbreastScreen abreastScreen: abreastLoader.item as AbreastScreen
+    property bool byDate: false // The builds are side by side.
 
     function enter() {
-        screen.forceActiveFocus(Qt.OtherFocusReason);
+        if (root.byDate && abreastScreen)
+            abreastScreen.enter();
+        else
+            screen.forceActiveFocus(Qt.OtherFocusReason);
     }
     function find(typed: string) {
-        root.build.find(typed);
+        if (root.byDate)
+            Desk.abreast.find(typed);
+        else
+            root.build.find(typed);
+    }
+    function done() {
+        enter();
+    }
+    function showByDate(shows: bool) {
+        root.byDate = shows;
+        root.forgotten();
+        enter();
     }
     function go(kind: string, target: string) {
         if (kind === "line" || kind === "shelf")
@@ -28,7 +45,7 @@ AreaScreen {
     }
 
     function scan(code: string): bool {
-        return sheets.scan(code);
+        return root.byDate ? Desk.abreast.scan(code) : sheets.scan(code);
     }
     function askPapers() {
         if (Desk.papers.begin())
@@ -43,10 +60,30 @@ AreaScreen {
     }
 
     takesScans: sheets.takesScans
-    found: build.found
+    onBuildIdChanged: byDate = false
+    ready: !root.byDate || !Desk.abreast.loading
+    ownKinds: byDate ? ["part"] : []
+    found: byDate ? null : build.found
     foundNothing: qsTr("Nothing in this build has all these words.")
-    findHint: qsTr("Find: pump, -8 orb, 10 micron, od 22.1 mm  (Ctrl+F)")
-    findName: qsTr("Find in this build")
+    findHint: byDate ? qsTr("Narrow: AD-66, adapter, hose end  (Ctrl+F)")
+                     : qsTr("Find: pump, -8 orb, 10 micron, od 22.1 mm  (Ctrl+F)")
+    findName: byDate ? qsTr("Find among the parts of all builds") : qsTr("Find in this build")
+
+    Binding {
+        target: Desk.abreast
+        property: "looking"
+        value: root.current && root.byDate
+    }
+    Binding {
+        target: Desk.abreast
+        property: "inInches"
+        value: Look.inInches
+    }
+    Shortcut {
+        sequence: "Ctrl+D"
+        enabled: root.current && Desk.hasShop
+        onActivated: root.showByDate(!root.byDate)
+    }
 
     Shortcut {
         sequence: "Ctrl+P"
@@ -73,7 +110,7 @@ AreaScreen {
 
             Shortcut {
                 sequence: "Ctrl+" + (pictureKey.index + 1)
-                enabled: root.current && root.build.isOpen
+                enabled: root.current && root.build.isOpen && !root.byDate
                 onActivated: screen.showPicture(pictureKey.index)
             }
         }
@@ -82,23 +119,58 @@ AreaScreen {
         id: screen
 
         anchors.fill: parent
-        visible: root.build.isOpen
-        focus: true
+        visible: root.build.isOpen && !root.byDate
+        focus: !root.byDate
         build: root.build
         handing: Desk.handing
         pictures: Desk.pictures
         onOtherBuild: chooser.open()
         onBuildAsked: key => Desk.openBuild(key)
+        onByDate: root.showByDate(true)
         onPapersAsked: root.askPapers()
         onStepAsked: step => sheets.open(step)
         onJointAsked: spot => sheets.openJoint(spot)
         onStepExplained: why => root.explained(why)
     }
+    Loader {
+        id: abreastLoader
+
+        property bool wanted: root.byDate // Once it was looked at it stays.
+
+        anchors.fill: parent
+        visible: root.byDate
+        focus: root.byDate
+        active: false
+        onWantedChanged: active = active || wanted
+        source: "../abreast/AbreastScreen.qml"
+
+        Connections {
+            target: root.abreastScreen
+
+            function onLeaveAsked() {
+                root.showByDate(false);
+            }
+            function onBuyAsked(part: string) {
+                root.wentTo(2, part);
+            }
+            function onOpenAsked(build: string) {
+                Desk.openBuild(build);
+                root.showByDate(false);
+            }
+            function onExplained(why: string) {
+                root.explained(why);
+            }
+        }
+    }
     BuildChooser {
         id: chooser
 
         builds: Desk.builds
-        onChosen: key => Desk.openBuild(key)
+        onByDate: root.showByDate(true)
+        onChosen: key => {
+            Desk.openBuild(key);
+            root.showByDate(false);
+        }
         triedOut: Desk.planning.isTriedOut
         onTemplatesAsked: Desk.templates.ask()
         onDeedAsked: deed => root.plan(deed)

@@ -30,6 +30,7 @@ FocusScope {
 
     signal otherBuild()
     signal buildAsked(string key)
+    signal byDate()
     signal papersAsked()
     signal stepAsked(string step)
     signal jointAsked(string spot)
@@ -89,9 +90,12 @@ FocusScope {
         spacing: root.roomy ? 8 : 6
 
         BuildTitle {
+            id: buildTitle
+
             build: root.build
             Layout.fillWidth: true
             onOtherBuild: root.otherBuild()
+            onByDate: root.byDate()
             onShowShort: root.showShort()
             onShowFindings: root.showFindings()
         }
@@ -105,8 +109,10 @@ FocusScope {
             picture: root.pictures.shown
             total: root.build.total
             findings: root.wide ? "" : root.build.anythingStopped
+            byDateRoom: buildTitle.narrow ? buildTitle.width : 0
             onChosen: part => root.part = part
             onPictureChosen: picture => root.showPicture(picture)
+            onByDate: root.byDate()
         }
         Item {
             id: board

@@ -19,6 +19,7 @@ FocusScope {
                                       // narrows itself: "order", "part" …
 
     signal explained(string sentence) // For the bottom line.
+    signal wentTo(int area, string target) // To another area, and there to what is meant.
     signal forgotten()                // What was typed in the find field holds no more.
 
     function enter() {}                              // Takes the keyboard.

@@ -29,7 +29,8 @@ inline void pictureOfSheet(QQuickWindow &window, Look &look, const char *name)
             for (const QQuickItem *above = one; above != nullptr; above = above->parentItem())
                 ofScreen = ofScreen || above->objectName() == QStringLiteral("billList") ||
                            above->objectName() == QStringLiteral("findingList") ||
-                           above->objectName() == QStringLiteral("lineMap");
+                           above->objectName() == QStringLiteral("lineMap") ||
+                           above->objectName() == QStringLiteral("abreastList");
             if (!ofScreen)
                 QVERIFY2(!one->property("truncated").toBool(),
                          qPrintable(one->property("text").toString()));

@@ -8,8 +8,13 @@
 
 namespace flarestock {
 
-std::shared_ptr<const AbreastBook>
-AbreastBook::of(const std::shared_ptr<const Workshop> &workshop, const Asked &asked)
+bool isOfBuild(const NeedLine &line) noexcept
+{
+    return !line.isPlace && line.work.empty();
+}
+
+std::shared_ptr<const AbreastBook> AbreastBook::of(const std::shared_ptr<const Workshop> &workshop,
+                                                   const Asked &asked)
 {
     auto book = std::make_shared<AbreastBook>();
     book->workshop = workshop;
@@ -26,6 +31,8 @@ AbreastBook::of(const std::shared_ptr<const Workshop> &workshop, const Asked &as
         book->needs = std::move(*needs);
     else
         book->problem = needs.error().sentence();
+    for (const NeedLine &line : book->needs.lines)
+        book->byPart[line.part->number].push_back(&line);
     return book;
 }
 
@@ -36,23 +43,20 @@ const BuildPlan *AbreastBook::build(std::string_view id) const noexcept
     return found == builds.end() ? nullptr : &*found;
 }
 
-const NeedLine *AbreastBook::want(const std::string &build, const std::string &part) const
+const AbreastBook::Wants &AbreastBook::wantsOf(const std::string &part) const
 {
-    const auto found = std::find_if(
-        needs.lines.begin(), needs.lines.end(), [&build, &part](const NeedLine &line) {
-            return line.whom == build && line.part->number == part && !line.isPlace &&
-                   line.work.empty();
-        });
-    return found == needs.lines.end() ? nullptr : &*found;
+    static const Wants none;
+    const auto found = byPart.find(part);
+    return found == byPart.end() ? none : found->second;
 }
 
-std::vector<const NeedLine *> AbreastBook::wantsOf(const std::string &part) const
+const NeedLine *AbreastBook::want(const std::string &build, const std::string &part) const
 {
-    std::vector<const NeedLine *> wants;
-    for (const NeedLine &line : needs.lines)
-        if (line.part->number == part)
-            wants.push_back(&line);
-    return wants;
+    const Wants &wants = wantsOf(part);
+    const auto found = std::find_if(wants.begin(), wants.end(), [&build](const NeedLine *line) {
+        return line->whom == build && isOfBuild(*line);
+    });
+    return found == wants.end() ? nullptr : *found;
 }
 
 AbreastBook::Own AbreastBook::own(const NeedLine &line) const
@@ -69,7 +73,7 @@ bool AbreastBook::getsTheLast(const NeedLine &line) const
 {
     if (line.free.sign() <= 0)
         return false;
-    const auto wants = wantsOf(line.part->number);
+    const Wants &wants = wantsOf(line.part->number);
     const auto at = std::find(wants.begin(), wants.end(), &line);
     const auto isServed = [](const NeedLine *one) { return one->free.sign() > 0; };
     if (at == wants.end() || std::any_of(at + 1, wants.end(), isServed))

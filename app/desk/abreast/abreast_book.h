@@ -9,9 +9,11 @@
 #include "app/buyer/by_date/changed_needs.h"
 
 #include <memory>
-#include <set>
 
 namespace flarestock {
+
+/// Of a build, not of a place or a car.
+[[nodiscard]] bool isOfBuild(const NeedLine &line) noexcept;
 
 struct AbreastBook {
     std::shared_ptr<const Workshop> workshop;
@@ -35,7 +37,8 @@ struct AbreastBook {
     /// What a build wants of a part; nullptr where it wants none.
     [[nodiscard]] const NeedLine *want(const std::string &build, const std::string &part) const;
     /// All that wants a part, who is served first at the front.
-    [[nodiscard]] std::vector<const NeedLine *> wantsOf(const std::string &part) const;
+    using Wants = std::vector<const NeedLine *>;
+    [[nodiscard]] const Wants &wantsOf(const std::string &part) const;
 
     /// What a build has of a part already, of what it wants: it stays its own whatever the days
     /// say. In the part's unit.
@@ -44,9 +47,11 @@ struct AbreastBook {
         Decimal reserved;
     };
     [[nodiscard]] Own own(const NeedLine &line) const;
-    /// Who gets the last pieces of the stock: those whom stock serves last where somebody after
-    /// them, by day, is short of the part.
+    /// Whether it gets the last pieces of the stock: the last that stock serves, where it or
+    /// somebody after it would want more.
     [[nodiscard]] bool getsTheLast(const NeedLine &line) const;
+
+    std::map<std::string, Wants, std::less<>> byPart; ///< Points into the needs.
 };
 
 } // namespace flarestock

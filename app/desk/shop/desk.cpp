@@ -93,6 +93,7 @@ void Desk::listen()
     for (LoadList *list : {m_trailer.load(), m_trailer.unload()})
         connect(list, &LoadList::told, &m_build, &BuildDesk::tell);
     connect(&m_planning, &PlanForm::begun, this, &Desk::keepNow);
+    connect(&m_abreast, &AbreastDesk::begun, this, &Desk::keepNow);
     connect(&m_server, &AtServer::opened, this, &Desk::showFromServer);
     connect(&m_pen, &Pen::changed, this, &Desk::stepsChanged);
     connect(&m_pen, &Pen::wrote, this,
@@ -214,6 +215,7 @@ void Desk::tellAreas(bool isOther)
     m_pen.setShop(m_shop);
     m_papers.setShop(m_shop);
     m_planning.setShop(m_shop);
+    m_abreast.setShop(m_shop, isOther);
     m_stock.setShop(m_shop, isOther);
     m_anywhere.setShop(m_shop);
     m_buying.setShop(m_shop, isOther);

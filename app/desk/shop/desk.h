@@ -5,6 +5,7 @@
 
 #pragma once
 
+#include "app/desk/abreast/abreast_desk.h"
 #include "app/desk/build/build_desk.h"
 #include "app/desk/buying/buying_desk.h"
 #include "app/desk/find/find_anywhere.h"
@@ -47,6 +48,7 @@ class Desk : public QObject {
     Q_PROPERTY(flarestock::HandingOut *handing READ handing CONSTANT)
     Q_PROPERTY(flarestock::BuildPapers *papers READ papers CONSTANT)
     Q_PROPERTY(flarestock::PlanForm *planning READ planning CONSTANT)
+    Q_PROPERTY(flarestock::AbreastDesk *abreast READ abreast CONSTANT)
     Q_PROPERTY(flarestock::StockDesk *stock READ stock CONSTANT)
     Q_PROPERTY(flarestock::FindAnywhere *anywhere READ anywhere CONSTANT)
     Q_PROPERTY(flarestock::BuyingDesk *buying READ buying CONSTANT)
@@ -88,6 +90,7 @@ public:
     [[nodiscard]] HandingOut *handing() { return &m_handing; }
     [[nodiscard]] BuildPapers *papers() { return &m_papers; }
     [[nodiscard]] PlanForm *planning() { return &m_planning; }
+    [[nodiscard]] AbreastDesk *abreast() { return &m_abreast; }
     [[nodiscard]] StockDesk *stock() { return &m_stock; }
     [[nodiscard]] BuyingDesk *buying() { return &m_buying; }
     [[nodiscard]] TrailerDesk *trailer() { return &m_trailer; }
@@ -95,14 +98,7 @@ public:
     [[nodiscard]] TemplateDesk *templates() { return &m_templates; }
     [[nodiscard]] FindAnywhere *anywhere() { return &m_anywhere; }
     /// An area that shows is still being read.
-    [[nodiscard]] bool isLoading() const
-    {
-        return (m_stock.isLooking() && m_stock.isLoading()) ||
-               (m_buying.isLooking() && m_buying.isLoading()) ||
-               (m_trailer.isLooking() && m_trailer.isLoading()) ||
-               (m_service.isLooking() && m_service.isLoading()) ||
-               (m_parts.isLooking() && m_parts.isLoading());
-    }
+    [[nodiscard]] bool isLoading() const;
     [[nodiscard]] ServiceDesk *service() { return &m_service; }
     [[nodiscard]] Pen *pen() { return &m_pen; }
     [[nodiscard]] BackingUp *backups() { return &m_backups; }
@@ -178,6 +174,7 @@ private:
     HandingOut m_handing{m_pen};
     BuildPapers m_papers{m_pen, m_build};
     PlanForm m_planning{m_pen, m_build};
+    AbreastDesk m_abreast{m_pen};
     StockDesk m_stock{m_pen};
     FindAnywhere m_anywhere;
     BuyingDesk m_buying{m_pen};

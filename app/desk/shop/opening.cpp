@@ -82,4 +82,11 @@ void Desk::sayAgain()
     say(tr("nothing unsaved"));
 }
 
+bool Desk::isLoading() const
+{
+    const auto isRead = [](const auto &area) { return !area.isLooking() || !area.isLoading(); };
+    return !(isRead(m_abreast) && isRead(m_stock) && isRead(m_buying) && isRead(m_trailer) &&
+             isRead(m_service) && isRead(m_parts));
+}
+
 } // namespace flarestock

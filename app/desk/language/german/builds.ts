@@ -2,6 +2,378 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
+    <name>Abreast</name>
+    <message>
+        <source>not enough for all</source>
+        <translation>reicht nicht für alle</translation>
+    </message>
+    <message>
+        <source>Nothing changes: each build gets what it had.</source>
+        <translation>Es ändert sich nichts: Jeder Aufbau bekommt, was er hatte.</translation>
+    </message>
+    <message>
+        <source>No pieces change hands; what is short has to be ordered by other days.</source>
+        <translation>Kein Stück wechselt den Aufbau; was fehlt, ist bis zu anderen Tagen zu bestellen.</translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>%1 loses %2</source>
+        <translation>%1 verliert %2</translation>
+    </message>
+    <message>
+        <source>%1 gets %2</source>
+        <translation>%1 bekommt %2</translation>
+    </message>
+    <message>
+        <source>one more build changes</source>
+        <translation>bei einem weiteren Aufbau ändert sich etwas</translation>
+    </message>
+    <message>
+        <source>%1 more builds change</source>
+        <translation>bei %1 weiteren Aufbauten ändert sich etwas</translation>
+    </message>
+    <message>
+        <source>More to order: %1.</source>
+        <translation>Mehr zu bestellen: %1.</translation>
+    </message>
+    <message>
+        <source>More to order: %1, the first by %2.</source>
+        <translation>Mehr zu bestellen: %1, das erste bis %2.</translation>
+    </message>
+    <message>
+        <source>Less to order: %1.</source>
+        <translation>Weniger zu bestellen: %1.</translation>
+    </message>
+    <message>
+        <source>%1 short, %2 too late</source>
+        <translation>%1 fehlen, %2 zu spät</translation>
+    </message>
+    <message>
+        <source>%1 short</source>
+        <translation>%1 fehlen</translation>
+    </message>
+    <message>
+        <source>%1 on the way, all in time</source>
+        <translation>%1 unterwegs, alles rechtzeitig</translation>
+    </message>
+    <message>
+        <source>all here</source>
+        <translation>alles hier</translation>
+    </message>
+    <message>
+        <source>no car</source>
+        <translation>kein Auto</translation>
+    </message>
+    <message>
+        <source>was %1</source>
+        <translation>war %1</translation>
+    </message>
+    <message>
+        <source>needs %1</source>
+        <translation>braucht %1</translation>
+    </message>
+    <message>
+        <source>wants none</source>
+        <translation>braucht nichts davon</translation>
+    </message>
+    <message>
+        <source>%1, %2 %3: %4</source>
+        <translation>%1, %2 %3: %4</translation>
+    </message>
+    <message>
+        <source>before: wanted none</source>
+        <translation>vorher: brauchte nichts</translation>
+    </message>
+    <message>
+        <source>before: %1</source>
+        <translation>vorher: %1</translation>
+    </message>
+    <message>
+        <source>not counted</source>
+        <translation>nicht gezählt</translation>
+    </message>
+    <message>
+        <source>none here</source>
+        <translation>nichts hier</translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <translation>%1 in %2</translation>
+    </message>
+    <message>
+        <source>%1 here, %2 free</source>
+        <translation>%1 hier, %2 frei</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 on order, no day said</source>
+        <translation>%1 bestellt, kein Tag genannt</translation>
+    </message>
+    <message>
+        <source>%1 due %2</source>
+        <translation>%1 erwartet %2</translation>
+    </message>
+    <message>
+        <source>enough for all</source>
+        <translation>reicht für alle</translation>
+    </message>
+    <message>
+        <source>one build only, all here</source>
+        <translation>nur ein Aufbau, alles hier</translation>
+    </message>
+    <message>
+        <source>%1 to %2, %3</source>
+        <translation>%1 an %2, %3</translation>
+    </message>
+    <message>
+        <source>%1 reserved for %2</source>
+        <translation>%1 reserviert für %2</translation>
+    </message>
+    <message>
+        <source>It gets the last of the stock: %1.</source>
+        <translation>Er bekommt das Letzte aus dem Lager: %1.</translation>
+    </message>
+    <message>
+        <source>It gets the last of the stock, %1: %2 comes after it.</source>
+        <translation>Er bekommt das Letzte aus dem Lager, %1: Danach kommt %2.</translation>
+    </message>
+    <message>
+        <source>It gets the last of the stock, %1: %2 has the same day and stands after it.</source>
+        <translation>Er bekommt das Letzte aus dem Lager, %1: %2 hat denselben Tag und steht dahinter.</translation>
+    </message>
+    <message>
+        <source>It gets the last of the stock, %1: its day, %2, comes before that of %3, %4.</source>
+        <translation>Er bekommt das Letzte aus dem Lager, %1: Sein Tag, %2, kommt vor dem von %3, %4.</translation>
+    </message>
+    <message>
+        <source>%1 in its car and %2 reserved stay its own, whatever the days.</source>
+        <translation>%1 in seinem Auto und %2 reserviert: Das bleibt ihm bei allen Tagen.</translation>
+    </message>
+    <message>
+        <source>%1 in its car: that stays its own, whatever the days.</source>
+        <translation>%1 in seinem Auto: Das bleibt ihm bei allen Tagen.</translation>
+    </message>
+    <message>
+        <source>%1 reserved: that stays its own, whatever the days.</source>
+        <translation>%1 reserviert: Das bleibt ihm bei allen Tagen.</translation>
+    </message>
+    <message>
+        <source>%1 of %2, due %3</source>
+        <translation>%1 von %2, erwartet %3</translation>
+    </message>
+    <message>
+        <source>In time yet: %1, ordered by %2.</source>
+        <translation>Noch rechtzeitig: %1, bestellt bis %2.</translation>
+    </message>
+    <message>
+        <source>%1, and %2 more</source>
+        <translation>%1 und %2 weitere</translation>
+    </message>
+    <message>
+        <source>no day said</source>
+        <translation>kein Tag genannt</translation>
+    </message>
+    <message>
+        <source>%1 in the car</source>
+        <translation>%1 im Auto</translation>
+    </message>
+    <message>
+        <source>%1 reserved</source>
+        <translation>%1 reserviert</translation>
+    </message>
+    <message>
+        <source>%1 here, the last</source>
+        <translation>%1 hier, das Letzte</translation>
+    </message>
+    <message>
+        <source>%1 here</source>
+        <translation>%1 hier</translation>
+    </message>
+    <message>
+        <source>short %1</source>
+        <translation>fehlt %1</translation>
+    </message>
+    <message>
+        <source>order soon</source>
+        <translation>bald bestellen</translation>
+    </message>
+    <message>
+        <source>nobody sells it</source>
+        <translation>niemand verkauft es</translation>
+    </message>
+    <message>
+        <source>order by %1, is over</source>
+        <translation>bestellen bis %1, vorbei</translation>
+    </message>
+    <message>
+        <source>order by %1</source>
+        <translation>bestellen bis %1</translation>
+    </message>
+    <message>
+        <source>What lies here goes first: %1.</source>
+        <translation>Was hier liegt, geht vorher weg: %1.</translation>
+    </message>
+    <message>
+        <source>None lies here.</source>
+        <translation>Davon liegt nichts hier.</translation>
+    </message>
+    <message>
+        <source>On its way: %1.</source>
+        <translation>Unterwegs: %1.</translation>
+    </message>
+    <message>
+        <source>Comes too late: %1.</source>
+        <translation>Kommt zu spät: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>AbreastFoot</name>
+    <message>
+        <source>Reserve it</source>
+        <translation>Reservieren</translation>
+    </message>
+    <message>
+        <source>What is free of this part becomes this build&apos;s own, whatever the days.</source>
+        <translation>Was von diesem Teil frei ist, gehört dann diesem Aufbau, bei allen Tagen.</translation>
+    </message>
+    <message>
+        <source>To Buying</source>
+        <translation>Zum Einkauf</translation>
+    </message>
+    <message>
+        <source>to this part among what is short</source>
+        <translation>zu diesem Teil unter dem, was fehlt</translation>
+    </message>
+    <message>
+        <source>This build is not short of it.</source>
+        <translation>Diesem Aufbau fehlt davon nichts.</translation>
+    </message>
+    <message>
+        <source>To the build</source>
+        <translation>Zum Aufbau</translation>
+    </message>
+</context>
+<context>
+    <name>AbreastHead</name>
+    <message>
+        <source>one day earlier: %1</source>
+        <translation>einen Tag früher: %1</translation>
+    </message>
+    <message>
+        <source>another day for %1, now %2</source>
+        <translation>anderer Tag für %1, jetzt %2</translation>
+    </message>
+    <message>
+        <source>one day later: %1</source>
+        <translation>einen Tag später: %1</translation>
+    </message>
+</context>
+<context>
+    <name>AbreastHeads</name>
+    <message>
+        <source>builds by their days; Ctrl and an arrow tries another day</source>
+        <translation>Aufbauten nach Tagen; Strg und ein Pfeil probiert einen anderen Tag</translation>
+    </message>
+    <message>
+        <source>builds %1 to %2 of %3, the earliest first</source>
+        <translation>Aufbauten %1 bis %2 von %3, der früheste zuerst</translation>
+    </message>
+    <message>
+        <source>the earliest build first</source>
+        <translation>der früheste Aufbau zuerst</translation>
+    </message>
+    <message>
+        <source>the builds before them</source>
+        <translation>die Aufbauten davor</translation>
+    </message>
+    <message>
+        <source>the builds after them</source>
+        <translation>die Aufbauten danach</translation>
+    </message>
+</context>
+<context>
+    <name>AbreastKey</name>
+    <message>
+        <source>from stock</source>
+        <translation>aus dem Lager</translation>
+    </message>
+    <message>
+        <source>its own: reserved, or in the car</source>
+        <translation>schon seines: reserviert oder im Auto</translation>
+    </message>
+    <message>
+        <source>on order, in time</source>
+        <translation>bestellt, rechtzeitig</translation>
+    </message>
+    <message>
+        <source>short</source>
+        <translation>fehlt</translation>
+    </message>
+    <message>
+        <source>Ctrl+← →  another day    ↵  to what is short, else to the build</source>
+        <translation>Strg+← →  anderer Tag    ↵  zu dem, was fehlt, sonst zum Aufbau</translation>
+    </message>
+</context>
+<context>
+    <name>AbreastLine</name>
+    <message>
+        <source>%1; %2</source>
+        <translation>%1; %2</translation>
+    </message>
+</context>
+<context>
+    <name>AbreastTable</name>
+    <message>
+        <source>who gets what, %1 parts</source>
+        <translation>wer was bekommt, %1 Teile</translation>
+    </message>
+</context>
+<context>
+    <name>AbreastTitle</name>
+    <message>
+        <source>Builds by date</source>
+        <translation>Aufbauten nach Tagen</translation>
+    </message>
+    <message>
+        <source>Shared or short</source>
+        <translation>Geteilt oder fehlend</translation>
+    </message>
+    <message>
+        <source>All parts</source>
+        <translation>Alle Teile</translation>
+    </message>
+    <message>
+        <source>What changes: %1</source>
+        <translation>Was sich ändert: %1</translation>
+    </message>
+    <message>
+        <source>Back to the build  Esc</source>
+        <translation>Zurück zum Aufbau  Esc</translation>
+    </message>
+    <message>
+        <source>As if: working out who gets what …</source>
+        <translation>Als ob: Wird ausgerechnet …</translation>
+    </message>
+    <message>
+        <source>As if: %1</source>
+        <translation>Als ob: %1</translation>
+    </message>
+    <message>
+        <source>Keep these days</source>
+        <translation>Diese Tage behalten</translation>
+    </message>
+    <message>
+        <source>As before</source>
+        <translation>Wie vorher</translation>
+    </message>
+</context>
+<context>
     <name>AnswerStrip</name>
     <message>
         <source>fewer ▴</source>
@@ -266,6 +638,14 @@
         <source>Give it up…</source>
         <translation>Aufgeben…</translation>
     </message>
+    <message>
+        <source>All of them by date…</source>
+        <translation>Alle nach Tagen…</translation>
+    </message>
+    <message>
+        <source>Ctrl+D</source>
+        <translation>Strg+D</translation>
+    </message>
 </context>
 <context>
     <name>BuildLine</name>
@@ -292,6 +672,18 @@
         <source>Is anything stopped?</source>
         <translation>Hält etwas auf?</translation>
     </message>
+    <message>
+        <source>By date…</source>
+        <translation>Nach Tagen…</translation>
+    </message>
+    <message>
+        <source>Builds by date</source>
+        <translation>Aufbauten nach Tagen</translation>
+    </message>
+    <message>
+        <source>Ctrl+D</source>
+        <translation>Strg+D</translation>
+    </message>
 </context>
 <context>
     <name>BuildsArea</name>
@@ -306,6 +698,14 @@
     <message>
         <source>Find in this build</source>
         <translation>In diesem Aufbau suchen</translation>
+    </message>
+    <message>
+        <source>Narrow: AD-66, adapter, hose end  (Ctrl+F)</source>
+        <translation>Eingrenzen: AD-66, Adapter  (Strg+F)</translation>
+    </message>
+    <message>
+        <source>Find among the parts of all builds</source>
+        <translation>In den Teilen aller Aufbauten suchen</translation>
     </message>
 </context>
 <context>
@@ -388,6 +788,33 @@
     <message>
         <source>the most for %1: %2</source>
         <translation>das meiste für %1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>DaySheet</name>
+    <message>
+        <source>Try another day</source>
+        <translation>Einen anderen Tag probieren</translation>
+    </message>
+    <message>
+        <source>Nothing is written until the days are kept.</source>
+        <translation>Geschrieben wird erst, wenn die Tage behalten werden.</translation>
+    </message>
+    <message>
+        <source>done by, a day</source>
+        <translation>fertig bis, ein Tag</translation>
+    </message>
+    <message>
+        <source>2027-03-20</source>
+        <translation>2027-03-20</translation>
+    </message>
+    <message>
+        <source>Try it</source>
+        <translation>Probieren</translation>
+    </message>
+    <message>
+        <source>Not now  Esc</source>
+        <translation>Jetzt nicht  Esc</translation>
     </message>
 </context>
 <context>
@@ -1100,6 +1527,18 @@
         <source>Before you build: %1</source>
         <translation>Vor dem Bauen: %1</translation>
     </message>
+    <message>
+        <source>By date…</source>
+        <translation>Nach Tagen…</translation>
+    </message>
+    <message>
+        <source>Builds by date</source>
+        <translation>Aufbauten nach Tagen</translation>
+    </message>
+    <message>
+        <source>Ctrl+D</source>
+        <translation>Strg+D</translation>
+    </message>
 </context>
 <context>
     <name>PickLine</name>
@@ -1580,6 +2019,85 @@
     <message>
         <source>Back to the stock  Esc</source>
         <translation>Zurück zum Lager  Esc</translation>
+    </message>
+</context>
+<context>
+    <name>flarestock::AbreastDesk</name>
+    <message>
+        <source>This build wants none of it.</source>
+        <translation>Dieser Aufbau braucht nichts davon.</translation>
+    </message>
+    <message>
+        <source>Days are being tried. Keep them, or put them back as before, then reserve.</source>
+        <translation>Es werden Tage probiert. Erst behalten oder wie vorher setzen, dann reservieren.</translation>
+    </message>
+    <message>
+        <source>All that it needs of it is its own already.</source>
+        <translation>Alles, was er davon braucht, gehört ihm schon.</translation>
+    </message>
+    <message>
+        <source>None of it is free.</source>
+        <translation>Davon ist nichts frei.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 reserved for %3.</source>
+        <translation>%1 von %2 reserviert für %3.</translation>
+    </message>
+    <message>
+        <source>This build is not in the shop any more.</source>
+        <translation>Diesen Aufbau hat die Werkstatt nicht mehr.</translation>
+    </message>
+    <message>
+        <source>“%1” is no day. Write it as 2026-12-01.</source>
+        <translation>„%1“ ist kein Tag. Zu schreiben ist er als 2026-12-01.</translation>
+    </message>
+    <message>
+        <source>%1 is built by %2 now.</source>
+        <translation>%1: jetzt bis %2.</translation>
+    </message>
+    <message>
+        <source>%1 builds have other days now.</source>
+        <translation>%1 Aufbauten haben jetzt andere Tage.</translation>
+    </message>
+    <message>
+        <source>Changed in the shop meanwhile: %1. What is tried here stays.</source>
+        <translation>Inzwischen in der Werkstatt geändert: %1. Was hier probiert wird, bleibt.</translation>
+    </message>
+    <message>
+        <source>One build that is not done. Plan another one (Ctrl+N) to see who gets what.</source>
+        <translation>Ein Aufbau, der nicht fertig ist. Einen zweiten planen (Strg+N), um zu sehen, wer was bekommt.</translation>
+    </message>
+    <message>
+        <source>No build has a day, so that they come as they were planned. Give them days first: Enter on the head of a build.</source>
+        <translation>Kein Aufbau hat einen Tag, darum kommen sie, wie sie geplant wurden. Erst Tage geben: Enter auf dem Kopf eines Aufbaus.</translation>
+    </message>
+    <message>
+        <source>%1 builds that are not done, by their days  ·  of %2 parts there is not enough for all</source>
+        <translation>%1 Aufbauten, die nicht fertig sind, nach ihren Tagen  ·  %2 Teile reichen nicht für alle</translation>
+    </message>
+    <message>
+        <source>Working out who gets what …</source>
+        <translation>Wird ausgerechnet: wer was bekommt …</translation>
+    </message>
+    <message>
+        <source>No build is planned that is not done. Plan one first: Ctrl+B, then “Plan what is on the desk”.</source>
+        <translation>Kein Aufbau ist geplant, der nicht fertig ist. Erst einen planen: Strg+B, dann „Planen, was hier liegt“.</translation>
+    </message>
+    <message>
+        <source>Nothing that is shown is like that.</source>
+        <translation>Nichts, was gezeigt wird, ist so.</translation>
+    </message>
+    <message>
+        <source>The days that are tried change nothing.</source>
+        <translation>Die probierten Tage ändern nichts.</translation>
+    </message>
+    <message>
+        <source>All that it needs is here, and nobody else wants it.</source>
+        <translation>Alles, was er braucht, ist hier, und sonst will es niemand.</translation>
+    </message>
+    <message>
+        <source>There is enough for all of them, and no part is wanted by two.</source>
+        <translation>Es reicht für alle, und kein Teil wird von zweien gebraucht.</translation>
     </message>
 </context>
 <context>

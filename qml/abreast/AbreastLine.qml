@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: MIT
+//
+// A part with what lies of it, and what each of the builds that are shown gets.
+
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Flarestock.Screens
+
+Item {
+    id: root
+
+    required property int index
+    required property string key
+    required property string part
+    required property string what
+    required property string stock
+    required property string coming
+    required property var cells
+    required property string says
+    required property AbreastColumns columns
+    property bool current: false
+    property bool inHand: false // The table has the keyboard.
+    property int column: -1
+
+    signal chosen(int column)
+    signal entered(int column)
+
+    height: columns.line
+    Accessible.role: Accessible.Row
+    Accessible.name: says
+
+    Rectangle {
+        anchors.fill: parent
+        visible: root.index % 2 === 1
+        color: Theme.stripe
+    }
+    Rectangle {
+        width: root.columns.part
+        height: parent.height
+        color: root.current ? Theme.accentFill : "transparent"
+
+        MouseArea {
+            anchors.fill: parent
+            onClicked: root.chosen(root.column)
+        }
+        Column {
+            x: 12
+            y: 4
+            width: parent.width - 18
+
+            Words {
+                width: parent.width
+                text: root.part
+                strong: true
+                elide: Text.ElideRight
+            }
+            Words {
+                width: parent.width
+                text: root.what
+                small: true
+                quiet: true
+                fontSizeMode: Text.HorizontalFit
+                minimumPixelSize: 8
+                elide: Text.ElideRight
+            }
+            Words {
+                width: parent.width
+                height: 26
+                text: root.coming === "" ? root.stock
+                                         : qsTr("%1; %2").arg(root.stock).arg(root.coming)
+                small: true
+                wrapMode: Text.Wrap
+                fontSizeMode: Text.Fit
+                minimumPixelSize: 8
+            }
+        }
+        Rectangle {
+            anchors.right: parent.right
+            width: 1
+            height: parent.height
+            color: Theme.ruleStrong
+        }
+    }
+    Repeater {
+        model: root.columns.shown
+
+        AbreastCell {
+            required property int index
+
+            readonly property int at: root ? root.columns.first + index : 0
+
+            objectName: "abreastCell"
+            x: root.columns.part + index * root.columns.build
+            width: root.columns.build
+            height: root.height
+            cell: root.cells[at] === undefined ? ({}) : root.cells[at]
+            inColumn: at === root.column
+            current: root.current && root.inHand && at === root.column
+            onClicked: root.chosen(at)
+            onEntered: root.entered(at)
+        }
+    }
+    Rectangle {
+        anchors.bottom: parent.bottom
+        width: parent.width
+        height: 1
+        color: Theme.rule
+    }
+}
