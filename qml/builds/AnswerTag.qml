@@ -99,6 +99,7 @@ Item {
         visible: !root.isTyped
         anchors.fill: parent
         model: root.choices
+        onModelChanged: root.sync() // Other choices begin with the first of them.
         font.family: Theme.family
         font.pixelSize: Theme.text
         Accessible.name: root.title

@@ -70,7 +70,7 @@ FocusScope {
                 text: root.plot.title
                 strong: true
                 font.pixelSize: Theme.headText
-                elide: Text.ElideRight
+                wrapMode: Text.Wrap
                 Layout.fillWidth: true
             }
             Words {

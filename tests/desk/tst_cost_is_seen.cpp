@@ -65,6 +65,14 @@ void CostIsSeen::everyGroupingAddsUpToTheBill()
             for (const CostBar &bar : bars)
                 QVERIFY(bar.here.sign() >= 0 && bar.toBuy.sign() >= 0);
         }
+        // In the order of the flow.
+        QStringList sides;
+        for (const CostBar &bar : costBySide(worked))
+            sides.append(bar.name);
+        QStringList order{QStringLiteral("suction"), QStringLiteral("pressure"),
+                          QStringLiteral("return"), QStringLiteral("the whole build")};
+        order.removeIf([&sides](const QString &side) { return !sides.contains(side); });
+        QCOMPARE(sides, order);
         ++builds;
     }
     QVERIFY(builds > 20);

@@ -56,6 +56,12 @@ Item {
             verify(!findChild(measure, "choice").visible);
             verify(!findChild(choice, "measure").visible);
         }
+        function test_otherChoicesKeepTheAnswer() {
+            choice.choices = ["diesel", "gasoline", "E85"];
+            compare(findChild(choice, "choice").displayText, "E85");
+            choice.choices = ["gasoline", "E85"];
+            compare(findChild(choice, "choice").displayText, "E85");
+        }
         function test_saysWhatWasTypedOnce() {
             const field = findChild(measure, "measure");
             field.forceActiveFocus();

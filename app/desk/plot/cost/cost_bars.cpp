@@ -70,8 +70,18 @@ CostOfLine costOf(const PricedLine &line)
 
 std::vector<CostBar> costBySide(const WorkedOut &worked)
 {
-    return gathered(worked, QStringLiteral("side"),
-                    [&worked](const BillLine &line) { return sideOfLine(worked, line); });
+    auto bars = gathered(worked, QStringLiteral("side"),
+                         [&worked](const BillLine &line) { return sideOfLine(worked, line); });
+    QStringList order;
+    for (const Level level : {Level::Suction, Level::Pressure, Level::Return})
+        order.append(inWords(text(level)));
+    const auto rank = [&order](const CostBar &bar) {
+        const auto at = order.indexOf(bar.name);
+        return at < 0 ? order.size() : at;
+    };
+    std::stable_sort(bars.begin(), bars.end(),
+                     [&rank](const CostBar &a, const CostBar &b) { return rank(a) < rank(b); });
+    return bars;
 }
 
 std::vector<CostBar> costBy(const WorkedOut &worked, Grouping grouping)
