@@ -100,7 +100,7 @@ void BuildsStandAbreast::figuresAreThoseOfTheCommand_data()
     QTest::newRow("later than others")
         << QStringLiteral("coupe-fuel") << QStringLiteral("2027-01-20");
     QTest::newRow("earlier than all")
-        << QStringLiteral("roadster-surge") << QStringLiteral("2026-12-01");
+        << QStringLiteral("roadster-fuel") << QStringLiteral("2026-12-01");
 }
 
 void BuildsStandAbreast::figuresAreThoseOfTheCommand()
@@ -205,6 +205,10 @@ void BuildsStandAbreast::whatIsReservedStays()
     abreast().reserve();
     await();
     QTRY_COMPARE(figure("HE-6-90", "single-seater-return", "reserved"), 1.0);
+    QCOMPARE(cell(QStringLiteral("HE-6-90"), QStringLiteral("single-seater-return"))
+                 .value(QStringLiteral("got"))
+                 .toString(),
+             QStringLiteral("1 reserved"));
     QCOMPARE(figure("HE-6-90", "coupe-fuel", "here"), 1.0); // Two less the one that is reserved.
     QVERIFY2(abreast().why().contains(QStringLiteral("stays its own")),
              qPrintable(abreast().why()));
