@@ -41,8 +41,7 @@ Result<void> knowsTheStock(const Catalogue &catalogue, const TextFiles &before,
 
 } // namespace
 
-Result<void> takeIn(const TextFiles &changed, const TextFiles &before, ShopFile &file,
-                    const TakenInBy &by)
+Result<void> canBeTakenIn(const TextFiles &changed, const TextFiles &before, const ShopFile &file)
 {
     TextFiles all = changed;
     all.insert(before.begin(), before.end()); // Those that are not there yet.
@@ -54,8 +53,14 @@ Result<void> takeIn(const TextFiles &changed, const TextFiles &before, ShopFile 
     const auto ledger = file.ledger();
     if (!ledger)
         return tl::unexpected(ledger.error());
-    if (const auto fits = seasonFits(all, ledger->places()); !fits)
-        return tl::unexpected(fits.error());
+    return seasonFits(all, ledger->places());
+}
+
+Result<void> takeIn(const TextFiles &changed, const TextFiles &before, ShopFile &file,
+                    const TakenInBy &by)
+{
+    if (auto can = canBeTakenIn(changed, before, file); !can)
+        return can;
     return file.putDocuments(changed, before, by.who, by.at);
 }
 

@@ -17,6 +17,10 @@ struct TakenInBy {
     std::int64_t at = 0;
 };
 
+/// Whether they could be, without writing them. Problem: as takeIn().
+[[nodiscard]] Result<void> canBeTakenIn(const TextFiles &changed, const TextFiles &before,
+                                        const ShopFile &file);
+
 /// `before`: what the shop's documents were when the changes were made. Problem: one that does not
 /// read, with its place; a part that lies somewhere and would be gone or kept in another unit; a
 /// document that is another by now; read-only, disk full.

@@ -5,8 +5,7 @@
 #include "app/command/shop/made_shop.h"
 
 #include "app/workshop/clock.h"
-#include "app/workshop/demo_shop.h"
-#include "app/workshop/documents.h"
+#include "app/workshop/whole/beginning.h"
 
 #include <CLI/CLI.hpp>
 
@@ -22,20 +21,6 @@ struct BeginAsked {
     bool json = false;
 };
 
-/// Everything is read before the file is made.
-Result<ShopFile> begun(const BeginAsked &asked)
-{
-    const auto documents = documentsIn(asked.from);
-    if (!documents)
-        return tl::unexpected(documents.error());
-    if (const auto read = readCatalogueAndPlans(*documents); !read)
-        return tl::unexpected(read.error());
-    const auto shop = newShopOf(*documents, nowMilliseconds());
-    if (!shop)
-        return tl::unexpected(shop.error());
-    return ShopFile::create(asked.to, *shop);
-}
-
 } // namespace
 
 void addBeginCommand(CLI::App &app, CommandOutcome &outcome)
@@ -48,8 +33,10 @@ void addBeginCommand(CLI::App &app, CommandOutcome &outcome)
     command->add_option("--to", asked->to, "the file to make; it must not be there yet")
         ->required();
     command->add_flag("--json", asked->json, JsonHelp);
-    command->callback(
-        [asked, &outcome] { sayMade(asked->to, begun(*asked), asked->json, outcome); });
+    command->callback([asked, &outcome] {
+        sayMade(asked->to, shopBegun(asked->from, asked->to, nowMilliseconds()), asked->json,
+                outcome);
+    });
 }
 
 } // namespace flarestock

@@ -5,6 +5,7 @@
 
 #include "app/command/shop_options.h"
 #include "app/workshop/taking_in.h"
+#include "app/workshop/whole/edited_folder.h"
 
 #include <CLI/CLI.hpp>
 #include <QJsonArray>
@@ -19,52 +20,22 @@ struct ImportAsked : ShopAsked {
     std::string from;
 };
 
-/// What the shop began with; it is not read again.
-bool isOfTheBeginning(const std::string &name)
-{
-    constexpr std::array<std::string_view, 5> begun = {"shop.toml", "stock.csv", "kept.csv",
-                                                       "fitted.csv", "outings.csv"};
-    return std::find(begun.begin(), begun.end(), name) != begun.end();
-}
-
-/// Those of the folder that were edited there and are not in the shop as they are there. Problem:
-/// one was changed in the shop as well, since the folder was written.
-Result<TextFiles> changedFiles(const std::string &folder, const AsExported &exported,
-                               const TextFiles &before)
-{
-    auto edited = documentsIn(folder);
-    if (!edited)
-        return edited;
-    std::erase_if(*edited, [&](const auto &file) {
-        const auto was = before.find(file.first);
-        return isOfTheBeginning(file.first) || exported.isAsThen(file.first, file.second) ||
-               (was != before.end() && was->second == file.second);
-    });
-    for (const auto &[name, text] : *edited) {
-        const auto was = before.find(name);
-        if (was != before.end() && exported.knows(name) && !exported.isAsThen(name, was->second))
-            return problem(name, "was changed in the shop too since it was exported to " + folder,
-                           "Export into a new folder, make the same edits there and import that.");
-    }
-    return edited;
-}
-
 /// What was taken in.
 Result<TextFiles> takenIn(const ImportAsked &asked, OpenShopFile &shop)
 {
     const auto before = shop.file.documents();
     if (!before)
         return tl::unexpected(before.error());
-    auto exported = AsExported::in(asked.from);
-    if (!exported)
-        return tl::unexpected(exported.error());
-    auto changed = changedFiles(asked.from, *exported, *before);
-    if (!changed || changed->empty())
+    auto edited = EditedFolder::of(asked.from, *before);
+    if (!edited)
+        return tl::unexpected(edited.error());
+    const TextFiles &changed = edited->changed;
+    if (changed.empty())
         return changed;
-    const auto put = takeIn(*changed, *before, shop.file, {shop.by.who, shop.by.at});
+    const auto put = takeIn(changed, *before, shop.file, {shop.by.who, shop.by.at});
     if (!put)
         return tl::unexpected(put.error());
-    if (const auto noted = exported->taken(*changed); !noted)
+    if (const auto noted = edited->exported.taken(changed); !noted)
         shop.outcome.print("taken in, but " + noted.error().sentence() +
                            " Export into a new folder before you edit further.");
     return changed;
