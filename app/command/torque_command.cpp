@@ -5,7 +5,7 @@
 
 #include "app/command/plan_asked.h"
 #include "app/command/text_table.h"
-#include "app/stockroom/asked.h"
+#include "app/stockroom/tables/torque_asked.h"
 
 #include "model/checks/torque_card.h"
 #include "model/fluids/measure.h"
@@ -88,30 +88,6 @@ QJsonObject askedDocument(const TorqueAsked &asked, const std::vector<Torque> &t
     };
 }
 
-/// A port, also without its gender: "AN -6" is the nut of its size.
-Result<Port> portAsked(const std::string &typed)
-{
-    auto port = Port::parse(typed);
-    if (port)
-        return port;
-    const auto male = Port::parse(typed + " male");
-    return male ? male : port;
-}
-
-Result<TorqueAsked> askedOf(const TorqueWords &words)
-{
-    const auto port = portAsked(words.port);
-    if (!port)
-        return tl::unexpected(port.error());
-    const auto on = parseNutOn(words.on);
-    if (!on)
-        return tl::unexpected(wrongIn("--on", on.error()));
-    if (words.metal != "steel" && words.metal != "aluminium")
-        return problem("--metal", "\"" + words.metal + "\" is neither steel nor aluminium",
-                       "Say aluminium where one of the two sides is not of steel.");
-    return TorqueAsked{*port, *on, words.metal == "steel"};
-}
-
 void sayTorques(const std::vector<Torque> &torques, CommandOutcome &outcome)
 {
     for (const Torque &torque : torques)
@@ -134,7 +110,7 @@ std::string nutText(const TorqueAsked &asked)
 
 void answerPort(const TorqueWords &words, CommandOutcome &outcome)
 {
-    const auto asked = askedOf(words);
+    const auto asked = torqueAsked({words.port, words.on, words.metal});
     if (!asked)
         return outcome.refuse(asked.error());
     const auto torques = torquesFor(*asked);
