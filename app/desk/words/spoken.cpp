@@ -7,6 +7,8 @@
 #include <QDate>
 #include <QRegularExpression>
 
+#include <utility>
+
 namespace flarestock {
 
 QString said(std::string_view utf8)
@@ -81,6 +83,11 @@ QString saidProblem(const Problem &problem)
     Problem told = problem;
     if (told.thing.rfind("--", 0) == 0)
         told.thing.erase(0, 2);
+    if (!told.thing.empty() && told.line > 0) { // Said with its name, in one language.
+        told.thing += ", line " + std::to_string(std::exchange(told.line, 0));
+        if (told.column > 0)
+            told.thing += ", column " + std::to_string(std::exchange(told.column, 0));
+    }
     if (isTyped(told.remedy))
         told.remedy.clear();
     for (std::string *part : {&told.thing, &told.wrong, &told.remedy})
