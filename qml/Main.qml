@@ -166,9 +166,7 @@ ApplicationWindow {
                 opening: Desk.server.busy ? Desk.server.address : ""
                 Layout.fillWidth: true
                 Layout.fillHeight: true
-                onMakeDemo: Desk.makeDemo()
-                onOpenFile: shopSheets.openFile()
-                onOpenServer: shopSheets.openServer()
+                onAsked: deed => shopSheets.act(deed)
             }
             BottomLine {
                 sentence: root.notice || Desk.problem || Desk.pen.problem || root.build.lastStep

@@ -12,9 +12,7 @@ FocusScope {
     property string problem: ""
     property string opening: "" // The address of a server that has not answered yet.
 
-    signal makeDemo()
-    signal openFile()
-    signal openServer()
+    signal asked(string deed) // "demo", "file", "server", "backup", "folder"
 
     ColumnLayout {
         anchors.centerIn: parent
@@ -57,17 +55,27 @@ FocusScope {
                 objectName: "makeDemo"
                 text: qsTr("Make the demo shop")
                 focus: true
-                onClicked: root.makeDemo()
+                onClicked: root.asked("demo")
             }
             DeskButton {
                 objectName: "openFile"
                 text: qsTr("Open a shop file…")
-                onClicked: root.openFile()
+                onClicked: root.asked("file")
             }
             DeskButton {
                 objectName: "openServer"
                 text: qsTr("Open a shop on a server…")
-                onClicked: root.openServer()
+                onClicked: root.asked("server")
+            }
+            DeskButton {
+                objectName: "makeOfBackup"
+                text: qsTr("Make one out of a backup…")
+                onClicked: root.asked("backup")
+            }
+            DeskButton {
+                objectName: "makeOfFolder"
+                text: qsTr("Make one out of a folder of texts…")
+                onClicked: root.asked("folder")
             }
         }
     }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// The sheets about the shop as a whole: another one, one on a server, a backup before
-// the desk goes.
+// The sheets about the shop as a whole: another one, one on a server, what is done with this one,
+// a backup before the desk goes.
 
 import QtQuick
 import QtQuick.Dialogs
@@ -16,11 +16,15 @@ Item {
     function openOther() {
         shopSheet.open();
     }
-    function openFile() {
-        fileDialog.open();
-    }
-    function openServer() {
-        serverSheet.open();
+    function act(deed: string) {
+        if (deed === "file")
+            fileDialog.open();
+        else if (deed === "server")
+            serverSheet.open();
+        else if (deed === "demo")
+            Desk.makeDemo();
+        else
+            keepingSheets.act(deed);
     }
     function askBeforeLeaving() {
         leaveSheet.problem = "";
@@ -30,9 +34,12 @@ Item {
     ShopSheet {
         id: shopSheet
 
-        onOpenFile: fileDialog.open()
-        onOpenServer: serverSheet.open()
-        onMakeDemo: Desk.makeDemo()
+        onAsked: deed => root.act(deed)
+    }
+    KeepingSheets {
+        id: keepingSheets
+
+        keeping: Desk.keeping
     }
     ServerSheet {
         id: serverSheet

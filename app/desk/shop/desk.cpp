@@ -94,7 +94,9 @@ void Desk::listen()
         connect(list, &LoadList::told, &m_build, &BuildDesk::tell);
     connect(&m_planning, &PlanForm::begun, this, &Desk::keepNow);
     connect(&m_abreast, &AbreastDesk::begun, this, &Desk::keepNow);
-    connect(&m_server, &AtServer::opened, this, &Desk::showFromServer);
+    connect(&m_server, &AtServer::opened, this, &Desk::showOpened);
+    connect(m_keeping.maker(), &ShopMaker::opened, this, &Desk::showOpened);
+    connect(m_keeping.texts(), &ShopTexts::told, &m_build, &BuildDesk::tell);
     connect(&m_pen, &Pen::changed, this, &Desk::stepsChanged);
     connect(&m_pen, &Pen::wrote, this,
             [this](const std::shared_ptr<const Wrote> &wrote, const QString &sentence,
@@ -213,6 +215,7 @@ void Desk::become(ShopOnDesk shop)
 void Desk::tellAreas(bool isOther)
 {
     m_pen.setShop(m_shop);
+    m_keeping.setShop(m_shop, isOther);
     m_papers.setShop(m_shop);
     m_planning.setShop(m_shop);
     m_abreast.setShop(m_shop, isOther);

@@ -10,6 +10,7 @@
 #include "app/desk/buying/buying_desk.h"
 #include "app/desk/find/find_anywhere.h"
 #include "app/desk/handing/handing_out.h"
+#include "app/desk/keeping/shopkeeping.h"
 #include "app/desk/papers/build_papers.h"
 #include "app/desk/parts/parts_desk.h"
 #include "app/desk/planning/plan_form.h"
@@ -58,6 +59,7 @@ class Desk : public QObject {
     Q_PROPERTY(flarestock::TemplateDesk *templates READ templates CONSTANT)
     Q_PROPERTY(flarestock::Pen *pen READ pen CONSTANT)
     Q_PROPERTY(flarestock::BackingUp *backups READ backups CONSTANT)
+    Q_PROPERTY(flarestock::Shopkeeping *keeping READ keeping CONSTANT)
     Q_PROPERTY(flarestock::AtServer *server READ server CONSTANT)
 public:
     struct Deeds {
@@ -102,6 +104,7 @@ public:
     [[nodiscard]] ServiceDesk *service() { return &m_service; }
     [[nodiscard]] Pen *pen() { return &m_pen; }
     [[nodiscard]] BackingUp *backups() { return &m_backups; }
+    [[nodiscard]] Shopkeeping *keeping() { return &m_keeping; }
     [[nodiscard]] AtServer *server() { return &m_server; }
     /// Whose name stands below what is done here; empty where nobody has said.
     [[nodiscard]] QString who() const { return m_who; }
@@ -152,7 +155,7 @@ private:
     void keepLater();
     void showHanding();
     [[nodiscard]] bool isBeingWritten();
-    void showFromServer(const ShopOnDesk &shop, const QString &says);
+    void showOpened(const ShopOnDesk &shop, const QString &says);
     [[nodiscard]] bool openWith(const OpenShop &deed, const QString &file);
     void refuse(const Problem &problem);
     void say(const QString &kept);
@@ -183,6 +186,7 @@ private:
     PartsDesk m_parts{m_pen};
     TemplateDesk m_templates{m_pen};
     BackingUp m_backups;
+    Shopkeeping m_keeping{m_pen};
     AtServer m_server;
     QString m_who;
     bool m_takesScans = false;

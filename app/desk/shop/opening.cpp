@@ -14,6 +14,7 @@ void Desk::setDeeds(Deeds deeds)
 {
     m_deeds = std::move(deeds);
     m_server.setDeeds(m_deeds.atServer);
+    m_keeping.maker()->setOpening(m_deeds.open);
 }
 
 /// Says so, too.
@@ -62,7 +63,7 @@ bool Desk::makeDemo()
 }
 
 /// `says`: what else there is to say.
-void Desk::showFromServer(const ShopOnDesk &shop, const QString &says)
+void Desk::showOpened(const ShopOnDesk &shop, const QString &says)
 {
     if (isBeingWritten())
         return;

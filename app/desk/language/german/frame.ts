@@ -198,6 +198,14 @@
         <source>Open a shop on a server…</source>
         <translation>Werkstatt auf einem Server öffnen…</translation>
     </message>
+    <message>
+        <source>Make one out of a backup…</source>
+        <translation>Eine aus einer Sicherung machen…</translation>
+    </message>
+    <message>
+        <source>Make one out of a folder of texts…</source>
+        <translation>Eine aus einem Ordner mit Texten machen…</translation>
+    </message>
 </context>
 <context>
     <name>Find</name>
@@ -264,6 +272,37 @@
     </message>
 </context>
 <context>
+    <name>KeepingSheets</name>
+    <message>
+        <source>Choose the backup</source>
+        <translation>Die Sicherung wählen</translation>
+    </message>
+    <message>
+        <source>Shop files (*.flarestock)</source>
+        <translation>Werkstattdateien (*.flarestock)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Choose the folder of texts</source>
+        <translation>Den Ordner mit Texten wählen</translation>
+    </message>
+    <message>
+        <source>Where the new shop goes</source>
+        <translation>Wohin die neue Werkstatt kommt</translation>
+    </message>
+    <message>
+        <source>Choose a new or empty folder</source>
+        <translation>Einen neuen oder leeren Ordner wählen</translation>
+    </message>
+    <message>
+        <source>Choose the folder with the edited texts</source>
+        <translation>Den Ordner mit den geänderten Texten wählen</translation>
+    </message>
+</context>
+<context>
     <name>KeyFact</name>
     <message>
         <source>%1 µm</source>
@@ -321,6 +360,49 @@
     </message>
 </context>
 <context>
+    <name>MadeShopSheet</name>
+    <message>
+        <source>A shop out of a backup</source>
+        <translation>Eine Werkstatt aus einer Sicherung</translation>
+    </message>
+    <message>
+        <source>A shop out of a folder of texts</source>
+        <translation>Eine Werkstatt aus einem Ordner mit Texten</translation>
+    </message>
+    <message>
+        <source>The shop is being made …</source>
+        <translation>Die Werkstatt wird gemacht …</translation>
+    </message>
+    <message>
+        <source>The backup is proved whole and stays as it is. The shop on the desk, or one that is damaged, stays where it is too.</source>
+        <translation>Die Sicherung wird auf Vollständigkeit geprüft und bleibt, wie sie ist. Auch die Werkstatt, die hier offen oder die beschädigt ist, bleibt, wo sie ist.</translation>
+    </message>
+    <message>
+        <source>The folder has shop.toml, the parts as CSV, templates and builds as TOML; what this desk writes out is one to begin by. All of it is read before the file is made.</source>
+        <translation>Im Ordner liegen shop.toml, die Teile als CSV, Vorlagen und Aufbauten als TOML; was von hier hinausgeschrieben wird, ist einer für den Anfang. Alles wird gelesen, bevor die Datei entsteht.</translation>
+    </message>
+    <message>
+        <source>the backup</source>
+        <translation>die Sicherung</translation>
+    </message>
+    <message>
+        <source>the folder of texts</source>
+        <translation>der Ordner mit Texten</translation>
+    </message>
+    <message>
+        <source>the new shop file, which is not there yet</source>
+        <translation>die neue Werkstattdatei, die es noch nicht gibt</translation>
+    </message>
+    <message>
+        <source>Make it and open it</source>
+        <translation>Machen und öffnen</translation>
+    </message>
+    <message>
+        <source>Not now  Esc</source>
+        <translation>Jetzt nicht  Esc</translation>
+    </message>
+</context>
+<context>
     <name>Main</name>
     <message>
         <source>%1 — Flarestock</source>
@@ -344,6 +426,44 @@
     <message>
         <source>That is me</source>
         <translation>Das bin ich</translation>
+    </message>
+</context>
+<context>
+    <name>PathLine</name>
+    <message>
+        <source>Choose…</source>
+        <translation>Wählen…</translation>
+    </message>
+</context>
+<context>
+    <name>ProofSheet</name>
+    <message>
+        <source>Is this shop whole?</source>
+        <translation>Ist diese Werkstatt vollständig?</translation>
+    </message>
+    <message>
+        <source>Every entry of its journal is followed from the first on, and every balance is added up anew. Nothing is written by that.</source>
+        <translation>Jeder Eintrag des Journals wird vom ersten an verfolgt und jeder Bestand neu zusammengezählt. Geschrieben wird dabei nichts.</translation>
+    </message>
+    <message>
+        <source>The shop is being proved …</source>
+        <translation>Die Werkstatt wird geprüft …</translation>
+    </message>
+    <message>
+        <source>what is damaged</source>
+        <translation>was beschädigt ist</translation>
+    </message>
+    <message>
+        <source>A new shop out of that backup…</source>
+        <translation>Eine neue Werkstatt aus dieser Sicherung…</translation>
+    </message>
+    <message>
+        <source>Prove it again</source>
+        <translation>Noch einmal prüfen</translation>
+    </message>
+    <message>
+        <source>Back to the desk  Esc</source>
+        <translation>Zurück  Esc</translation>
     </message>
 </context>
 <context>
@@ -407,6 +527,38 @@
         <source>The demo shop</source>
         <translation>Die Demo-Werkstatt</translation>
     </message>
+    <message>
+        <source>Another shop, or this one as a whole</source>
+        <translation>Eine andere Werkstatt, oder diese als Ganzes</translation>
+    </message>
+    <message>
+        <source>Make one out of a backup…</source>
+        <translation>Eine aus einer Sicherung machen…</translation>
+    </message>
+    <message>
+        <source>Make one out of a folder of texts…</source>
+        <translation>Eine aus einem Ordner mit Texten machen…</translation>
+    </message>
+    <message>
+        <source>This shop</source>
+        <translation>Diese Werkstatt</translation>
+    </message>
+    <message>
+        <source>Prove it whole</source>
+        <translation>Auf Vollständigkeit prüfen</translation>
+    </message>
+    <message>
+        <source>Write its texts into a folder…</source>
+        <translation>Ihre Texte in einen Ordner schreiben…</translation>
+    </message>
+    <message>
+        <source>Take in edited texts…</source>
+        <translation>Geänderte Texte übernehmen…</translation>
+    </message>
+    <message>
+        <source>Not now  Esc</source>
+        <translation>Jetzt nicht  Esc</translation>
+    </message>
 </context>
 <context>
     <name>ShopSheets</name>
@@ -428,6 +580,80 @@
     <message>
         <source>scroll bar</source>
         <translation>Bildlaufleiste</translation>
+    </message>
+</context>
+<context>
+    <name>TextsInSheet</name>
+    <message>
+        <source>Take in edited texts</source>
+        <translation>Geänderte Texte übernehmen</translation>
+    </message>
+    <message>
+        <source>The texts are being read …</source>
+        <translation>Die Texte werden gelesen …</translation>
+    </message>
+    <message>
+        <source>The texts are being written …</source>
+        <translation>Die Texte werden geschrieben …</translation>
+    </message>
+    <message>
+        <source>The folder is one that was written here, with what was edited there. All of it is read, and what would change is said, before anything is written.</source>
+        <translation>Der Ordner ist einer, der von hier geschrieben wurde, mit dem, was dort geändert wurde. Alles wird gelesen, und was sich ändern würde, steht hier, bevor etwas geschrieben wird.</translation>
+    </message>
+    <message>
+        <source>the folder</source>
+        <translation>der Ordner</translation>
+    </message>
+    <message>
+        <source>what would change</source>
+        <translation>was sich ändern würde</translation>
+    </message>
+    <message>
+        <source>Look once more</source>
+        <translation>Noch einmal ansehen</translation>
+    </message>
+    <message>
+        <source>Look at what was edited</source>
+        <translation>Ansehen, was geändert wurde</translation>
+    </message>
+    <message>
+        <source>Not now  Esc</source>
+        <translation>Jetzt nicht  Esc</translation>
+    </message>
+</context>
+<context>
+    <name>TextsOutSheet</name>
+    <message>
+        <source>Write its texts into a folder</source>
+        <translation>Ihre Texte in einen Ordner schreiben</translation>
+    </message>
+    <message>
+        <source>The texts are being written …</source>
+        <translation>Die Texte werden geschrieben …</translation>
+    </message>
+    <message>
+        <source>Parts, offers and lists as CSV, templates and builds as TOML, to be edited or kept. The folder is new or empty. The shop stays as it is.</source>
+        <translation>Teile, Angebote und Listen als CSV, Vorlagen und Aufbauten als TOML, zum Ändern oder Aufheben. Der Ordner ist neu oder leer. Die Werkstatt bleibt, wie sie ist.</translation>
+    </message>
+    <message>
+        <source>the folder</source>
+        <translation>der Ordner</translation>
+    </message>
+    <message>
+        <source>what was written</source>
+        <translation>was geschrieben wurde</translation>
+    </message>
+    <message>
+        <source>Write them</source>
+        <translation>Schreiben</translation>
+    </message>
+    <message>
+        <source>Back to the desk  Esc</source>
+        <translation>Zurück  Esc</translation>
+    </message>
+    <message>
+        <source>Not now  Esc</source>
+        <translation>Jetzt nicht  Esc</translation>
     </message>
 </context>
 <context>
@@ -606,6 +832,13 @@
     </message>
 </context>
 <context>
+    <name>flarestock::PathWords</name>
+    <message>
+        <source>%1: does not say where it is. Choose it, or write all folders down to it.</source>
+        <translation>%1: sagt nicht, wo das ist. Wählen, oder alle Ordner bis dorthin schreiben.</translation>
+    </message>
+</context>
+<context>
     <name>flarestock::Pen</name>
     <message>
         <source>The shop file can only be read. Ask whoever keeps it for the right to write.</source>
@@ -622,6 +855,155 @@
     <message>
         <source>Taken back: %1</source>
         <translation>Zurückgenommen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>flarestock::ShopMaker</name>
+    <message>
+        <source>shop.flarestock</source>
+        <translation>werkstatt.flarestock</translation>
+    </message>
+    <message>
+        <source>shop-%1.flarestock</source>
+        <translation>werkstatt-%1.flarestock</translation>
+    </message>
+    <message>
+        <source>Choose the backup first.</source>
+        <translation>Erst die Sicherung wählen.</translation>
+    </message>
+    <message>
+        <source>Choose the folder first.</source>
+        <translation>Erst den Ordner wählen.</translation>
+    </message>
+    <message>
+        <source>Say which new file the shop becomes.</source>
+        <translation>Angeben, welche neue Datei die Werkstatt wird.</translation>
+    </message>
+    <message>
+        <source>Made out of the backup, and proved whole: %1</source>
+        <translation>Aus der Sicherung gemacht und als vollständig geprüft: %1</translation>
+    </message>
+    <message>
+        <source>Made out of the folder: %1</source>
+        <translation>Aus dem Ordner gemacht: %1</translation>
+    </message>
+</context>
+<context>
+    <name>flarestock::ShopProof</name>
+    <message>
+        <source>1 movement</source>
+        <translation>1 Bewegung</translation>
+    </message>
+    <message>
+        <source>%1 movements</source>
+        <translation>%1 Bewegungen</translation>
+    </message>
+    <message>
+        <source>%1, of %2</source>
+        <translation>%1, vom %2</translation>
+    </message>
+    <message>
+        <source>%1, by %2</source>
+        <translation>%1, von %2</translation>
+    </message>
+    <message>
+        <source>%1 is whole: %2, and every balance is what they add up to.</source>
+        <translation>%1 ist vollständig: %2, und jeder Bestand ist ihre Summe.</translation>
+    </message>
+    <message>
+        <source>%1 is not whole, and no movement in it is good.</source>
+        <translation>%1 ist nicht vollständig, und keine Bewegung darin ist gut.</translation>
+    </message>
+    <message>
+        <source>%1 is not whole. The last good movement: %2.</source>
+        <translation>%1 ist nicht vollständig. Die letzte gute Bewegung: %2.</translation>
+    </message>
+    <message>
+        <source>Write nothing to it. Ask whoever runs the server what was changed there, and go on from a backup that is whole.</source>
+        <translation>Nichts mehr hineinschreiben. Wer den Server betreibt, weiß vielleicht, was dort geändert wurde; weiter geht es mit einer Sicherung, die vollständig ist.</translation>
+    </message>
+    <message>
+        <source>Write nothing to it and keep it aside. None of the backups beside it is whole: look for one kept elsewhere, and make a new shop out of that.</source>
+        <translation>Nichts mehr hineinschreiben und die Datei beiseitelegen. Keine Sicherung daneben ist vollständig: eine suchen, die anderswo liegt, und daraus eine neue Werkstatt machen.</translation>
+    </message>
+    <message>
+        <source>Write nothing to it and keep it aside. The newest backup that is whole has %1: %2. Make a new shop out of it.</source>
+        <translation>Nichts mehr hineinschreiben und die Datei beiseitelegen. Die neueste vollständige Sicherung hat %1: %2. Daraus eine neue Werkstatt machen.</translation>
+    </message>
+</context>
+<context>
+    <name>flarestock::ShopTexts</name>
+    <message>
+        <source>not in the shop yet</source>
+        <translation>noch nicht in der Werkstatt</translation>
+    </message>
+    <message>
+        <source>1 line changed</source>
+        <translation>1 Zeile geändert</translation>
+    </message>
+    <message>
+        <source>%1 lines changed</source>
+        <translation>%1 Zeilen geändert</translation>
+    </message>
+    <message>
+        <source>1 line new</source>
+        <translation>1 Zeile neu</translation>
+    </message>
+    <message>
+        <source>%1 lines new</source>
+        <translation>%1 Zeilen neu</translation>
+    </message>
+    <message>
+        <source>1 line gone</source>
+        <translation>1 Zeile weg</translation>
+    </message>
+    <message>
+        <source>%1 lines gone</source>
+        <translation>%1 Zeilen weg</translation>
+    </message>
+    <message>
+        <source>the same lines in another order</source>
+        <translation>dieselben Zeilen in anderer Folge</translation>
+    </message>
+    <message>
+        <source>Take in 1 text</source>
+        <translation>1 Text übernehmen</translation>
+    </message>
+    <message>
+        <source>Take in %1 texts</source>
+        <translation>%1 Texte übernehmen</translation>
+    </message>
+    <message>
+        <source>Choose the folder first.</source>
+        <translation>Erst den Ordner wählen.</translation>
+    </message>
+    <message>
+        <source>1 text was written into %1.</source>
+        <translation>1 Text wurde in %1 geschrieben.</translation>
+    </message>
+    <message>
+        <source>%1 texts were written into %2.</source>
+        <translation>%1 Texte wurden in %2 geschrieben.</translation>
+    </message>
+    <message>
+        <source>All of them read. They are written as one step, which can be taken back; what lies where stays as it is.</source>
+        <translation>Alle sind lesbar. Sie werden als ein Schritt geschrieben, der sich zurücknehmen lässt; was wo liegt, bleibt, wie es ist.</translation>
+    </message>
+    <message>
+        <source>1 edited text taken in from %1.</source>
+        <translation>1 geänderter Text aus %1 übernommen.</translation>
+    </message>
+    <message>
+        <source>%1 edited texts taken in from %2.</source>
+        <translation>%1 geänderte Texte aus %2 übernommen.</translation>
+    </message>
+    <message>
+        <source>The shop has it, but the folder does not know: %1 Write the texts into a new folder before you edit further.</source>
+        <translation>Die Werkstatt hat es, der Ordner weiß aber nichts davon: %1 Die Texte in einen neuen Ordner schreiben, bevor weiter geändert wird.</translation>
+    </message>
+    <message>
+        <source>Nothing that is taken in was edited in this folder. shop.toml, stock.csv, kept.csv, fitted.csv and outings.csv are read only when a shop is made.</source>
+        <translation>In diesem Ordner wurde nichts geändert, was übernommen wird. shop.toml, stock.csv, kept.csv, fitted.csv und outings.csv werden nur gelesen, wenn eine Werkstatt gemacht wird.</translation>
     </message>
 </context>
 <context>
