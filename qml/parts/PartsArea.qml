@@ -63,6 +63,11 @@ AreaScreen {
         enabled: root.current
         onActivated: root.ask("new")
     }
+    Shortcut {
+        sequence: "Ctrl+L"
+        enabled: root.current
+        onActivated: tables.look()
+    }
     Connections {
         target: root.parts.editor
 
@@ -91,7 +96,7 @@ AreaScreen {
         anchors.fill: parent
         focus: true
         parts: root.parts
-        onAsked: deed => root.ask(deed)
+        onAsked: deed => deed === "tables" ? tables.look() : root.ask(deed)
     }
     CardSheet {
         id: card
@@ -99,6 +104,11 @@ AreaScreen {
         editor: root.parts.editor
         problem: Desk.pen.problem
         busy: Desk.pen.busy
+    }
+    TablesSheet {
+        id: tables
+
+        tables: root.parts.tables
     }
     SupplierSheet {
         id: suppliers

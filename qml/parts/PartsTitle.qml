@@ -42,6 +42,12 @@ RowLayout {
         }
     }
     DeskButton {
+        objectName: "lookUp"
+        text: qsTr("Look up")
+        Accessible.description: qsTr("Ctrl+L")
+        onClicked: root.asked("tables")
+    }
+    DeskButton {
         objectName: "templates"
         text: qsTr("Templates")
         Accessible.description: qsTr("Ctrl+T")

@@ -13,6 +13,7 @@
 #include "app/desk/stock/card/part_panel.h"
 #include "app/desk/stock/sieve.h"
 #include "app/desk/stock/stock_rows.h"
+#include "app/desk/tables/tables.h"
 
 namespace flarestock {
 
@@ -43,6 +44,7 @@ class PartsDesk : public QObject {
     Q_PROPERTY(flarestock::ListImport *importing READ importing CONSTANT)
     Q_PROPERTY(flarestock::TradeForm *tradeForm READ tradeForm CONSTANT)
     Q_PROPERTY(flarestock::Rows *offers READ offers CONSTANT)
+    Q_PROPERTY(flarestock::Tables *tables READ tables CONSTANT)
 public:
     explicit PartsDesk(Pen &pen, QObject *parent = nullptr);
     ~PartsDesk() override;
@@ -82,6 +84,7 @@ public:
     [[nodiscard]] TradeForm *tradeForm() { return &m_tradeForm; }
     /// Of the card in hand, each to be changed.
     [[nodiscard]] Rows *offers() { return &m_offers; }
+    [[nodiscard]] Tables *tables() { return &m_tables; }
 
     Q_INVOKABLE void find(const QString &typed);
     /// A field of narrowing() and the number of its choice; 0 is any.
@@ -135,7 +138,8 @@ private:
     CardEditor m_editor;
     ListImport m_importing;
     TradeForm m_tradeForm;
-    Rows m_offers;   ///< label says
+    Rows m_offers; ///< label says
+    Tables m_tables;
     Errand m_making; ///< Last: they wait for their workers before the rest goes.
     Errand m_sifting;
     Errand m_working;

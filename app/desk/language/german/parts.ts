@@ -673,6 +673,61 @@
     </message>
 </context>
 <context>
+    <name>LineLeaf</name>
+    <message>
+        <source>flow</source>
+        <translation>Durchfluss</translation>
+    </message>
+    <message>
+        <source>67 gph</source>
+        <translation>67 gph</translation>
+    </message>
+    <message>
+        <source>255 L/h</source>
+        <translation>255 L/h</translation>
+    </message>
+    <message>
+        <source>size or bore</source>
+        <translation>Größe oder Innenmaß</translation>
+    </message>
+    <message>
+        <source>-6 or 0.34 in</source>
+        <translation>-6 oder 0.34 in</translation>
+    </message>
+    <message>
+        <source>-6 or 8.7 mm</source>
+        <translation>-6 oder 8,7 mm</translation>
+    </message>
+    <message>
+        <source>length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>16 ft</source>
+        <translation>16 ft</translation>
+    </message>
+    <message>
+        <source>5 m</source>
+        <translation>5 m</translation>
+    </message>
+    <message>
+        <source>fluid</source>
+        <translation>Flüssigkeit</translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source>20 °C</source>
+        <translation>20 °C</translation>
+    </message>
+    <message>
+        <source>Write down flow, size and length, each with its unit.</source>
+        <translation>Durchfluss, Größe und Länge angeben, jeweils mit Einheit.</translation>
+    </message>
+</context>
+<context>
     <name>MeetingLine</name>
     <message>
         <source>%1: %2</source>
@@ -741,6 +796,14 @@
     <message>
         <source>Ctrl+T</source>
         <translation>Strg+T</translation>
+    </message>
+    <message>
+        <source>Look up</source>
+        <translation>Nachschlagen</translation>
+    </message>
+    <message>
+        <source>Ctrl+L</source>
+        <translation>Strg+L</translation>
     </message>
 </context>
 <context>
@@ -921,6 +984,76 @@
     </message>
 </context>
 <context>
+    <name>TablesSheet</name>
+    <message>
+        <source>Look up</source>
+        <translation>Nachschlagen</translation>
+    </message>
+    <message>
+        <source>What happens when two ports meet, by thread and seat.</source>
+        <translation>Was geschieht, wenn zwei Anschlüsse zusammenkommen, nach Gewinde und Sitz.</translation>
+    </message>
+    <message>
+        <source>How tight a nut or stud is turned, by each published table.</source>
+        <translation>Wie fest eine Mutter oder ein Stutzen angezogen wird, nach jeder veröffentlichten Tabelle.</translation>
+    </message>
+    <message>
+        <source>What pressure a line takes from a flow, and how fast it flows there.</source>
+        <translation>Wie viel Druck eine Leitung einem Durchfluss nimmt und wie schnell es darin fließt.</translation>
+    </message>
+    <message>
+        <source>two ports</source>
+        <translation>zwei Anschlüsse</translation>
+    </message>
+    <message>
+        <source>torque</source>
+        <translation>Anzugsmoment</translation>
+    </message>
+    <message>
+        <source>a line</source>
+        <translation>eine Leitung</translation>
+    </message>
+    <message>
+        <source>Back to the cards  Esc</source>
+        <translation>Zurück zu den Karten  Esc</translation>
+    </message>
+</context>
+<context>
+    <name>TorqueLeaf</name>
+    <message>
+        <source>port or size</source>
+        <translation>Anschluss oder Größe</translation>
+    </message>
+    <message>
+        <source>ORB -8 male</source>
+        <translation>ORB -8 male</translation>
+    </message>
+    <message>
+        <source>of a flare nut</source>
+        <translation>bei einer Bördelmutter</translation>
+    </message>
+    <message>
+        <source>what the flare nut holds</source>
+        <translation>was die Bördelmutter hält</translation>
+    </message>
+    <message>
+        <source>both sides</source>
+        <translation>beide Seiten</translation>
+    </message>
+    <message>
+        <source>of what both sides are</source>
+        <translation>woraus beide Seiten sind</translation>
+    </message>
+    <message>
+        <source>Write a port in words, or its size alone: AN -6.</source>
+        <translation>Einen Anschluss in Worten angeben oder nur seine Größe: AN -6.</translation>
+    </message>
+    <message>
+        <source>published torques</source>
+        <translation>veröffentlichte Anzugsmomente</translation>
+    </message>
+</context>
+<context>
     <name>TradeForm</name>
     <message>
         <source>not said</source>
@@ -1020,6 +1153,29 @@
     </message>
 </context>
 <context>
+    <name>TwoPortsLeaf</name>
+    <message>
+        <source>one port</source>
+        <translation>ein Anschluss</translation>
+    </message>
+    <message>
+        <source>AN -6 male</source>
+        <translation>AN -6 male</translation>
+    </message>
+    <message>
+        <source>the other</source>
+        <translation>der andere</translation>
+    </message>
+    <message>
+        <source>ORB -6 female + o-ring</source>
+        <translation>ORB -6 female + o-ring</translation>
+    </message>
+    <message>
+        <source>Write both ports in words: family, size, male or female. What lies between them, a ring or sealant, goes behind a plus sign.</source>
+        <translation>Beide Anschlüsse in Worten angeben: Familie, Größe, male (außen) oder female (innen). Was dazwischenliegt, ein Ring oder Dichtmittel, kommt hinter ein Pluszeichen.</translation>
+    </message>
+</context>
+<context>
     <name>flarestock::CardEditor</name>
     <message>
         <source>A new card</source>
@@ -1064,6 +1220,53 @@
     <message>
         <source>Card %1 changed.</source>
         <translation>Karte %1 geändert.</translation>
+    </message>
+</context>
+<context>
+    <name>flarestock::LineTable</name>
+    <message>
+        <source>%1 ft/s</source>
+        <translation>%1 ft/s</translation>
+    </message>
+    <message>
+        <source>%1 m/s</source>
+        <translation>%1 m/s</translation>
+    </message>
+    <message>
+        <source>pressure that the line takes</source>
+        <translation>Druck, den die Leitung nimmt</translation>
+    </message>
+    <message>
+        <source>velocity</source>
+        <translation>Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>Reynolds number</source>
+        <translation>Reynolds-Zahl</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Darcy friction factor</source>
+        <translation>Rohrreibungszahl nach Darcy</translation>
+    </message>
+    <message>
+        <source>A straight, smooth line; bends, ends and height are extra.</source>
+        <translation>Eine gerade, glatte Leitung; Bögen, Enden und Höhe kommen dazu.</translation>
+    </message>
+    <message>
+        <source>Between 2040 and 4000 the flow may be either; the friction is the larger, turbulent one.</source>
+        <translation>Zwischen 2040 und 4000 kann die Strömung beides sein; die Reibung ist die größere, turbulente.</translation>
+    </message>
+    <message>
+        <source>A bore of %1 mm is assumed for -%2 (%3): measure the hose and its ends.</source>
+        <translation>Für -%2 ist ein Innenmaß von %1 mm angenommen (%3): Schlauch und Enden messen.</translation>
+    </message>
+    <message>
+        <source>%1 at %2: %3 kg/m³, %4 mPa·s (%5: %6).</source>
+        <translation>%1 bei %2: %3 kg/m³, %4 mPa·s (%5: %6).</translation>
     </message>
 </context>
 <context>
@@ -1177,6 +1380,49 @@
     </message>
 </context>
 <context>
+    <name>flarestock::TorqueTable</name>
+    <message>
+        <source>nut on %1</source>
+        <translation>Mutter auf %1</translation>
+    </message>
+    <message>
+        <source>all of steel</source>
+        <translation>alles aus Stahl</translation>
+    </message>
+    <message>
+        <source>not all of steel</source>
+        <translation>nicht alles aus Stahl</translation>
+    </message>
+    <message>
+        <source>Published figures, not the maker&apos;s of your part: those come first, and the rulebook of the series. Have fuel and brake work checked by someone qualified.</source>
+        <translation>Veröffentlichte Werte, nicht die des Herstellers zum Teil: Dessen Werte gehen vor, ebenso das Reglement der Serie. Arbeiten an Kraftstoff und Bremse von einer Fachkraft prüfen lassen.</translation>
+    </message>
+    <message>
+        <source>N·m</source>
+        <translation>N·m</translation>
+    </message>
+    <message>
+        <source>lbf·ft</source>
+        <translation>lbf·ft</translation>
+    </message>
+    <message>
+        <source>material: %1</source>
+        <translation>Werkstoff: %1</translation>
+    </message>
+    <message>
+        <source>half of it, as it says where not all is of steel</source>
+        <translation>davon die Hälfte, wie dort steht, wo nicht alles aus Stahl ist</translation>
+    </message>
+    <message>
+        <source>%1: no table that is known here publishes a torque for it.</source>
+        <translation>%1: keine Tabelle, die hier bekannt ist, nennt dafür ein Anzugsmoment.</translation>
+    </message>
+    <message>
+        <source>The sources differ by a factor of %1: keep to the part maker&apos;s figure, or to one source, and write down which.</source>
+        <translation>Die Quellen weichen um den Faktor %1 voneinander ab: beim Wert des Herstellers oder bei einer Quelle bleiben und aufschreiben, bei welcher.</translation>
+    </message>
+</context>
+<context>
     <name>flarestock::TradeForm</name>
     <message>
         <source>%1, here in %2 days</source>
@@ -1221,6 +1467,21 @@
     <message>
         <source>Write it down</source>
         <translation>Eintragen</translation>
+    </message>
+</context>
+<context>
+    <name>flarestock::TwoPorts</name>
+    <message>
+        <source>%1 with %2: %3</source>
+        <translation>%1 mit %2: %3</translation>
+    </message>
+    <message>
+        <source>It needs: %1</source>
+        <translation>Dazu gehört: %1</translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <translation>Quelle: %1</translation>
     </message>
 </context>
 </TS>
