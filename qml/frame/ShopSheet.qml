@@ -12,21 +12,18 @@ WorkSheet {
 
     signal asked(string deed)
 
+    function act(deed: string) {
+        root.close();
+        root.asked(deed);
+    }
+
     title: qsTr("Another shop, or this one as a whole")
     about: qsTr("The one on the desk stays as it is in its file.")
     widest: 820
     onOpened: first.forceActiveFocus()
 
     component Deed: DeskButton {
-        id: button
-
-        required property string deed
-
         Layout.fillWidth: true
-        onClicked: {
-            root.close();
-            root.asked(button.deed);
-        }
     }
     component Group: Words {
         strong: true
@@ -52,28 +49,28 @@ WorkSheet {
                 id: first
 
                 objectName: "otherFile"
-                deed: "file"
                 text: qsTr("Open a shop file…")
+                onClicked: root.act("file")
             }
             Deed {
                 objectName: "otherServer"
-                deed: "server"
                 text: qsTr("Open a shop on a server…")
+                onClicked: root.act("server")
             }
             Deed {
                 objectName: "otherBackup"
-                deed: "backup"
                 text: qsTr("Make one out of a backup…")
+                onClicked: root.act("backup")
             }
             Deed {
                 objectName: "otherFolder"
-                deed: "folder"
                 text: qsTr("Make one out of a folder of texts…")
+                onClicked: root.act("folder")
             }
             Deed {
                 objectName: "otherDemo"
-                deed: "demo"
                 text: qsTr("The demo shop")
+                onClicked: root.act("demo")
             }
         }
         ColumnLayout {
@@ -87,18 +84,18 @@ WorkSheet {
             }
             Deed {
                 objectName: "proveShop"
-                deed: "prove"
                 text: qsTr("Prove it whole")
+                onClicked: root.act("prove")
             }
             Deed {
                 objectName: "textsOut"
-                deed: "out"
                 text: qsTr("Write its texts into a folder…")
+                onClicked: root.act("out")
             }
             Deed {
                 objectName: "textsIn"
-                deed: "in"
                 text: qsTr("Take in edited texts…")
+                onClicked: root.act("in")
             }
         }
     }
