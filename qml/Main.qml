@@ -163,13 +163,14 @@ ApplicationWindow {
 
                 visible: !Desk.hasShop || (stack.area === 0 && !root.build.isOpen)
                 problem: Desk.problem
-                opening: Desk.server.busy ? Desk.server.address : ""
+                opening: Desk.server.busy ? Desk.server.address : Desk.opening
                 Layout.fillWidth: true
                 Layout.fillHeight: true
                 onAsked: deed => shopSheets.act(deed)
             }
             BottomLine {
-                sentence: root.notice || Desk.problem || Desk.pen.problem || root.build.lastStep
+                sentence: Desk.opening ? qsTr("Opening %1 …").arg(Desk.opening)
+                    : root.notice || Desk.problem || Desk.pen.problem || root.build.lastStep
                 canTakeBack: Desk.canTakeBack
                 who: Desk.who
                 Layout.fillWidth: true

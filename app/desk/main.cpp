@@ -45,15 +45,20 @@ void prepareEnvironment(const DeskOptions &options)
         qputenv("QT_QPA_PLATFORM", "offscreen");
 }
 
-/// The shop that the options name, the last one, or for a self-test a demo shop of its own.
+/// The shop that the options name, or for a picture or a self-test a demo shop of its own.
 bool putShopOnDesk(Desk &desk, const DeskOptions &options, const QString &folder)
 {
     if (!options.shop.isEmpty())
         return desk.openShopFile(options.shop);
-    if (!options.isSeen())
-        return desk.makeDemoIn(QDir(folder).filePath(QStringLiteral("demo.flarestock")));
-    const QString last = lastShop();
-    return !last.isEmpty() && QFile::exists(last) && desk.openShopFile(last);
+    return desk.makeDemoIn(QDir(folder).filePath(QStringLiteral("demo.flarestock")));
+}
+
+/// The file that a person's screens begin with, the one of the options or the last one; empty where
+/// there is none.
+QString fileToOpen(const DeskOptions &options)
+{
+    const QString shop = options.shop.isEmpty() ? lastShop() : options.shop;
+    return options.isSeen() && QFile::exists(shop) ? shop : QString();
 }
 
 /// The address of the server that a person's screens begin with; empty where it is a file.
@@ -71,6 +76,15 @@ void openAtServer(Desk &desk, const QString &address, const DeskOptions &options
             desk.server(), &AtServer::opened, &desk,
             [&desk, build = options.build] { desk.openBuild(build); }, Qt::SingleShotConnection);
     desk.server()->open(address, {}, options.keepPassword);
+}
+
+/// What a person's screens begin with comes while they are there already.
+void openBeside(Desk &desk, const QString &server, const QString &file, const DeskOptions &options)
+{
+    if (!server.isEmpty())
+        openAtServer(desk, server, options);
+    else if (!file.isEmpty())
+        desk.openAside(openShopFile, file, options.build);
 }
 
 /// A scanner is heard wherever the keyboard is.
@@ -127,8 +141,11 @@ int runDesk(QGuiApplication &application, const DeskOptions &options)
     desk.setDeeds({openShopFile, makeDemoFile, {useServerPassword, openShopFile, keepPasswordOf}});
     takeServerPasswords(options);
     const QString server = serverToOpen(options);
-    const bool opened = server.isEmpty() && putShopOnDesk(desk, options, folder.path());
-    if (!opened && server.isEmpty() && (!options.shop.isEmpty() || !options.isSeen())) {
+    const QString file = fileToOpen(options);
+    const bool isAsked = !options.shop.isEmpty() || !options.isSeen();
+    const bool isAtOnce = isAsked && server.isEmpty() && file.isEmpty();
+    const bool opened = isAtOnce && putShopOnDesk(desk, options, folder.path());
+    if (isAtOnce && !opened) {
         std::fprintf(stderr, "%s\n", qPrintable(desk.problem()));
         return InputProblem;
     }
@@ -154,12 +171,12 @@ int runDesk(QGuiApplication &application, const DeskOptions &options)
         const auto written = writePicture(*screens->window(), options.size, options.screenshot);
         return written ? Done : refuse(written.error());
     }
+    desk.build()->setPatience(Working::AtTheWindowMs);
     ScanEar ear;
     listenToScanner(ear, desk, *screens->window());
     desk.setWho(lastWho());
     rememberChoices(desk, look);
-    if (!server.isEmpty())
-        openAtServer(desk, server, options);
+    openBeside(desk, server, file, options);
     return application.exec();
 }
 

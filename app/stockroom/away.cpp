@@ -3,6 +3,7 @@
 #include "app/stockroom/away.h"
 
 #include <algorithm>
+#include <set>
 
 namespace flarestock {
 
@@ -32,29 +33,16 @@ public:
     /// Pieces that are another car's, however they came there.
     void lookAtCars()
     {
-        for (const auto &[key, held] : m_workshop.ledger.balances()) {
-            const Place *place = m_workshop.ledger.place(key.place);
-            const auto facts = m_workshop.notes.lots.find({key.part, key.lot});
-            const Part *part = m_workshop.part(key.part);
-            if (!place || place->kind != PlaceKind::Car || held.quantity <= 0 || !part ||
-                facts == m_workshop.notes.lots.end() || facts->second.owner.empty() ||
-                facts->second.owner == place->id)
-                continue;
-            const bool known =
-                std::any_of(m_away.begin(), m_away.end(), [&key = key](const Away &one) {
-                    return one.part->number == key.part && one.lot == key.lot &&
-                           one.at == key.place;
-                });
-            if (!known)
-                m_away.push_back({AwayAs::Borrowed,
-                                  part,
-                                  held.quantity,
-                                  key.lot,
-                                  facts->second.owner,
-                                  place->id,
-                                  {},
-                                  0,
-                                  {}});
+        std::set<std::string_view> owned; // Few parts of a shop are anybody's own.
+        for (const auto &[key, facts] : m_workshop.notes.lots) {
+            if (!facts.owner.empty())
+                owned.insert(key.part);
+        }
+        const Balances &balances = m_workshop.ledger.balances();
+        for (const std::string_view part : owned) {
+            for (auto at = balances.lower_bound({std::string(part), {}, {}, {}});
+                 at != balances.end() && at->first.part == part; ++at)
+                lookAt(at->first, at->second);
         }
     }
     [[nodiscard]] std::vector<Away> done() &&
@@ -64,6 +52,30 @@ public:
     }
 
 private:
+    void lookAt(const BalanceKey &key, const Balance &held)
+    {
+        const Place *place = m_workshop.ledger.place(key.place);
+        const auto facts = m_workshop.notes.lots.find({key.part, key.lot});
+        const Part *part = m_workshop.part(key.part);
+        if (!place || place->kind != PlaceKind::Car || held.quantity <= 0 || !part ||
+            facts == m_workshop.notes.lots.end() || facts->second.owner.empty() ||
+            facts->second.owner == place->id)
+            return;
+        const bool known = std::any_of(m_away.begin(), m_away.end(), [&key](const Away &one) {
+            return one.part->number == key.part && one.lot == key.lot && one.at == key.place;
+        });
+        if (!known)
+            m_away.push_back({AwayAs::Borrowed,
+                              part,
+                              held.quantity,
+                              key.lot,
+                              facts->second.owner,
+                              place->id,
+                              {},
+                              0,
+                              {}});
+    }
+
     static std::optional<AwayAs> kindOf(const Place &from, const Place &to)
     {
         if (from.kind == PlaceKind::Borrower ||

@@ -153,9 +153,10 @@ PickList pickList(const WorkedBuild &worked, const Workshop &workshop, const Bui
 {
     PickList list;
     const auto &ledger = workshop.ledger;
-    for (const auto &[key, claim] : ledger.claims()) {
+    for (const Claims::value_type *claimed : workshop.claimsOf(plan.id)) {
+        const auto &[key, claim] = *claimed;
         const Part *part = workshop.part(key.part);
-        if (key.build != plan.id || claim.outstanding() == 0 || !part)
+        if (claim.outstanding() == 0 || !part)
             continue;
         const auto pieces = freePieces(*part, workshop, {plan.id, plan.car, plan.by});
         const auto &lines = worked.expansion.lines;

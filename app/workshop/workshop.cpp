@@ -169,6 +169,8 @@ Result<std::shared_ptr<const Workshop>> Workshop::read(const ShopFile &file)
                  std::move(*notes), *looks, std::move(bars), std::move(madeUp), std::move(*bought),
                  std::move(*season), photosOutOf(std::move(*documents))});
     made->closer = std::make_unique<const JointCloser>(made->catalogue);
+    for (const auto &claim : made->ledger.claims())
+        made->claimsBy[claim.first.build].push_back(&claim);
     return std::shared_ptr<const Workshop>(std::move(made));
 }
 
@@ -195,6 +197,12 @@ Shelf Workshop::shelfFor(const BuildPlan &plan, const Ledger &now, const Bars &b
             addIssued(free[part->number], *part, claim.issued, worthAt(now, *part, plan.car));
     }
     return withLevels(withLooks(std::move(free), {looks, notes.opened}, now), notes, catalogue);
+}
+
+std::vector<const Claims::value_type *> Workshop::claimsOf(std::string_view build) const
+{
+    const auto found = claimsBy.find(build);
+    return found == claimsBy.end() ? std::vector<const Claims::value_type *>() : found->second;
 }
 
 const Part *Workshop::part(std::string_view number) const

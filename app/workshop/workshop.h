@@ -37,6 +37,8 @@ struct Workshop {
     Bought bought;         ///< What is ordered, what came of it, what suppliers owe.
     Season season;         ///< The events that the shop goes to; none where it has no season.csv.
     TextFiles photos = {}; ///< Documents, as photoOf() reads them.
+    /// The claims of the ledger once more, by their builds.
+    std::map<std::string, std::vector<const Claims::value_type *>, std::less<>> claimsBy = {};
 
     /// Problem: a document of the shop that does not read (with its place), a damaged file.
     [[nodiscard]] static Result<std::shared_ptr<const Workshop>> read(const ShopFile &file);
@@ -47,6 +49,8 @@ struct Workshop {
     /// Of the catalogue, or a made-up hose by its tag; nullptr where it is neither.
     [[nodiscard]] const Part *part(std::string_view number) const;
     [[nodiscard]] const BuildPlan *build(std::string_view id) const noexcept;
+    /// What a build was promised or issued of each part, by the parts' numbers.
+    [[nodiscard]] std::vector<const Claims::value_type *> claimsOf(std::string_view build) const;
     /// What is free to a build: what was issued to it, its own promises, and no lot that is another
     /// car's or past its day when the build is due.
     [[nodiscard]] Shelf shelfFor(const BuildPlan &plan) const;

@@ -81,7 +81,7 @@ Rectangle {
             color: root.lacking ? (root.cell.late ? Theme.stop : Theme.caution) : Theme.ink
             wrapMode: Text.Wrap
             fontSizeMode: Text.Fit
-            minimumPixelSize: 8
+            minimumPixelSize: 10
             elide: Text.ElideRight
         }
         Words {
@@ -96,7 +96,7 @@ Rectangle {
             small: true
             quiet: true
             fontSizeMode: Text.HorizontalFit
-            minimumPixelSize: 8
+            minimumPixelSize: 10
             elide: Text.ElideRight
         }
     }

@@ -5,7 +5,6 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
-import QtQuick.Dialogs
 import Flarestock.Desk
 import Flarestock.Screens
 
@@ -195,13 +194,11 @@ AreaScreen {
         form: Desk.papers
         busy: Desk.papers.busy
     }
-    FileDialog {
+    FileToWrite {
         id: paperFile
 
         objectName: "buildPaperFile"
         title: Desk.papers.title
-        fileMode: FileDialog.SaveFile
-        defaultSuffix: "pdf"
         nameFilters: Desk.papers.filters
         onAccepted: Desk.papers.write(selectedFile)
     }
@@ -210,8 +207,7 @@ AreaScreen {
 
         function onFilled() {
             paperSheet.close();
-            paperFile.currentFile = paperFile.currentFolder + "/" + Desk.papers.fileName;
-            paperFile.open();
+            paperFile.ask(Desk.papers.fileName);
         }
     }
     HandingSheets {

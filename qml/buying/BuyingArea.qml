@@ -6,7 +6,6 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
-import QtQuick.Dialogs
 import Flarestock.Desk
 import Flarestock.Screens
 
@@ -49,8 +48,11 @@ AreaScreen {
     }
     function askForFile(kind: string) {
         fileDialog.kind = kind;
-        fileDialog.defaultSuffix = kind === "letter" ? "pdf" : kind;
-        fileDialog.open();
+        const suffix = kind === "letter" ? "pdf" : kind;
+        fileDialog.defaultSuffix = suffix;
+        fileDialog.nameFilters = [suffix.toUpperCase() + " (*." + suffix + ")"];
+        fileDialog.ask((kind === "letter" ? root.buying.owed.selected
+                                          : root.buying.orders.selected) + "." + suffix);
     }
 
     findHint: qsTr("Narrow: AD-66, coupe, 2026-0007  (Ctrl+F)")
@@ -137,13 +139,12 @@ AreaScreen {
         form: root.buying.box.form
         problem: Desk.pen.problem
     }
-    FileDialog {
+    FileToWrite {
         id: fileDialog
 
         property string kind: "pdf"
 
         title: kind === "letter" ? qsTr("Write the letter to …") : qsTr("Write the order to …")
-        fileMode: FileDialog.SaveFile
         onAccepted: {
             if (kind === "letter")
                 root.buying.owed.writeLetter(selectedFile);

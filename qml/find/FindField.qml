@@ -78,6 +78,7 @@ TextField {
         at = found ? 0 : -1;
         showAnswers();
     }
+    onActiveFocusChanged: showAnswers()
     Keys.onDownPressed: at = Math.min(at + 1, count - 1)
     Keys.onUpPressed: at = Math.max(at - 1, found ? 0 : -1)
     Keys.onReturnPressed: root.take(at)

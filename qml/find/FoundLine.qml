@@ -17,6 +17,7 @@ AbstractButton {
     property bool current: false
 
     implicitHeight: Math.max(44, implicitContentHeight + 8)
+    focusPolicy: Qt.NoFocus // The keyboard stays in the field, whose arrows walk the lines.
     Accessible.role: Accessible.ListItem
     Accessible.name: qsTr("%1 %2, %3").arg(kind).arg(title).arg(detail)
 

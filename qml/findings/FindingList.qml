@@ -61,6 +61,9 @@ FocusScope {
             Layout.fillWidth: true
             Layout.fillHeight: true
             ScrollBar.vertical: SlimScrollBar {}
+            // What is gone leaves the one in hand where it can be seen.
+            onCountChanged: Qt.callLater(list.positionViewAtIndex, Math.max(0, list.currentIndex),
+                                         ListView.Contain)
             Keys.onReturnPressed: root.shown(root.findings.cell(currentIndex, "where"))
             delegate: FindingSlip {
                 required property string where
@@ -74,6 +77,7 @@ FocusScope {
                 }
                 onMended: {
                     root.mended(index); // Its button may be gone then.
+                    list.currentIndex = 0;
                     list.forceActiveFocus(Qt.OtherFocusReason);
                 }
             }

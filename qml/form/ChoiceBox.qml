@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// One of several words to choose, big enough for gloves; Enter or the space bar opens it.
+// One of several words to choose, big enough for gloves; Enter or the space bar opens it. What is
+// long takes more lines.
 
 pragma ComponentBehavior: Bound
 
@@ -13,7 +14,7 @@ ComboBox {
 
     required property string name
 
-    implicitHeight: Theme.target
+    implicitHeight: Math.max(Theme.target, shown.implicitHeight + 8)
     font.family: Theme.family
     font.pixelSize: Theme.text
     Accessible.name: name
@@ -25,11 +26,13 @@ ComboBox {
         border.width: root.activeFocus ? Theme.ring : 1
     }
     contentItem: Words {
+        id: shown
+
         leftPadding: 10
         rightPadding: 26
         text: root.displayText
         verticalAlignment: Text.AlignVCenter
-        elide: Text.ElideRight
+        wrapMode: Text.Wrap
     }
     indicator: Words {
         x: root.width - width - 10
@@ -44,17 +47,19 @@ ComboBox {
         required property int index
 
         width: root.width
-        height: Theme.target
+        height: Math.max(Theme.target, said.implicitHeight + 12)
         highlighted: root.highlightedIndex === index
         Accessible.name: modelData
         background: Rectangle {
             color: line.highlighted ? Theme.accentFill : Theme.surface
         }
         contentItem: Words {
+            id: said
+
             text: line.modelData
             strong: line.index === root.currentIndex
             verticalAlignment: Text.AlignVCenter
-            elide: Text.ElideRight
+            wrapMode: Text.Wrap
         }
     }
     popup.background: Sheet {

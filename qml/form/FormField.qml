@@ -27,7 +27,7 @@ FocusScope {
         written.forceActiveFocus(Qt.TabFocusReason);
     }
 
-    implicitHeight: label.height + 3 + Theme.target
+    implicitHeight: label.height + 3 + (isTyped ? Theme.target : box.height)
     implicitWidth: 260
 
     Words {

@@ -13,7 +13,7 @@ AbstractButton {
     required property int number
     required property bool current
 
-    implicitWidth: 26 + measure.width + 20 // Name and number, also while it is the one that shows.
+    implicitWidth: 26 + measure.width + 32 // Name and number, also while it is the one that shows.
     implicitHeight: 50
     focusPolicy: Qt.StrongFocus
     Accessible.role: Accessible.PageTab

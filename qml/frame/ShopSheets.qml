@@ -4,7 +4,6 @@
 // a backup before the desk goes.
 
 import QtQuick
-import QtQuick.Dialogs
 import Flarestock.Desk
 import Flarestock.Screens
 
@@ -80,10 +79,11 @@ Item {
                 leaveSheet.problem = sentence;
         }
     }
-    FileDialog {
+    FileToRead {
         id: fileDialog
 
         objectName: "fileDialog"
+        acceptLabel: qsTr("Open it")
         title: qsTr("Open a shop file")
         nameFilters: [qsTr("Shop files (*.flarestock)"), qsTr("All files (*)")]
         onAccepted: Desk.openShop(selectedFile)

@@ -5,7 +5,6 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
-import QtQuick.Controls
 import QtQuick.Layouts
 import Flarestock.Screens
 
@@ -79,22 +78,20 @@ Item {
             text: root.to
             Layout.preferredWidth: 96
         }
-        ComboBox {
+        ChoiceBox {
             id: now
 
+            name: qsTr("what %1 is from now on").arg(root.part)
             model: [qsTr("as it was"), qsTr("used and good"), qsTr("to be checked"),
                 qsTr("not to be used")]
-            font.family: Theme.family
-            font.pixelSize: Theme.text
-            Accessible.name: qsTr("what %1 is from now on").arg(root.part)
             Layout.preferredWidth: 150
-            Layout.preferredHeight: Theme.target
         }
         DeskButton {
             objectName: "anotherPiece"
             text: qsTr("Other in …")
             padding: 10
             enabled: !root.busy
+            Layout.minimumWidth: implicitWidth
             Accessible.name: qsTr("another piece went in instead of %1").arg(root.part)
             onClicked: root.another()
         }
@@ -102,6 +99,7 @@ Item {
             objectName: "giveBack"
             text: qsTr("Give back")
             enabled: !root.busy
+            Layout.minimumWidth: implicitWidth
             Accessible.name: qsTr("give %1 back").arg(root.part)
             onClicked: root.given(amount.text, place.text, root.conditions[now.currentIndex])
         }

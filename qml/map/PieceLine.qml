@@ -21,7 +21,7 @@ Item {
     readonly property bool isGap: form === "gap"
     readonly property bool isOurs: form === "piece" || form === "aid"
 
-    implicitHeight: isLink ? 24 : Math.max(40, lines.height + 8)
+    implicitHeight: isLink ? Math.max(24, link.height + 4) : Math.max(40, lines.height + 8)
     Accessible.role: Accessible.ListItem
     Accessible.name: says
 
@@ -45,6 +45,8 @@ Item {
         border.width: root.isGap ? 1.5 : 0
     }
     Words {
+        id: link
+
         visible: root.isLink
         x: 22
         width: parent.width - x
@@ -52,7 +54,7 @@ Item {
         text: root.title
         small: true
         quiet: true
-        elide: Text.ElideRight
+        wrapMode: Text.Wrap
     }
     Column {
         id: lines

@@ -3,7 +3,6 @@
 // The area of parts: the card index, and the sheets on which cards are written.
 
 import QtQuick
-import QtQuick.Dialogs
 import Flarestock.Desk
 import Flarestock.Screens
 
@@ -141,7 +140,7 @@ AreaScreen {
         busy: Desk.pen.busy
         onFileAsked: listDialog.open()
     }
-    FileDialog {
+    FileToRead {
         id: listDialog
 
         title: qsTr("Choose the list")

@@ -3,7 +3,6 @@
 // The area of service: its screen, and the sheet on which a hand says what it did.
 
 import QtQuick
-import QtQuick.Dialogs
 import Flarestock.Desk
 import Flarestock.Screens
 
@@ -81,13 +80,11 @@ AreaScreen {
         form: root.service.paper
         busy: root.service.paper.busy
     }
-    FileDialog {
+    FileToWrite {
         id: paperFile
 
         objectName: "paperFile"
         title: root.service.paper.title
-        fileMode: FileDialog.SaveFile
-        defaultSuffix: "pdf"
         nameFilters: [qsTr("Papers (*.pdf)")]
         onAccepted: root.service.paper.write(selectedFile)
     }
@@ -96,8 +93,7 @@ AreaScreen {
 
         function onFilled() {
             paperSheet.close();
-            paperFile.currentFile = paperFile.currentFolder + "/" + root.service.paper.fileName;
-            paperFile.open();
+            paperFile.ask(root.service.paper.fileName);
         }
     }
     FormSheet {

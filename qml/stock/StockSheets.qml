@@ -5,7 +5,6 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
-import QtQuick.Dialogs
 import QtQuick.Layouts
 import Flarestock.Desk
 import Flarestock.Screens
@@ -87,7 +86,7 @@ Item {
         problem: Desk.pen.problem
         busy: root.stock.labels.busy
     }
-    FileDialog {
+    FileToRead {
         id: photoFile
 
         objectName: "photoFile"
@@ -95,13 +94,11 @@ Item {
         nameFilters: [qsTr("Pictures (*.jpg *.jpeg *.png)")]
         onAccepted: root.stock.photo.put(selectedFile)
     }
-    FileDialog {
+    FileToWrite {
         id: labelFile
 
         objectName: "labelFile"
         title: root.stock.labels.title
-        fileMode: FileDialog.SaveFile
-        defaultSuffix: "pdf"
         nameFilters: [qsTr("Labels (*.pdf)")]
         onAccepted: root.stock.labels.write(selectedFile)
     }
@@ -117,8 +114,7 @@ Item {
 
         function onFilled() {
             labelSheet.close();
-            labelFile.currentFile = labelFile.currentFolder + "/" + root.stock.labels.fileName;
-            labelFile.open();
+            labelFile.ask(root.stock.labels.fileName);
         }
         function onTold(sentence: string) {
             root.explained(sentence);

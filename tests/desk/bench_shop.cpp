@@ -299,6 +299,14 @@ Result<WorkedOut> workOutBench(const BuildPlan &plan)
                      &bench->shelf};
 }
 
+Result<void> openBench(BuildDesk &desk)
+{
+    Result<void> said;
+    desk.open(benchPlan(), QStringLiteral("Car 2"), workOutBench,
+              [&said](const Result<void> &opened) { said = opened; });
+    return said;
+}
+
 ShopOnDesk benchShop()
 {
     ShopOnDesk shop;

@@ -8,6 +8,7 @@
 
 #pragma once
 
+#include "app/desk/build/build_desk.h"
 #include "app/desk/shop/shop_on_desk.h"
 
 namespace flarestock {
@@ -17,5 +18,7 @@ namespace flarestock {
 [[nodiscard]] ShopOnDesk benchShop();
 /// Problem: a pick of a part that the bench shop does not have.
 [[nodiscard]] Result<WorkedOut> workOutBench(const BuildPlan &plan);
+/// Puts that build on the desk.
+[[nodiscard]] Result<void> openBench(BuildDesk &desk);
 
 } // namespace flarestock

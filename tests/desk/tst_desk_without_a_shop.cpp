@@ -157,7 +157,11 @@ void DeskWithoutAShop::makesTheDemoShopByOneKey()
 {
     QCOMPARE(focusName(), QStringLiteral("makeDemo")); // The first thing to do has the focus.
     QTest::keyClick(m_window, Qt::Key_Return);
-    QVERIFY2(m_desk->hasShop(), qPrintable(m_desk->problem()));
+    QVERIFY(!m_desk->hasShop()); // It is made away from the window, which says so.
+    QVERIFY2(wordsOnScreen().join(u'|').contains(QStringLiteral("Opening demo-shop.flarestock")),
+             qPrintable(wordsOnScreen().join(u'|')));
+    QTRY_VERIFY2(m_desk->hasShop(), qPrintable(m_desk->problem()));
+    QCOMPARE(m_desk->opening(), QString());
     QVERIFY(m_desk->build()->isOpen());
     QTRY_VERIFY(item("lineMap") != nullptr);
     QVERIFY(item("makeDemo") == nullptr);

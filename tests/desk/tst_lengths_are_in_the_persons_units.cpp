@@ -69,7 +69,7 @@ void PersonsUnits::aPriceIsSaidForTheSameUnit()
 void PersonsUnits::mapAndBillFollowTheSwitch()
 {
     BuildDesk desk;
-    QVERIFY(desk.open(benchPlan(), QStringLiteral("Car 2"), workOutBench));
+    QVERIFY(openBench(desk));
     const auto cell = [](const Rows *rows, const char *key, const char *name) {
         return rows->cell(rows->rowOf(QString::fromLatin1(key)), QString::fromLatin1(name))
             .toString();

@@ -52,7 +52,7 @@ void OneChangeRedrawsAll::init()
 {
     QLocale::setDefault(QLocale::c());
     m_desk = std::make_unique<BuildDesk>();
-    QVERIFY(m_desk->open(benchPlan(), QStringLiteral("Car 2"), workOutBench));
+    QVERIFY(openBench(*m_desk));
 }
 
 void OneChangeRedrawsAll::everyListKeepsTheRulesOfAModel()

@@ -45,7 +45,7 @@ void PieceInTheHand::init()
 {
     QLocale::setDefault(QLocale::c());
     m_desk = std::make_unique<BuildDesk>();
-    QVERIFY(m_desk->open(benchPlan(), QStringLiteral("Car 2"), workOutBench));
+    QVERIFY(openBench(*m_desk));
 }
 
 /// 1 in = 25.4 mm exactly (NIST SP 811, appendix B); so 14 threads an inch are 25.4/14 mm.

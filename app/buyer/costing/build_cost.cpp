@@ -84,9 +84,10 @@ Result<BuildCost> costOf(const BuildPlan &plan, const ShopFile &file, const Work
         onBill.insert(part.number);
         cost.lines.push_back(std::move(line));
     }
-    for (const auto &[key, claim] : workshop.ledger.claims()) {
+    for (const Claims::value_type *one : workshop.claimsOf(plan.id)) {
+        const auto &key = one->first;
         const Part *part = workshop.part(key.part);
-        if (key.build != plan.id || !part || onBill.contains(key.part))
+        if (!part || onBill.contains(key.part))
             continue;
         const auto issues = issuedOf(key.part, plan.id, file);
         if (!issues)

@@ -20,61 +20,9 @@ BuildDesk::BuildDesk(QObject *parent)
 {
 }
 
-Result<void> BuildDesk::open(const BuildPlan &plan, const QString &carTitle, WorkOut workOut)
-{
-    auto worked = workOut(plan);
-    if (!worked)
-        return tl::unexpected(worked.error());
-    m_workOut = std::move(workOut);
-    m_plan = plan;
-    m_carTitle = carTitle;
-    m_worked = std::move(*worked);
-    m_steps.clear();
-    m_refused.clear();
-    m_lastStep = tr("%1 is open.").arg(title());
-    find({});
-    m_weighing.stop();
-    m_opened.show({}, {});
-    show();
-    openSpot(worstSpot());
-    return {};
-}
-
-void BuildDesk::close()
-{
-    m_worked = {};
-    m_weighing.stop();
-    m_steps.clear();
-    m_refused.clear();
-    m_lastStep.clear();
-    for (Rows *rows : {&m_answers, &m_bill, &m_findings, &m_found})
-        rows->become({});
-    m_opened.show({}, {});
-    Q_EMIT changed();
-}
-
-Result<void> BuildDesk::workAnew(WorkOut workOut)
-{
-    auto worked = workOut(m_plan);
-    if (!worked)
-        return tl::unexpected(worked.error());
-    m_workOut = std::move(workOut);
-    m_worked = std::move(*worked);
-    show();
-    return {};
-}
-
 void BuildDesk::tell(const QString &sentence)
 {
     m_lastStep = sentence;
-    Q_EMIT changed();
-}
-
-void BuildDesk::sayAgain()
-{
-    m_lastStep.clear();
-    if (isOpen())
-        show();
     Q_EMIT changed();
 }
 
@@ -137,12 +85,12 @@ bool BuildDesk::answer(const QString &id, const QString &typed)
     const bool wasRefused = m_refused.remove(id) > 0;
     // The builder may decide on what was worked out: then it stays, whatever else is answered.
     const bool isDecided = !asked->workedOut || m_plan.answers.contains(asked->id);
-    if (*wanted == now && isDecided) {
+    if (*wanted == now && isDecided && !isWorking()) {
         if (wasRefused)
             show();
         return true;
     }
-    BuildPlan plan = m_plan;
+    BuildPlan plan = this->wanted();
     plan.answers.insert_or_assign(asked->id, *wanted);
     const QString what =
         tr("%1 from %2 to %3")
@@ -153,7 +101,7 @@ bool BuildDesk::answer(const QString &id, const QString &typed)
 bool BuildDesk::workOutAgain(const Question &asked)
 {
     const bool wasRefused = m_refused.remove(said(asked.id)) > 0;
-    BuildPlan plan = m_plan;
+    BuildPlan plan = wanted();
     if (plan.answers.erase(asked.id) == 0) {
         if (wasRefused)
             show();
@@ -175,9 +123,9 @@ bool BuildDesk::choose(const QString &id, int choice)
     if (!isOpen() || choice < 0)
         return false;
     if (id == preferenceField()) {
-        BuildPlan plan = m_plan;
+        BuildPlan plan = wanted();
         plan.preference = preferenceOf(choice);
-        if (plan.preference == m_plan.preference)
+        if (plan.preference == wanted().preference)
             return true;
         const QStringList choices =
             m_answers.cell(m_answers.rowOf(id), QStringLiteral("choices")).toStringList();
@@ -188,12 +136,25 @@ bool BuildDesk::choose(const QString &id, int choice)
     return choice < choices.size() && answer(id, choices.at(choice));
 }
 
+/// Whether it was taken, or is being worked out.
 bool BuildDesk::take(BuildPlan plan, const QString &what)
 {
-    auto worked = m_workOut(plan);
+    if (m_isOpening)
+        return false;
+    m_wanted = plan;
+    const auto isTaken = std::make_shared<bool>(true);
+    const auto done = [this, plan, what, isTaken](Result<WorkedOut> worked) {
+        *isTaken = takeIn(plan, what, std::move(worked));
+    };
+    m_working.begin([this] { return m_workOut; }, std::move(plan), done);
+    sayWorking();
+    return *isTaken;
+}
+
+bool BuildDesk::takeIn(const BuildPlan &plan, const QString &what, Result<WorkedOut> worked)
+{
     if (!worked) {
-        m_lastStep = tr("Not done: %1").arg(saidProblem(worked.error()));
-        Q_EMIT changed();
+        tell(tr("Not done: %1").arg(saidProblem(worked.error())));
         return false;
     }
     const int lines = changedLines(*m_worked.bill, *worked->bill);
@@ -207,7 +168,7 @@ bool BuildDesk::take(BuildPlan plan, const QString &what)
     m_steps.push_back({m_plan, what});
     if (m_steps.size() > StepsKept)
         m_steps.erase(m_steps.begin());
-    m_plan = std::move(plan);
+    m_plan = plan;
     m_worked = std::move(*worked);
     sentence[0] = sentence[0].toUpper();
     m_lastStep = sentence;
@@ -219,14 +180,19 @@ bool BuildDesk::take(BuildPlan plan, const QString &what)
 
 void BuildDesk::takeBack()
 {
-    if (m_steps.empty())
+    m_working.finish(); // What is being worked out is the last step.
+    if (m_steps.empty() || m_isOpening)
         return;
-    auto worked = m_workOut(m_steps.back().plan);
-    if (!worked) {
-        m_lastStep = tr("Not taken back: %1").arg(saidProblem(worked.error()));
-        Q_EMIT changed();
-        return;
-    }
+    m_wanted = m_steps.back().plan;
+    m_working.begin([this] { return m_workOut; }, m_wanted,
+                    [this](Result<WorkedOut> worked) { takeBackTo(std::move(worked)); });
+    sayWorking();
+}
+
+void BuildDesk::takeBackTo(Result<WorkedOut> worked)
+{
+    if (!worked)
+        return tell(tr("Not taken back: %1").arg(saidProblem(worked.error())));
     const QString undone = m_steps.back().what;
     m_plan = std::move(m_steps.back().plan);
     m_steps.pop_back();
@@ -250,14 +216,14 @@ bool BuildDesk::pick(const QString &slot, const QString &value)
 {
     if (!isOpen() || slot.isEmpty())
         return false;
-    BuildPlan plan = m_plan;
+    BuildPlan plan = wanted();
     plan.picks.insert_or_assign(slot.toStdString(), value.toStdString());
     return take(std::move(plan), tr("%1: %2 picked").arg(nameOf(slot.toStdString()), value));
 }
 
 bool BuildDesk::letGo(const QString &slot)
 {
-    BuildPlan plan = m_plan;
+    BuildPlan plan = wanted();
     if (!isOpen() || plan.picks.erase(slot.toStdString()) == 0)
         return false;
     return take(std::move(plan), tr("%1: pick let go").arg(nameOf(slot.toStdString())));
@@ -270,7 +236,7 @@ bool BuildDesk::mend(int finding)
     const Finding mended = m_worked.findings->at(static_cast<std::size_t>(finding));
     if (mended.mend.empty())
         return false;
-    BuildPlan plan = m_plan;
+    BuildPlan plan = wanted();
     for (const auto &[slot, number] : mended.mend) {
         if (number.empty())
             plan.picks.erase(slot);

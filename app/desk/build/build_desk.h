@@ -11,7 +11,7 @@
 
 #include "app/desk/build/answer_rows.h"
 #include "app/desk/build/bill_rows.h"
-#include "app/desk/build/worked_out.h"
+#include "app/desk/build/working.h"
 #include "app/desk/map/line_map.h"
 #include "app/desk/opened/weighing.h"
 
@@ -50,12 +50,18 @@ class BuildDesk : public QObject {
 public:
     explicit BuildDesk(QObject *parent = nullptr);
 
-    /// Puts a build on the desk. Problem: the plan cannot be worked out; the one before stays.
-    [[nodiscard]] Result<void> open(const BuildPlan &plan, const QString &carTitle,
-                                    WorkOut workOut);
+    using Told = std::function<void(const Result<void> &)>;
+
+    /// How long a change is waited for before the window goes on without it.
+    void setPatience(int milliseconds) { m_working.setPatience(milliseconds); }
+    /// Puts a build on the desk, and tells. Problem: the plan cannot be worked out; the one before
+    /// stays.
+    void open(const BuildPlan &plan, const QString &carTitle, const WorkOut &workOut, Told told);
     void close();
     /// The same plan in a shop that has changed. Problem: it cannot be worked out there.
-    [[nodiscard]] Result<void> workAnew(WorkOut workOut);
+    void workAnew(const WorkOut &workOut, Told told);
+    /// Something is being worked out that is not on the screen yet.
+    [[nodiscard]] bool isWorking() const { return m_working.isBusy(); }
     /// The same, in the language that the desk speaks now.
     void sayAgain();
     /// Says what has happened to the build, as the last step.
@@ -118,6 +124,8 @@ public:
 
 Q_SIGNALS:
     void changed();
+    /// Another build is coming onto the desk; the one before is still there.
+    void leaving();
     /// The plan is another one now and is to be kept.
     void planChanged();
     /// A step was taken that can be taken back.
@@ -129,6 +137,11 @@ private:
         QString what;   ///< What the step did.
     };
     [[nodiscard]] bool take(BuildPlan plan, const QString &what);
+    [[nodiscard]] bool takeIn(const BuildPlan &plan, const QString &what, Result<WorkedOut> worked);
+    void takeBackTo(Result<WorkedOut> worked);
+    void sayWorking();
+    /// The plan with what is being worked out.
+    [[nodiscard]] const BuildPlan &wanted() const { return isWorking() ? m_wanted : m_plan; }
     [[nodiscard]] const Question *question(const QString &id) const;
     [[nodiscard]] QString nameOf(const std::string &slot) const;
     [[nodiscard]] QString worstSpot() const;
@@ -143,6 +156,7 @@ private:
     WorkOut m_workOut;
     BuildPlan m_plan;
     QString m_carTitle;
+    BuildPlan m_wanted;
     WorkedOut m_worked;
     std::vector<Step> m_steps;
     RefusedAnswers m_refused;
@@ -156,6 +170,8 @@ private:
     Opened m_opened;
     Units m_units = Units::Metric;
     Weighing m_weighing;
+    Working m_working;
+    bool m_isOpening = false; ///< Another build, so that this one is not changed any more.
 };
 
 } // namespace flarestock

@@ -117,20 +117,22 @@ std::vector<Row> jointRows(const Expansion &expansion, const Identification &sai
 std::vector<Row> shelfRows(const WorkedOut &worked, const Identification &said)
 {
     std::vector<Row> rows;
-    for (const auto &[name, stock] : *worked.shelf) {
-        const Part *part = worked.catalogue->find(name);
-        const PartPort *port = part == nullptr ? nullptr : portOf(*part, said);
-        if (port == nullptr || stock.free.amount.sign() <= 0)
+    for (const Part &part : worked.catalogue->parts()) {
+        const PartPort *port = portOf(part, said); // Few parts have one that is like it.
+        const auto lying = port == nullptr ? worked.shelf->end() : worked.shelf->find(part.number);
+        if (lying == worked.shelf->end() || lying->second.free.amount.sign() <= 0)
             continue;
+        const FreeStock &stock = lying->second;
         const QString place =
             stock.places.empty() ? QString() : flarestock::said(stock.places.front().place);
-        const QString number = flarestock::said(name);
+        const QString number = flarestock::said(part.number);
         rows.push_back({QString(QStringLiteral("shelf|") + number),
                         {QStringLiteral("shelf"), number,
                          CaliperWords::tr("%1; %2 in %3")
                              .arg(saidPort(port->port), saidQuantity(stock.free), place),
                          number}});
     }
+    std::sort(rows.begin(), rows.end(), [](const Row &a, const Row &b) { return a.key < b.key; });
     return rows;
 }
 

@@ -4,6 +4,7 @@
 
 #include "app/buyer/away_with.h"
 #include "app/buyer/on_its_way.h"
+#include "app/desk/shop/aside.h"
 #include "model/storage/trailer/travelling.h"
 
 namespace flarestock {
@@ -41,7 +42,7 @@ std::shared_ptr<const BuyersBook> BuyersBook::of(const std::shared_ptr<const Wor
     book->unsure = unsureOnItsWay(*workshop, today);
     for (std::string &note : countedOnAway(book->needs, *workshop, *trips))
         book->unsure.push_back(std::move(note));
-    return book;
+    return goesAside<BuyersBook>(std::move(book));
 }
 
 std::shared_ptr<const BuyersBook> BuyersBook::none(const std::shared_ptr<const Workshop> &workshop,

@@ -2,6 +2,7 @@
 
 #include "app/desk/find/find_book.h"
 
+#include "app/desk/shop/aside.h"
 #include "app/desk/stock/found_by.h"
 #include "app/desk/words/spoken.h"
 #include "app/workshop/suppliers.h"
@@ -150,7 +151,7 @@ std::shared_ptr<const FindBook> FindBook::of(const std::shared_ptr<const Worksho
     std::stable_sort(
         book->entries.begin(), book->entries.end(),
         [](const FindEntry &one, const FindEntry &other) { return one.kind < other.kind; });
-    return book;
+    return goesAside<FindBook>(std::move(book));
 }
 
 QStringList foundAnywhereCells()

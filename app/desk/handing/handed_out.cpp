@@ -20,9 +20,10 @@ struct HandingWords {
 std::vector<HandedOut::InCar> inCarOf(const Workshop &workshop, const BuildPlan &plan)
 {
     std::vector<HandedOut::InCar> inCar;
-    for (const auto &[key, claim] : workshop.ledger.claims()) {
+    for (const Claims::value_type *one : workshop.claimsOf(plan.id)) {
+        const auto &[key, claim] = *one;
         const Part *part = workshop.catalogue.find(key.part);
-        if (key.build != plan.id || claim.issued <= 0 || !part)
+        if (claim.issued <= 0 || !part)
             continue;
         std::int64_t left = claim.issued; // Another build of the car may have some of it there too.
         for (const auto &[at, held] : workshop.ledger.balancesOf(key.part)) {

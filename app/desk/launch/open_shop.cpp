@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: MIT
 
-#include "app/workshop/worked_build.h"
-#include "app/workshop/workshop.h"
-
 #include "app/desk/launch/open_shop.h"
 #include "app/desk/launch/rewriting.h"
+#include "app/desk/launch/working_out.h"
+#include "app/desk/shop/aside.h"
 #include "app/desk/shop/shop_on_desk.h"
 #include "app/stockroom/deed.h"
 #include "app/workshop/clock.h"
 #include "app/workshop/demo_shop.h"
+#include "app/workshop/workshop.h"
 #include "model/storage/server/server_address.h"
 #include "model/storage/shop_watch.h"
 #include "model/storage/upkeep/kept_backups.h"
@@ -24,35 +24,6 @@ namespace {
 
 constexpr auto BuildsDocument = "builds.toml";
 constexpr auto AtTheDesk = "desk";
-
-/// A worked-out build with the snapshot that it points into.
-struct Worked {
-    std::shared_ptr<const Workshop> workshop;
-    Shelf shelf; ///< What is free to this build.
-    WorkedBuild built;
-};
-
-Result<WorkedOut> workOutIn(const std::shared_ptr<const Workshop> &workshop, const BuildPlan &plan)
-{
-    Shelf shelf = workshop->shelfFor(plan);
-    auto built = workBuild(*workshop, plan, shelf);
-    if (!built)
-        return tl::unexpected(built.error());
-    const auto worked =
-        std::make_shared<Worked>(Worked{workshop, std::move(shelf), std::move(*built)});
-    WorkedOut out;
-    out.alive = worked;
-    out.form = workshop->templates->at(plan.templateId).get();
-    out.expansion = &worked->built.expansion;
-    out.bill = &worked->built.bill;
-    out.findings = &worked->built.findings;
-    out.catalogue = &workshop->catalogue;
-    out.shelf = &worked->shelf;
-    out.lying = &worked->built.lying;
-    out.workshop = workshop.get();
-    out.built = &worked->built;
-    return out;
-}
 
 /// The builds with this one changed. Problem: it is not as it was before.
 Result<std::string> withChanged(const std::optional<std::string> &newest,
@@ -95,7 +66,7 @@ std::string placeTitle(const Workshop &workshop, const std::string &id)
 }
 
 /// `state`: what it was written up to before the snapshot was read.
-ShopOnDesk shopOf(const std::shared_ptr<const Workshop> &workshop, const std::string &state);
+ShopOnDesk shopOf(const std::shared_ptr<const Workshop> &snapshot, const std::string &state);
 
 /// The shop of a file as it is now.
 Result<ShopOnDesk> shopNow(const ShopFile &file)
@@ -213,8 +184,9 @@ ShopOnDesk::Backups backupsOf(const std::filesystem::path &path)
             }};
 }
 
-ShopOnDesk shopOf(const std::shared_ptr<const Workshop> &workshop, const std::string &state)
+ShopOnDesk shopOf(const std::shared_ptr<const Workshop> &snapshot, const std::string &state)
 {
+    const auto workshop = goesAside(snapshot);
     ShopOnDesk shop;
     shop.state = state;
     shop.title = workshop->settings.title;
@@ -222,7 +194,7 @@ ShopOnDesk shopOf(const std::shared_ptr<const Workshop> &workshop, const std::st
     shop.builds = workshop->builds;
     for (const auto &[id, form] : *workshop->templates)
         shop.templates.push_back({id, form->title});
-    shop.workOut = [workshop](const BuildPlan &plan) { return workOutIn(workshop, plan); };
+    shop.workOut = workOutIn(workshop);
     shop.placeTitle = [workshop](const std::string &id) { return placeTitle(*workshop, id); };
     shop.keep = [path = workshop->path](const ChangedPlan &plan) { return keepIn(path, plan); };
     shop.write = [path = workshop->path](const MakeAction &make) { return writeIn(path, make); };

@@ -96,17 +96,21 @@ void Weighing::begin(const WorkOut &workOut, const BuildPlan &plan, const Worked
     m_plan = plan;
     m_now = now;
     m_next = 0;
+    ++m_begun;
     m_soon.start(RestMs);
 }
 
 void Weighing::stop()
 {
+    ++m_begun;
     m_soon.stop();
     m_now = {};
 }
 
 void Weighing::weighNext()
 {
+    if (m_errand.isUnderWay()) // Of what was open before.
+        return m_soon.start(RestMs);
     const Rows &ways = *m_opened.ways();
     const auto isInUse = [&ways](int row) {
         return ways.cell(row, QStringLiteral("inUse")).toBool();
@@ -118,10 +122,17 @@ void Weighing::weighNext()
     BuildPlan plan = m_plan;
     plan.picks.insert_or_assign(m_opened.slotName().toStdString(),
                                 ways.cell(m_next, QStringLiteral("pick")).toString().toStdString());
-    const auto then = m_workOut(plan);
-    m_opened.weigh(m_next, then ? weighed(m_now, *then) : Weighed{saidProblem(then.error()), 1});
-    ++m_next;
-    m_soon.start(0);
+    m_errand.run([this, plan, workOut = m_workOut, now = m_now, begun = m_begun]() -> Errand::Back {
+        const auto then = workOut(plan);
+        Weighed weight = then ? weighed(now, *then) : Weighed{saidProblem(then.error()), 1};
+        return [this, begun, weight = std::move(weight)] {
+            if (begun != m_begun)
+                return;
+            m_opened.weigh(m_next, weight);
+            ++m_next;
+            m_soon.start(0);
+        };
+    });
 }
 
 } // namespace flarestock

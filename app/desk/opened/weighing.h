@@ -5,12 +5,13 @@
 // close.
 //
 // Every answer is a build worked out to the end, so it is as exact as the bill; one takes as long
-// as a change of an answer does. They are worked out one by one between the turns of the event loop
-// once the hand rests, so that walking over the map stays quick.
+// as a change of an answer does. They are worked out one by one, away from the window, once the
+// hand rests.
 
 #pragma once
 
 #include "app/desk/opened/opened.h"
+#include "app/desk/shop/errand.h"
 
 #include <QTimer>
 
@@ -30,7 +31,7 @@ public:
     /// Begins with the ways of what is open now. `now` is the build of `plan`.
     void begin(const WorkOut &workOut, const BuildPlan &plan, const WorkedOut &now);
     void stop();
-    [[nodiscard]] bool isDone() const { return !m_soon.isActive(); }
+    [[nodiscard]] bool isDone() const { return !m_soon.isActive() && !m_errand.isUnderWay(); }
 
 private:
     void weighNext();
@@ -41,6 +42,8 @@ private:
     BuildPlan m_plan;
     WorkedOut m_now;
     int m_next = 0;
+    int m_begun = 0; ///< How often it began or was stopped.
+    Errand m_errand;
 };
 
 /// What changes from one worked-out state of a build to another.

@@ -99,8 +99,9 @@ QString BuildPapers::fileName() const
 QStringList BuildPapers::filters() const
 {
     if (m_paper == Paper::LineMap)
-        return {QStringLiteral("*.pdf")};
-    return {QStringLiteral("*.pdf"), QStringLiteral("*.xlsx"), QStringLiteral("*.csv")};
+        return {QStringLiteral("PDF (*.pdf)")};
+    return {QStringLiteral("PDF (*.pdf)"), QStringLiteral("XLSX (*.xlsx)"),
+            QStringLiteral("CSV (*.csv)")};
 }
 
 QString BuildPapers::title() const

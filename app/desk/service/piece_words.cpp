@@ -71,7 +71,7 @@ QString saidBefore(const DueLine &line, const GarageBook &book)
         return ServiceWords::tr("%1 before %2, %3")
             .arg(saidTodo(work.todo), said(event->title), saidDate(event->firstDay));
     if (!work.stops.empty())
-        return ServiceWords::tr("stopped at %1: good until %2")
+        return ServiceWords::tr("past its day at %1: good until %2")
             .arg(saidEvent(work.stops.front(), *book.workshop), saidDate(work.lastDay));
     return ServiceWords::tr("%1 before %2").arg(saidTodo(work.todo), saidDate(line.by));
 }

@@ -5,7 +5,6 @@
 #include "app/desk/words/spoken.h"
 
 #include <QJSEngine>
-#include <QTime>
 
 #include <algorithm>
 #include <cassert>
@@ -58,9 +57,9 @@ Desk::Desk(QObject *parent)
     m_readSoon.setSingleShot(true);
     m_readSoon.setInterval(KeepAfterMs);
     connect(&m_readSoon, &QTimer::timeout, this, &Desk::readAgain);
-    m_keepSoon.setSingleShot(true);
-    m_keepSoon.setInterval(KeepAfterMs);
-    connect(&m_keepSoon, &QTimer::timeout, this, &Desk::keepNow);
+    m_kept.soon.setSingleShot(true);
+    m_kept.soon.setInterval(KeepAfterMs);
+    connect(&m_kept.soon, &QTimer::timeout, this, &Desk::keepAside);
     listen();
     connect(&m_build, &BuildDesk::planChanged, this, [this] {
         const bool isPlanned = !m_build.plan().id.empty();
@@ -77,9 +76,12 @@ void Desk::listen()
         m_pen.hear();
     });
     connect(&m_build, &BuildDesk::changed, this, [this] {
-        showHanding();
+        const bool isOpen = m_build.isOpen();
+        m_handing.show(isOpen ? m_build.worked() : WorkedOut{},
+                       isOpen ? m_build.plan() : BuildPlan{}, m_build.units());
         Q_EMIT stepsChanged();
     });
+    connect(&m_build, &BuildDesk::leaving, this, &Desk::keepAside);
     connect(&m_backups, &BackingUp::told, &m_build, &BuildDesk::tell);
     const auto tellAndRead = [this](const QString &sentence) {
         m_build.tell(sentence);
@@ -97,18 +99,11 @@ void Desk::listen()
     connect(&m_server, &AtServer::opened, this, &Desk::showOpened);
     connect(m_keeping.maker(), &ShopMaker::opened, this, &Desk::showOpened);
     connect(m_keeping.texts(), &ShopTexts::told, &m_build, &BuildDesk::tell);
+    connect(&m_coming, &ShopOpening::changed, this, &Desk::openingChanged);
     connect(&m_pen, &Pen::changed, this, &Desk::stepsChanged);
     connect(&m_pen, &Pen::wrote, this,
             [this](const std::shared_ptr<const Wrote> &wrote, const QString &sentence,
                    bool isBack) { takeIn(*wrote, sentence, isBack); });
-}
-
-void Desk::showHanding()
-{
-    if (m_build.isOpen())
-        m_handing.show(m_build.worked(), m_build.plan(), m_build.units());
-    else
-        m_handing.show({}, {}, m_build.units());
 }
 
 Desk::~Desk()
@@ -161,7 +156,7 @@ QString Desk::shopFile() const
 
 void Desk::say(const QString &kept)
 {
-    m_kept = kept;
+    m_kept.said = kept;
     Q_EMIT keptChanged();
 }
 
@@ -173,7 +168,7 @@ void Desk::refuse(const Problem &problem)
 
 bool Desk::openBuild(const QString &key)
 {
-    keepNow();
+    keepAside();
     BuildPlan plan;
     const auto planned =
         std::find_if(m_shop.builds.begin(), m_shop.builds.end(),
@@ -188,23 +183,24 @@ bool Desk::openBuild(const QString &key)
     }
     const QString car =
         m_shop.placeTitle && !plan.car.empty() ? said(m_shop.placeTitle(plan.car)) : QString();
-    const auto opened = m_build.open(plan, car, m_shop.workOut);
-    if (!opened) {
-        refuse(opened.error());
-        return false;
-    }
-    m_before = plan;
-    m_notKept.clear();
-    std::erase(m_order, Step::Plan); // They were those of the build before.
-    m_problem.clear();
-    Q_EMIT problemChanged();
-    return true;
+    const auto isRefused = std::make_shared<bool>(false);
+    m_build.open(plan, car, m_shop.workOut, [this, plan, isRefused](const Result<void> &opened) {
+        *isRefused = !opened;
+        if (!opened)
+            return refuse(opened.error());
+        m_kept.before = plan;
+        m_kept.whyNot.clear();
+        std::erase(m_order, Step::Plan); // They were those of the build before.
+        m_problem.clear();
+        Q_EMIT problemChanged();
+    });
+    return !*isRefused;
 }
 
 void Desk::become(ShopOnDesk shop)
 {
     m_shop = std::move(shop);
-    for (const BuildPlan &kept : std::exchange(m_keptSince, {})) {
+    for (const BuildPlan &kept : std::exchange(m_kept.since, {})) {
         for (BuildPlan &plan : m_shop.builds)
             plan = plan.id == kept.id ? kept : plan;
     }
@@ -258,39 +254,6 @@ void Desk::takeBack()
     if (!m_order.empty())
         m_order.pop_back();
     m_build.takeBack();
-}
-
-void Desk::keepLater()
-{
-    say(tr("writing to the file"));
-    m_isToKeep = true;
-    m_keepSoon.start();
-}
-
-void Desk::keepNow()
-{
-    m_templates.keepNow();
-    if (!m_isToKeep)
-        return;
-    m_keepSoon.stop();
-    m_isToKeep = false;
-    const auto kept = m_shop.keep({m_build.plan(), m_before});
-    if (!kept) {
-        m_notKept = saidProblem(kept.error());
-        say(tr("not kept: %1").arg(m_notKept));
-        return m_readSoon.start(); // Another seat may have changed it.
-    }
-    m_before = m_build.plan();
-    m_notKept.clear();
-    ++m_written;
-    for (BuildPlan &plan : m_shop.builds) {
-        if (plan.id == m_build.plan().id)
-            plan = m_build.plan();
-    }
-    if (m_pen.isBusy()) // What is read meanwhile may not have it yet.
-        m_keptSince.push_back(m_build.plan());
-    say(tr("kept in the file, %1")
-            .arg(QLocale().toString(QTime::currentTime(), QLocale::ShortFormat)));
 }
 
 } // namespace flarestock

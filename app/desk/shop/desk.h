@@ -8,6 +8,8 @@
 #include "app/desk/abreast/abreast_desk.h"
 #include "app/desk/build/build_desk.h"
 #include "app/desk/buying/buying_desk.h"
+#include "app/desk/coming/desk_deeds.h"
+#include "app/desk/coming/shop_opening.h"
 #include "app/desk/find/find_anywhere.h"
 #include "app/desk/handing/handing_out.h"
 #include "app/desk/keeping/shopkeeping.h"
@@ -16,8 +18,8 @@
 #include "app/desk/planning/plan_form.h"
 #include "app/desk/plot/build_pictures.h"
 #include "app/desk/service/service_desk.h"
-#include "app/desk/shop/at_server.h"
 #include "app/desk/shop/backing_up.h"
+#include "app/desk/shop/kept_plan.h"
 #include "app/desk/shop/shop_on_desk.h"
 #include "app/desk/stock/stock_desk.h"
 #include "app/desk/template/template_desk.h"
@@ -40,6 +42,7 @@ class Desk : public QObject {
     Q_PROPERTY(QString shopFile READ shopFile NOTIFY shopChanged)
     Q_PROPERTY(QString kept READ kept NOTIFY keptChanged)
     Q_PROPERTY(QString problem READ problem NOTIFY problemChanged)
+    Q_PROPERTY(QString opening READ opening NOTIFY openingChanged)
     Q_PROPERTY(QString who READ who WRITE setWho NOTIFY whoChanged)
     Q_PROPERTY(bool takesScans READ takesScans WRITE setTakesScans NOTIFY takesScansChanged)
     Q_PROPERTY(bool canTakeBack READ canTakeBack NOTIFY stepsChanged)
@@ -62,19 +65,13 @@ class Desk : public QObject {
     Q_PROPERTY(flarestock::Shopkeeping *keeping READ keeping CONSTANT)
     Q_PROPERTY(flarestock::AtServer *server READ server CONSTANT)
 public:
-    struct Deeds {
-        OpenShop open;
-        OpenShop makeDemo;
-        AtServer::Deeds atServer = {}; ///< Empty: shops are files.
-    };
-
     /// Not default-constructible: QML would otherwise make a second, empty desk of its own.
     explicit Desk(QObject *parent);
     ~Desk() override;
     /// The desk that exists (asserted: main() or the test has made it).
     static Desk *create(QQmlEngine *engine, QJSEngine *);
 
-    void setDeeds(Deeds deeds);
+    void setDeeds(DeskDeeds deeds);
     /// Puts a shop on the desk, with its first build. Problem: none of it can be worked out.
     void show(ShopOnDesk shop);
 
@@ -83,9 +80,11 @@ public:
     [[nodiscard]] QString shopFile() const;
     [[nodiscard]] QString shopPath() const; ///< With its folder.
     /// Whether what the screen shows is in the file: "kept in the file, 14:02".
-    [[nodiscard]] QString kept() const { return m_kept; }
+    [[nodiscard]] QString kept() const { return m_kept.said; }
     /// What the outside world refused last, as a sentence; empty where nothing.
     [[nodiscard]] QString problem() const { return m_problem; }
+    /// The name of the file that is being opened; empty where none is.
+    [[nodiscard]] QString opening() const { return m_coming.file().section(u'/', -1); }
     [[nodiscard]] Rows *builds() { return &m_builds; }
     [[nodiscard]] BuildDesk *build() { return &m_build; }
     [[nodiscard]] BuildPictures *pictures() { return &m_pictures; }
@@ -99,8 +98,7 @@ public:
     [[nodiscard]] PartsDesk *parts() { return &m_parts; }
     [[nodiscard]] TemplateDesk *templates() { return &m_templates; }
     [[nodiscard]] FindAnywhere *anywhere() { return &m_anywhere; }
-    /// An area that shows is still being read.
-    [[nodiscard]] bool isLoading() const;
+    [[nodiscard]] bool isLoading() const; ///< An area that shows is still being read.
     [[nodiscard]] ServiceDesk *service() { return &m_service; }
     [[nodiscard]] Pen *pen() { return &m_pen; }
     [[nodiscard]] BackingUp *backups() { return &m_backups; }
@@ -114,25 +112,25 @@ public:
     void setTakesScans(bool takes);
     /// Whether there is a step, of the plan or in the shop, that can be taken back.
     [[nodiscard]] bool canTakeBack() const;
-    /// Takes back the last one, whichever it was.
-    Q_INVOKABLE void takeBack();
+    Q_INVOKABLE void takeBack(); ///< The last one, whichever it was.
 
-    /// A planned build by its id, or a template by "template|id". Whether it is on the desk now.
+    /// A planned build by its id, or a template by "template|id". Whether it is on its way.
     Q_INVOKABLE bool openBuild(const QString &key);
-    Q_INVOKABLE bool openShop(const QUrl &file);
+    Q_INVOKABLE void openShop(const QUrl &file);
     /// Makes the demo shop in the person's documents and opens it.
-    Q_INVOKABLE bool makeDemo();
-    /// Says all that it says once more: in another language.
-    void sayAgain();
-    bool openShopFile(const QString &file);
+    Q_INVOKABLE void makeDemo();
+    /// Away from the window; then that build of it, or the first where none is named.
+    void openAside(const OpenShop &deed, const QString &file, const QString &build = {});
+    void sayAgain();                        ///< In another language.
+    bool openShopFile(const QString &file); ///< At once: the window waits for it.
     bool makeDemoIn(const QString &file);
-    /// Writes what waits to be kept, now.
-    Q_INVOKABLE void keepNow();
+    Q_INVOKABLE void keepNow(); ///< What waits to be kept.
 
 Q_SIGNALS:
     void shopChanged();
     void keptChanged();
     void problemChanged();
+    void openingChanged();
     void whoChanged();
     void stepsChanged();
     void takesScansChanged();
@@ -148,28 +146,29 @@ private:
     void watch();
     [[nodiscard]] bool isWriting() const;
     void readAgain();
+    void takeRead(Result<ShopOnDesk> read);
     void takeInOthers(ShopOnDesk shop);
+    void workAnew(const QString &sentence, bool isBack);
     /// The build to open instead of the one on the desk, which the shop has no more or has
     /// otherwise; empty: it is the same.
     [[nodiscard]] QString otherThanOnDesk();
     void keepLater();
-    void showHanding();
+    void keepAside();
+    void sayKept();
+    [[nodiscard]] ChangedPlan takeToKeep();
+    void takeKept(const ChangedPlan &changed, const Result<void> &kept);
     [[nodiscard]] bool isBeingWritten();
     void showOpened(const ShopOnDesk &shop, const QString &says);
     [[nodiscard]] bool openWith(const OpenShop &deed, const QString &file);
     void refuse(const Problem &problem);
     void say(const QString &kept);
 
-    Deeds m_deeds;
+    DeskDeeds m_deeds;
     ShopOnDesk m_shop;
     bool m_hasShop = false;
-    QString m_kept;
     QString m_problem;
     BuildPlan m_before; ///< The build on the desk as it was in the shop when its changes began.
-    QTimer m_keepSoon;
-    bool m_isToKeep = false;            ///< The plan on the desk is not in the file yet.
-    QString m_notKept;                  ///< Why its last change is not; empty where it is.
-    std::vector<BuildPlan> m_keptSince; ///< While something was being written.
+    KeptPlan m_kept;
     Rows m_builds;
     BuildDesk m_build;
     BuildPictures m_pictures{m_build};
@@ -188,6 +187,7 @@ private:
     BackingUp m_backups;
     Shopkeeping m_keeping{m_pen};
     AtServer m_server;
+    ShopOpening m_coming;
     QString m_who;
     bool m_takesScans = false;
     QTimer m_readSoon;

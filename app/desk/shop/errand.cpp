@@ -2,10 +2,11 @@
 
 #include "app/desk/shop/errand.h"
 
+#include <QDeadlineTimer>
 #include <QThread>
 
 #include <cassert>
-#include <memory>
+#include <utility>
 
 namespace flarestock {
 
@@ -18,15 +19,32 @@ Errand::~Errand()
 void Errand::run(Work work)
 {
     assert(m_worker == nullptr);
-    const auto back = std::make_shared<Back>();
-    m_worker = QThread::create([done = std::move(work), back] { *back = done(); });
+    m_back = std::make_shared<Back>();
+    m_worker = QThread::create([done = std::move(work), back = m_back] { *back = done(); });
     m_worker->setParent(this);
-    connect(m_worker, &QThread::finished, this, [this, back] {
-        m_worker->deleteLater();
-        m_worker = nullptr;
-        (*back)();
+    connect(m_worker, &QThread::finished, this, [this, worker = m_worker] {
+        if (m_worker == worker) // Else it was waited for.
+            end();
     });
     m_worker->start();
+}
+
+void Errand::finish(int milliseconds)
+{
+    if (m_worker == nullptr)
+        return;
+    const QDeadlineTimer until =
+        milliseconds < 0 ? QDeadlineTimer(QDeadlineTimer::Forever) : QDeadlineTimer(milliseconds);
+    if (m_worker->wait(until))
+        end();
+}
+
+void Errand::end()
+{
+    m_worker->deleteLater();
+    m_worker = nullptr;
+    const auto back = std::exchange(m_back, nullptr);
+    (*back)(); // It may run the next one.
 }
 
 } // namespace flarestock

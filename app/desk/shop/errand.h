@@ -8,6 +8,7 @@
 #include <QObject>
 
 #include <functional>
+#include <memory>
 
 class QThread;
 
@@ -26,9 +27,15 @@ public:
     [[nodiscard]] bool isUnderWay() const { return m_worker != nullptr; }
     /// Not while another one is under way (asserted). The event loop calls what the work returns.
     void run(Work work);
+    /// Waits for the one that is under way, if there is one, and calls what it returns. Not longer
+    /// than so long, where that is said: then the event loop calls it.
+    void finish(int milliseconds = -1);
 
 private:
+    void end();
+
     QThread *m_worker = nullptr;
+    std::shared_ptr<Back> m_back;
 };
 
 } // namespace flarestock

@@ -10,7 +10,7 @@
 
 namespace flarestock {
 
-void Desk::setDeeds(Deeds deeds)
+void Desk::setDeeds(DeskDeeds deeds)
 {
     m_deeds = std::move(deeds);
     m_server.setDeeds(m_deeds.atServer);
@@ -44,9 +44,25 @@ bool Desk::openShopFile(const QString &file)
     return openWith(m_deeds.open, file);
 }
 
-bool Desk::openShop(const QUrl &file)
+/// The shop that is there stays on the desk until the other one has come.
+void Desk::openAside(const OpenShop &deed, const QString &file, const QString &build)
 {
-    return openShopFile(file.toLocalFile());
+    if (isBeingWritten())
+        return;
+    m_coming.open(deed, file, [this, build](Result<ShopOnDesk> shop) {
+        if (!shop)
+            return refuse(shop.error());
+        if (isBeingWritten())
+            return;
+        show(std::move(*shop));
+        if (!build.isEmpty())
+            openBuild(build);
+    });
+}
+
+void Desk::openShop(const QUrl &file)
+{
+    openAside(m_deeds.open, file.toLocalFile());
 }
 
 bool Desk::makeDemoIn(const QString &file)
@@ -54,12 +70,12 @@ bool Desk::makeDemoIn(const QString &file)
     return openWith(m_deeds.makeDemo, file);
 }
 
-bool Desk::makeDemo()
+void Desk::makeDemo()
 {
     const QString folder = QStandardPaths::writableLocation(QStandardPaths::AppDataLocation);
     QDir().mkpath(folder);
     const QString file = QDir(folder).filePath(QStringLiteral("demo-shop.flarestock"));
-    return QFile::exists(file) ? openShopFile(file) : makeDemoIn(file);
+    openAside(QFile::exists(file) ? m_deeds.open : m_deeds.makeDemo, file);
 }
 
 /// `says`: what else there is to say.

@@ -9,11 +9,21 @@
 
 namespace flarestock {
 
+namespace {
+
+/// A server that went away, or a disk that is full, is asked again after so long.
+constexpr int TryAgainMs = 5000;
+
+} // namespace
+
 /// The shop with what was written into it; the build on the desk stays there.
 void Desk::takeIn(const Wrote &wrote, const QString &sentence, bool isBack)
 {
+    m_kept.errand.finish(); // What was read may have it, so that it is known to be from here.
     ++m_written;
     become(wrote.shop);
+    if (m_kept.whyNot.isEmpty())
+        sayKept();
     const auto last = std::find(m_order.rbegin(), m_order.rend(), Step::Shop);
     if (isBack && last != m_order.rend())
         m_order.erase(std::next(last).base());
@@ -21,16 +31,23 @@ void Desk::takeIn(const Wrote &wrote, const QString &sentence, bool isBack)
         m_order.push_back(Step::Shop);
     const QString planned = m_planning.takeWritten();
     const QString other = isBack || planned.isEmpty() ? otherThanOnDesk() : planned;
-    if (!other.isEmpty()) {
+    if (!other.isEmpty())
         openBuild(other);
-    } else if (m_build.isOpen()) {
-        const auto shown = m_build.workAnew(m_shop.workOut);
+    else if (m_build.isOpen())
+        return workAnew(sentence, isBack);
+    m_build.tell(sentence);
+}
+
+/// The build on the desk in the shop as it is now.
+void Desk::workAnew(const QString &sentence, bool isBack)
+{
+    m_build.workAnew(m_shop.workOut, [this, sentence, isBack](const Result<void> &shown) {
         if (!shown && isBack && m_build.plan().id.empty()) // Its template was taken back.
             openBuild(m_builds.cell(0, QStringLiteral("key")).toString());
         else if (!shown)
             return refuse(shown.error());
-    }
-    m_build.tell(sentence);
+        m_build.tell(sentence);
+    });
 }
 
 QString Desk::otherThanOnDesk()
@@ -42,7 +59,7 @@ QString Desk::otherThanOnDesk()
                                       [&id](const BuildPlan &one) { return one.id == id; });
     if (planned == m_shop.builds.end())
         return m_builds.cell(0, QStringLiteral("key")).toString();
-    return *planned != m_before ? said(id) : QString();
+    return *planned != m_kept.before ? said(id) : QString();
 }
 
 void Desk::watch()
@@ -53,7 +70,7 @@ void Desk::watch()
 
 bool Desk::isWriting() const
 {
-    return m_pen.isBusy() || m_isToKeep;
+    return m_pen.isBusy() || m_kept.isWaiting || m_kept.errand.isUnderWay();
 }
 
 /// Away from the window. What was written here meanwhile may not be in what was read, so that it is
@@ -72,21 +89,36 @@ void Desk::readAgain()
                     return; // Another shop was opened meanwhile.
                 if (isWriting() || written != m_written)
                     m_readSoon.start();
-                else if (*read && !m_shop.state.empty() && (*read)->state == m_shop.state)
-                    return; // It was written from here, and stands on the desk already.
-                else if (*read)
-                    takeInOthers(std::move(**read));
                 else
-                    refuse(read->error());
+                    takeRead(std::move(*read));
             };
         });
+}
+
+void Desk::takeRead(Result<ShopOnDesk> read)
+{
+    if (!read) {
+        refuse(read.error());
+        if (!m_kept.whyNot.isEmpty())
+            QTimer::singleShot(TryAgainMs, this, &Desk::readAgain);
+        return;
+    }
+    // Where the state is that of the desk it was written from here, and stands there already.
+    if (m_shop.state.empty() || read->state != m_shop.state)
+        takeInOthers(std::move(*read));
+    // Where another seat has changed the plan it is on the desk as it is now, and nothing to keep.
+    if (m_kept.whyNot.isEmpty() || m_kept.isWaiting || !m_build.isOpen() ||
+        m_build.plan().id.empty())
+        return;
+    m_kept.isWaiting = true;
+    keepAside();
 }
 
 /// A plan that another seat has changed is put on the desk as it is now; otherwise the build stays
 /// there, with what can be taken back and what could not be kept.
 void Desk::takeInOthers(ShopOnDesk shop)
 {
-    const QString notKept = m_notKept;
+    const QString notKept = m_kept.whyNot;
     const QString id = said(m_build.plan().id);
     become(std::move(shop));
     if (!m_build.isOpen())
@@ -97,8 +129,10 @@ void Desk::takeInOthers(ShopOnDesk shop)
                                            : tr("%1 was taken out at another seat.").arg(id);
         return m_build.tell(notKept.isEmpty() ? others : notKept);
     }
-    if (const auto shown = m_build.workAnew(m_shop.workOut); !shown)
-        refuse(shown.error());
+    m_build.workAnew(m_shop.workOut, [this](const Result<void> &shown) {
+        if (!shown)
+            refuse(shown.error());
+    });
 }
 
 } // namespace flarestock

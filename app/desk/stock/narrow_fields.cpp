@@ -2,6 +2,7 @@
 
 #include "app/desk/stock/narrow_fields.h"
 
+#include "app/desk/language/sentences.h"
 #include "app/desk/words/condition_words.h"
 #include "app/desk/words/spoken.h"
 
@@ -45,7 +46,7 @@ std::vector<Choice> listed(std::vector<std::string> all, const QString &form)
     std::sort(all.begin(), all.end(), isBefore);
     std::vector<Choice> choices{{{}, NarrowWords::tr("any")}};
     for (const std::string &one : all)
-        choices.emplace_back(one, form.arg(localised(said(one))));
+        choices.emplace_back(one, form.arg(localised(inWords(one))));
     return choices;
 }
 

@@ -3,6 +3,7 @@
 #include "app/desk/stock/stock_book.h"
 
 #include "app/buyer/on_its_way.h"
+#include "app/desk/shop/aside.h"
 #include "app/desk/stock/found_by.h"
 #include "app/stockroom/filling_up.h"
 
@@ -185,7 +186,7 @@ std::shared_ptr<const StockBook> StockBook::of(const std::shared_ptr<const Works
     for (const OnOrder &coming : onItsWay(*workshop))
         writing.await(coming);
     writing.close();
-    return book;
+    return goesAside<StockBook>(std::move(book));
 }
 
 const StockEntry *StockBook::find(const std::string &number) const

@@ -35,7 +35,8 @@ void readFitted(const SheetRow &row, PartSpending &spending)
                           {std::string(item.text) + " is no number of a car",
                            "Write for example 2 x car-1."},
                           item.within);
-            count = whole.value_or(1);
+            else
+                count = *whole;
             car = trimmed(car.substr(times + 3));
         }
         spending.fitted[std::string(car)] += count;

@@ -34,6 +34,13 @@ FocusScope {
                 list.currentIndex = 0;
         }
     }
+    Connections {
+        target: root.box
+
+        function onTicked(row: int) {
+            list.currentIndex = row;
+        }
+    }
     ListView {
         id: list
 

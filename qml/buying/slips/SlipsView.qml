@@ -127,6 +127,7 @@ FocusScope {
             }
             Words {
                 objectName: "slipsNothing"
+                parent: scroll // Not of what scrolls, which is empty then.
                 anchors.centerIn: parent
                 width: Math.min(scroll.width - 48, 460)
                 visible: text !== ""

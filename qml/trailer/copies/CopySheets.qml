@@ -3,7 +3,6 @@
 // The sheets about copies that go along: taking one, looking at one that came back, giving one up.
 
 import QtQuick
-import QtQuick.Dialogs
 import Flarestock.Desk
 import Flarestock.Screens
 
@@ -72,15 +71,16 @@ Item {
             giveUpSheet.close();
         }
     }
-    FileDialog {
+    FileToWrite {
         id: saveDialog
 
         title: qsTr("Where the copy goes")
-        fileMode: FileDialog.SaveFile
+        acceptLabel: qsTr("Put it there")
+        defaultSuffix: "flarestock"
         nameFilters: [qsTr("Shop files (*.flarestock)")]
         onAccepted: takeSheet.setFile(root.copies.pathOf(selectedFile))
     }
-    FileDialog {
+    FileToRead {
         id: openDialog
 
         title: qsTr("The copy that came back")

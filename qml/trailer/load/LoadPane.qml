@@ -6,7 +6,6 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
-import QtQuick.Dialogs
 import QtQuick.Layouts
 import Flarestock.Desk
 import Flarestock.Screens
@@ -25,12 +24,10 @@ FocusScope {
         list.forceActiveFocus(Qt.OtherFocusReason);
     }
 
-    FileDialog {
+    FileToWrite {
         id: paperFile
 
-        fileMode: FileDialog.SaveFile
-        defaultSuffix: "pdf"
-        nameFilters: ["*.pdf", "*.xlsx", "*.csv"]
+        nameFilters: ["PDF (*.pdf)", "XLSX (*.xlsx)", "CSV (*.csv)"]
         onAccepted: root.load.writeTo(selectedFile)
     }
     ColumnLayout {
@@ -137,8 +134,7 @@ FocusScope {
                 framed: false
                 Accessible.name: qsTr("write this list to a file")
                 onClicked: {
-                    paperFile.currentFile = paperFile.currentFolder + "/" + root.load.fileName();
-                    paperFile.open();
+                    paperFile.ask(root.load.fileName());
                 }
             }
         }

@@ -209,7 +209,10 @@ int BoxPage::scan(const QString &code)
             wanted = line.part;
     const auto row = m_ticks.scanned(wanted);
     showTicks();
-    return row ? static_cast<int>(*row) : -1;
+    if (!row)
+        return -1;
+    Q_EMIT ticked(static_cast<int>(*row));
+    return static_cast<int>(*row);
 }
 
 void BoxPage::beginTrouble(int row)

@@ -66,7 +66,8 @@ public:
 
 Q_SIGNALS:
     void changed();
-    void noted(); ///< What is wrong with a line was filled in.
+    void ticked(int row); ///< By a scan: the line that the code belongs to is in hand now.
+    void noted();         ///< What is wrong with a line was filled in.
 
 private:
     void showTicks();

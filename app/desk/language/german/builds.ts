@@ -2297,6 +2297,10 @@
         <source>  ·  %1 without a price, not in the total</source>
         <translation>  ·  %1 ohne Preis, nicht in der Summe</translation>
     </message>
+    <message>
+        <source>Being worked out …</source>
+        <translation>Wird durchgerechnet …</translation>
+    </message>
 </context>
 <context>
     <name>flarestock::BuildPapers</name>

@@ -208,6 +208,20 @@
     </message>
 </context>
 <context>
+    <name>FileToRead</name>
+    <message>
+        <source>Read it</source>
+        <translation>Einlesen</translation>
+    </message>
+</context>
+<context>
+    <name>FileToWrite</name>
+    <message>
+        <source>Write it</source>
+        <translation>Schreiben</translation>
+    </message>
+</context>
+<context>
     <name>Find</name>
     <message>
         <source>order</source>
@@ -408,6 +422,10 @@
         <source>%1 — Flarestock</source>
         <translation>%1 — Flarestock</translation>
     </message>
+    <message>
+        <source>Opening %1 …</source>
+        <translation>%1 wird geöffnet …</translation>
+    </message>
 </context>
 <context>
     <name>NameSheet</name>
@@ -573,6 +591,10 @@
     <message>
         <source>All files (*)</source>
         <translation>Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Open it</source>
+        <translation>Öffnen</translation>
     </message>
 </context>
 <context>

@@ -725,8 +725,8 @@
         <translation>%1 vor %2, %3</translation>
     </message>
     <message>
-        <source>stopped at %1: good until %2</source>
-        <translation>Halt bei %1: gut bis %2</translation>
+        <source>past its day at %1: good until %2</source>
+        <translation>abgelaufen bei %1: gut bis %2</translation>
     </message>
     <message>
         <source>%1 before %2</source>

@@ -105,7 +105,7 @@
     </message>
     <message>
         <source>24 in + 2 x 2 ft 4 in; none: the build&apos;s</source>
-        <translation>24 in + 2 x 2 ft 4 in; leer: die des Aufbaus</translation>
+        <translation>24 in + 2 x 2 ft 4 in; leer: alle</translation>
     </message>
     <message>
         <source>for which build</source>

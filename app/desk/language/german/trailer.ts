@@ -392,6 +392,10 @@
         <source>All files (*)</source>
         <translation>Alle Dateien (*)</translation>
     </message>
+    <message>
+        <source>Put it there</source>
+        <translation>Dorthin legen</translation>
+    </message>
 </context>
 <context>
     <name>DrawerFront</name>

@@ -2,6 +2,7 @@
 
 #include "app/desk/parts/card/card_book.h"
 
+#include "app/desk/shop/aside.h"
 #include "app/workshop/clock.h"
 #include "app/workshop/made_up.h"
 
@@ -10,8 +11,8 @@ namespace flarestock {
 std::shared_ptr<const CardBook> CardBook::of(const std::shared_ptr<const Workshop> &workshop)
 {
     const auto book = StockBook::of(workshop, dayOf(nowMilliseconds()));
-    return std::make_shared<const CardBook>(
-        CardBook{book, PortsOfShop(*book), NamedBy(workshop->catalogue)});
+    return goesAside(std::make_shared<const CardBook>(
+        CardBook{book, PortsOfShop(*book), NamedBy(workshop->catalogue)}));
 }
 
 } // namespace flarestock

@@ -2,6 +2,7 @@
 
 #include "app/desk/parts/editing/card_fields.h"
 
+#include "app/desk/language/sentences.h"
 #include "app/desk/words/spoken.h"
 #include "model/exact/case_fold.h"
 #include "model/exchange/catalogue/part_columns.h"
@@ -127,7 +128,7 @@ Row fieldRow(const std::string &heading, const CardFields &card)
     for (const std::string &word : words) {
         if (sameFolded(word, text))
             chosen = static_cast<int>(choices.size());
-        choices.append(word.empty() ? FieldWords::tr("not said") : said(word));
+        choices.append(word.empty() ? FieldWords::tr("not said") : inWords(word));
     }
     const auto wrong = card.wrong.find(heading);
     return {said(heading),

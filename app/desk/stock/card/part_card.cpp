@@ -48,8 +48,11 @@ public:
     }
     void addPromised()
     {
-        for (const auto &[key, claim] : m_shop.ledger.claims()) {
-            if (key.part != m_entry.number || claim.outstanding() <= 0 || m_entry.part == nullptr)
+        const Claims &claims = m_shop.ledger.claims();
+        for (auto at = claims.lower_bound({m_entry.number, {}});
+             at != claims.end() && at->first.part == m_entry.number; ++at) {
+            const auto &[key, claim] = *at;
+            if (claim.outstanding() <= 0 || m_entry.part == nullptr)
                 continue;
             const BuildPlan *plan = m_shop.build(key.build);
             add(CardWords::tr("promised"),

@@ -251,13 +251,13 @@ std::vector<CarriedPart> CarryDesk::found(const std::string &drawer) const
 void CarryDesk::keep(int drawer)
 {
     const SparePart *part = m_book ? m_book->find(m_selected.toStdString()) : nullptr;
-    const auto carried = part ? m_book->carried(*part) : std::nullopt;
+    const std::int64_t carried = part ? m_book->carried(*part).value_or(-1) : -1;
     const QString chosen = drawers().value(drawer);
-    if (!carried || chosen.isEmpty())
+    if (carried < 0 || chosen.isEmpty())
         return m_pen.refuse(chosen.isEmpty() ? tr("Choose the drawer that is to hold it.")
                                              : tr("Of this part nothing could be reckoned."));
-    write(tr("%1 is to hold %2 of %3.").arg(chosen).arg(*carried).arg(m_selected),
-          {{part->number, chosen.toStdString(), *carried}});
+    write(tr("%1 is to hold %2 of %3.").arg(chosen).arg(carried).arg(m_selected),
+          {{part->number, chosen.toStdString(), carried}});
 }
 
 void CarryDesk::keepAll(int drawer)

@@ -2,12 +2,12 @@
 
 #include "app/desk/trailer/copies/copies_desk.h"
 
+#include "app/desk/papers/persons_folder.h"
 #include "app/desk/trailer/copies/copy_words.h"
 #include "app/workshop/clock.h"
 #include "app/workshop/made_up.h"
 
 #include <QDir>
-#include <QStandardPaths>
 
 namespace flarestock {
 
@@ -90,7 +90,7 @@ QString CopiesDesk::awayWords() const
 
 QString CopiesDesk::suggested() const
 {
-    const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    const QString folder = personsFolder();
     const QString day = said(dayOf(nowMilliseconds()));
     return QDir(folder).filePath(
         QString(tr("trailer") + u'-' + day + QStringLiteral(".flarestock")));

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 
-#include "app/desk/shop/at_server.h"
+#include "app/desk/coming/at_server.h"
 
 #include "app/desk/words/spoken.h"
 #include "model/storage/server/server_address.h"

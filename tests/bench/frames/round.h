@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: MIT
+//
+// A round: keys that belong together, pressed one after the other, each once all that the one
+// before it set going is done.
+
+#pragma once
+
+#include "watched_application.h"
+
+namespace flarestock {
+
+/// What a round was like. Milliseconds.
+struct RoundSaid {
+    QString name;
+    std::vector<Held> events;
+    std::vector<double> toFrame; ///< From a key to the end of the first frame after it.
+};
+
+class Round {
+public:
+    using Act = std::function<void()>;
+    using Asked = std::function<bool()>;
+
+    /// `isBusy`: something that a key set going is not done yet.
+    Round(WatchedApplication &application, QString name, Asked isBusy);
+    /// One key, and everything that comes of it. Whether that ended within two minutes.
+    bool press(const char *what, const Act &act);
+    [[nodiscard]] RoundSaid said() { return std::move(m_said); }
+
+private:
+    void turn(); ///< Handles what has come.
+
+    WatchedApplication &m_application;
+    Asked m_isBusy;
+    RoundSaid m_said;
+};
+
+/// Prints them as a table with the longest piece of work of each, and that of all. `limit`: of the
+/// window's thread, milliseconds of processor. Whether none is above it.
+[[nodiscard]] bool printRounds(const std::vector<RoundSaid> &rounds, double limit);
+
+} // namespace flarestock
