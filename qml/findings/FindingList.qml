@@ -62,8 +62,7 @@ FocusScope {
             Layout.fillHeight: true
             ScrollBar.vertical: SlimScrollBar {}
             // What is gone leaves the one in hand where it can be seen.
-            onCountChanged: Qt.callLater(list.positionViewAtIndex, Math.max(0, list.currentIndex),
-                                         ListView.Contain)
+            onCountChanged: positionViewAtIndex(Math.max(0, currentIndex), ListView.Contain)
             Keys.onReturnPressed: root.shown(root.findings.cell(currentIndex, "where"))
             delegate: FindingSlip {
                 required property string where

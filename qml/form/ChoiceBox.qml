@@ -14,7 +14,7 @@ ComboBox {
 
     required property string name
 
-    implicitHeight: Math.max(Theme.target, shown.implicitHeight + 8)
+    implicitHeight: Math.max(Theme.target, implicitContentHeight + 8)
     font.family: Theme.family
     font.pixelSize: Theme.text
     Accessible.name: name
@@ -26,8 +26,6 @@ ComboBox {
         border.width: root.activeFocus ? Theme.ring : 1
     }
     contentItem: Words {
-        id: shown
-
         leftPadding: 10
         rightPadding: 26
         text: root.displayText
@@ -47,15 +45,13 @@ ComboBox {
         required property int index
 
         width: root.width
-        height: Math.max(Theme.target, said.implicitHeight + 12)
+        height: Math.max(Theme.target, implicitContentHeight + 12)
         highlighted: root.highlightedIndex === index
         Accessible.name: modelData
         background: Rectangle {
             color: line.highlighted ? Theme.accentFill : Theme.surface
         }
         contentItem: Words {
-            id: said
-
             text: line.modelData
             strong: line.index === root.currentIndex
             verticalAlignment: Text.AlignVCenter

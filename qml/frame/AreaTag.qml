@@ -13,7 +13,7 @@ AbstractButton {
     required property int number
     required property bool current
 
-    implicitWidth: 26 + measure.width + 32 // Name and number, also while it is the one that shows.
+    implicitWidth: 26 + measure.width + 20 // Name and number, also while it is the one that shows.
     implicitHeight: 50
     focusPolicy: Qt.StrongFocus
     Accessible.role: Accessible.PageTab
@@ -47,7 +47,7 @@ AbstractButton {
         Words {
             anchors.verticalCenter: parent.verticalCenter
             anchors.right: parent.right
-            anchors.rightMargin: 14
+            anchors.rightMargin: root.current ? 2 : 12
             text: root.number
             small: true
             quiet: true

@@ -28,6 +28,8 @@ Rectangle {
         Words {
             objectName: "lastStep"
             text: root.sentence
+            wrapMode: Text.Wrap
+            maximumLineCount: 2
             elide: Text.ElideRight
             Accessible.role: Accessible.StaticText
             Accessible.name: text

@@ -70,12 +70,13 @@ bool leads(const QString &button, const QString &room)
         QStringLiteral("lookButton"),     QStringLiteral("unitsButton"),
         QStringLiteral("clearNarrowing"), QStringLiteral("belowKept"),
         QStringLiteral("tickAll"),        QStringLiteral("letGo"),
+        QStringLiteral("buildsByDate"),   QStringLiteral("leaveAbreast"),
     };
-    static const QStringList beginnings = {QStringLiteral("area-"), QStringLiteral("page-"),
-                                           QStringLiteral("sort-"), QStringLiteral("aim-"),
-                                           QStringLiteral("tab-"),  QStringLiteral("fold"),
-                                           QStringLiteral("workI"), QStringLiteral("workO"),
-                                           QStringLiteral("workC"), QStringLiteral("workD")};
+    static const QStringList beginnings = {
+        QStringLiteral("area-"), QStringLiteral("page-"),  QStringLiteral("sort-"),
+        QStringLiteral("aim-"),  QStringLiteral("tab-"),   QStringLiteral("fold"),
+        QStringLiteral("workI"), QStringLiteral("workO"),  QStringLiteral("workC"),
+        QStringLiteral("workD"), QStringLiteral("picture")};
     static const QStringList everywhere = {QStringLiteral("otherShop"), QStringLiteral("who")};
     if (button.isEmpty() || stays.contains(button))
         return false;
@@ -208,8 +209,8 @@ void EveryScreenIsWhole::go(const Room &room)
     putAway();
     key(room.area, Qt::AltModifier);
     settle();
-    if (seen(*m_window, "clearNarrowing") != nullptr)
-        press(QStringLiteral("clearNarrowing"));
+    for (const char *first : {"leaveAbreast", "clearNarrowing"})
+        press(QString::fromLatin1(first)); // Where it is there.
     for (const char *name : room.presses)
         press(QString::fromLatin1(name));
     if (*room.found == 0)
@@ -238,8 +239,9 @@ void EveryScreenIsWhole::look(const QString &name)
     if (isFileDialog())
         return;
     WordsSeen words;
-    words.look(*m_window, {"billList", "findingList", "lineMap", "stockLine", "lackingLine",
-                           "dayColumn", "cardTab", "paragraph", "foundLine"});
+    words.look(*m_window,
+               {"billList", "findingList", "lineMap", "stockLine", "lackingLine", "dayColumn",
+                "abreastLine", "abreastHead", "cardTab", "paragraph", "foundLine"});
     if (const QString cut = words.cut(0); !cut.isEmpty())
         m_wrong.append(QStringLiteral("%1: cut short: %2").arg(name, cut));
     if (const QString nameless = namelessControls(*m_window, 10); !nameless.isEmpty())

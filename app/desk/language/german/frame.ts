@@ -842,7 +842,7 @@
     </message>
     <message>
         <source>kept in the file, %1</source>
-        <translation>in der Datei gespeichert, %1</translation>
+        <translation>gespeichert, %1</translation>
     </message>
     <message>
         <source>This build was changed at another seat.</source>
