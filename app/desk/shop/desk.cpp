@@ -256,4 +256,15 @@ void Desk::takeBack()
     m_build.takeBack();
 }
 
+void Desk::sayAgain()
+{
+    if (!m_hasShop)
+        return;
+    tellAreas(true);
+    m_builds.become(buildRows(m_shop));
+    m_build.sayAgain();
+    m_backups.setShop(m_shop.backups);
+    say(tr("nothing unsaved"));
+}
+
 } // namespace flarestock

@@ -22,7 +22,7 @@ ChangedPlan Desk::takeToKeep()
 {
     m_kept.soon.stop();
     m_kept.isWaiting = false;
-    const ChangedPlan changed{m_build.plan(), m_kept.before};
+    ChangedPlan changed{m_build.plan(), m_kept.before};
     for (BuildPlan &plan : m_shop.builds) {
         if (plan.id == changed.plan.id)
             plan = changed.plan;

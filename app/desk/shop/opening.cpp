@@ -88,17 +88,6 @@ void Desk::showOpened(const ShopOnDesk &shop, const QString &says)
         m_build.tell(says);
 }
 
-void Desk::sayAgain()
-{
-    if (!m_hasShop)
-        return;
-    tellAreas(true);
-    m_builds.become(buildRows(m_shop));
-    m_build.sayAgain();
-    m_backups.setShop(m_shop.backups);
-    say(tr("nothing unsaved"));
-}
-
 bool Desk::isLoading() const
 {
     const auto isRead = [](const auto &area) { return !area.isLooking() || !area.isLoading(); };
