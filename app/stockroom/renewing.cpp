@@ -42,18 +42,18 @@ const Part *asBuilt(const Part *planned, const BuildPlan &plan, const Workshop &
     return part;
 }
 
-bool hasAnything(const BuildPlan &plan, const Ledger &ledger)
+bool hasAnything(const BuildPlan &plan, const Workshop &workshop)
 {
-    return std::any_of(ledger.claims().begin(), ledger.claims().end(), [&](const auto &one) {
-        return one.first.build == plan.id && one.second.issued > 0;
-    });
+    const auto claims = workshop.claimsOf(plan.id);
+    return std::any_of(claims.begin(), claims.end(),
+                       [](const auto *one) { return one->second.issued > 0; });
 }
 
 /// What of the joint seals once.
 Result<std::vector<Renewed>> spentIn(const PlacedJoint &joint, const BuildPlan &plan,
                                      const Workshop &workshop)
 {
-    if (!hasAnything(plan, workshop.ledger))
+    if (!hasAnything(plan, workshop))
         return problem(plan.id, "has got nothing yet, so that none of its joints is closed",
                        "Issue its parts first: flarestock issue " + plan.id + ".");
     std::vector<Renewed> pieces;

@@ -73,7 +73,7 @@ Item {
             inSheet.close();
         }
     }
-    FileDialog {
+    FileToRead {
         id: backupDialog
 
         title: qsTr("Choose the backup")
@@ -83,14 +83,14 @@ Item {
     FolderDialog {
         id: sourceDialog
 
+        currentFolder: PersonsFolder.url
         title: qsTr("Choose the folder of texts")
         onAccepted: madeSheet.setSource(root.keeping.pathOf(selectedFolder))
     }
-    FileDialog {
+    FileToWrite {
         id: fileDialog
 
         title: qsTr("Where the new shop goes")
-        fileMode: FileDialog.SaveFile
         defaultSuffix: "flarestock"
         nameFilters: [qsTr("Shop files (*.flarestock)")]
         onAccepted: madeSheet.setFile(root.keeping.pathOf(selectedFile))
@@ -98,12 +98,14 @@ Item {
     FolderDialog {
         id: outDialog
 
+        currentFolder: PersonsFolder.url
         title: qsTr("Choose a new or empty folder")
         onAccepted: outSheet.setFolder(root.keeping.pathOf(selectedFolder))
     }
     FolderDialog {
         id: inDialog
 
+        currentFolder: PersonsFolder.url
         title: qsTr("Choose the folder with the edited texts")
         onAccepted: inSheet.setFolder(root.keeping.pathOf(selectedFolder))
     }

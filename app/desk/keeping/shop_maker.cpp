@@ -3,13 +3,14 @@
 #include "app/desk/keeping/shop_maker.h"
 
 #include "app/desk/keeping/paths.h"
+#include "app/desk/papers/persons_folder.h"
 #include "app/desk/words/spoken.h"
 #include "app/workshop/clock.h"
 #include "app/workshop/whole/beginning.h"
 #include "model/storage/upkeep/kept_backups.h"
 
 #include <QDir>
-#include <QStandardPaths>
+#include <QFile>
 
 namespace flarestock {
 
@@ -30,7 +31,7 @@ Result<void> madeShop(bool ofBackup, const std::string &source, const std::strin
 
 QString ShopMaker::suggested() const
 {
-    const QDir folder(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
+    const QDir folder(personsFolder());
     QString file = folder.filePath(tr("shop.flarestock"));
     for (int number = 2; QFile::exists(file); ++number)
         file = folder.filePath(tr("shop-%1.flarestock").arg(number));

@@ -42,10 +42,11 @@ Result<TextFiles> withPlan(const TextFiles &newest, const BuildPlan &plan, PlanF
 }
 
 /// Whether anything was promised or issued to it, and did not come back.
-bool hasPieces(const Ledger &ledger, const std::string &build)
+bool hasPieces(const Workshop &workshop, const std::string &build)
 {
-    return std::any_of(ledger.claims().begin(), ledger.claims().end(), [&build](const auto &one) {
-        return one.first.build == build && (one.second.promised > 0 || one.second.issued > 0);
+    const auto claims = workshop.claimsOf(build);
+    return std::any_of(claims.begin(), claims.end(), [](const auto *one) {
+        return one->second.promised > 0 || one->second.issued > 0;
     });
 }
 
@@ -111,7 +112,7 @@ QString PlanForm::whyNot(const QString &deed) const
     const bool wantsBuild = deedOf(deed) != Deed::Plan;
     if (wantsBuild && isTriedOut())
         return tr("This is a template that is tried out; plan it as a build first.");
-    if (deedOf(deed) == Deed::GiveUp && hasPieces(m_workshop->ledger, m_build.plan().id))
+    if (deedOf(deed) == Deed::GiveUp && hasPieces(*m_workshop, m_build.plan().id))
         return tr("%1 has pieces, promised or in the car. Let go of them and give them back first.")
             .arg(m_build.title());
     return {};
@@ -201,7 +202,7 @@ Result<BuildPlan> PlanForm::filled(const QVariantMap &values) const
     plan.by = *day;
     if (m_deed == Deed::Plan)
         plan.id = idOf(plan.title, m_workshop->builds);
-    if (plan.car != m_build.plan().car && hasPieces(m_workshop->ledger, plan.id))
+    if (plan.car != m_build.plan().car && hasPieces(*m_workshop, plan.id))
         return problem(plan.title, "has pieces of its car already",
                        "Give them back before it goes into another car.");
     return plan;
