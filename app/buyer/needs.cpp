@@ -3,6 +3,7 @@
 #include "app/buyer/needs.h"
 
 #include "app/buyer/by_date/other_ways.h"
+#include "app/buyer/by_date/taken_in_order.h"
 #include "app/buyer/coming_in_time.h"
 #include "app/buyer/due_work.h"
 #include "app/buyer/might_cover.h"
@@ -52,14 +53,16 @@ public:
     {
         std::erase_if(m_builds,
                       [this](const BuildPlan &plan) { return !isAskedFor(plan.by, m_asked); });
-        auto by = jointsByDate(m_workshop, m_bars, m_builds);
-        if (!by)
-            return tl::unexpected(by.error());
-        m_needs.lines = by->taking->lines();
-        m_needs.together = std::move(by->together);
+        auto taken = TakenInOrder::of(m_workshop, m_bars, m_builds, m_asked.known);
+        if (!taken)
+            return tl::unexpected(taken.error());
+        m_needs.taken = *taken;
+        const TakingByDate &taking = *m_needs.taken->by.taking;
+        m_needs.lines = m_needs.taken->lines(m_builds);
+        m_needs.together = m_needs.taken->by.together;
         if (m_asked.otherWays)
-            m_needs.together.otherWays = otherWays(m_workshop, *by->taking, m_asked.builds);
-        Shelf left = by->taking->ledger().shelf(m_workshop.catalogue, {{}, nullptr, &m_bars});
+            m_needs.together.otherWays = otherWays(m_workshop, taking, m_asked.builds);
+        Shelf left = taking.ledger().shelf(m_workshop.catalogue, {{}, nullptr, &m_bars});
         addDueWork();
         takeForWork(m_needs.lines, left);
         addPlaces(left);

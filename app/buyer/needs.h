@@ -17,6 +17,8 @@
 #include "model/joints/sharing/way_order.h"
 #include "model/netting/shortage.h"
 
+#include <memory>
+
 namespace flarestock {
 
 /// On its way to the shop.
@@ -27,6 +29,9 @@ struct OnOrder {
         day; ///< When it is to be here; empty: nobody has said, and so it is not counted on.
     std::string order; ///< Its number; of what a supplier has promised to make good, the claim's.
 };
+
+/// Who takes which pieces where the builds stand in one order: app/buyer/by_date/taken_in_order.h.
+struct TakenInOrder;
 
 /// Builds by another day than they have in the shop, by their ids.
 using MovedBuilds = std::map<std::string, std::string, std::less<>>;
@@ -40,6 +45,9 @@ struct NeedsAsked {
     bool otherWays =
         false; ///< Also where the bills of the builds have other ways: it takes longer.
     std::vector<DueLine> due = {}; ///< What is to be done to the cars: dueList().
+    /// Worked out before, of the same workshop: where the builds stand in one of these orders by
+    /// their days, nothing is searched anew.
+    std::vector<std::shared_ptr<const TakenInOrder>> known = {};
 };
 
 /// One part for one build, one work on a car, or one place.
@@ -99,6 +107,7 @@ struct ShopNeeds {
     std::vector<LevelSeen> levels;  ///< Low or out, of what nobody counts.
     std::vector<std::string> notes; ///< What may cover something of it and is not counted on.
     NeedsTogether together;
+    std::shared_ptr<const TakenInOrder> taken; ///< What it was worked out from.
 };
 
 /// The builds that are not done, by their days, or those that they are moved to; those without a

@@ -52,6 +52,9 @@ FocusScope {
         function onRowsRemoved() {
             soon.restart();
         }
+        function onDataChanged() {
+            soon.restart();
+        }
         function onModelReset() {
             soon.restart();
         }

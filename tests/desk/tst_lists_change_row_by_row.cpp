@@ -37,6 +37,8 @@ class ListsChangeRowByRow : public QObject {
 private Q_SLOTS:
     void endAtTheNewRowsWhateverTheyWere();
     void sayWhatChangedAndNothingElse();
+    void sayWhichCellsChanged();
+    void showOthersInTheLinesThatAreThere();
     void resetWhereAlmostAllIsNew();
     void answerNothingBeyondTheirEnd();
 };
@@ -59,7 +61,10 @@ void ListsChangeRowByRow::endAtTheNewRowsWhateverTheyWere()
                 wanted.push_back(row(QString::number(key), static_cast<int>(random() % 2)));
         }
         std::shuffle(wanted.begin(), wanted.end(), random);
-        rows.become(wanted);
+        if (random() % 4 == 0)
+            rows.showOther(wanted);
+        else
+            rows.become(wanted);
         QVERIFY(shown(rows) == wanted);
         ++changes;
     }
@@ -84,6 +89,39 @@ void ListsChangeRowByRow::sayWhatChangedAndNothingElse()
     rows.become(
         {row(QStringLiteral("a"), 1), row(QStringLiteral("b"), 3), row(QStringLiteral("c"), 4)});
     QCOMPARE(changed.count() + inserted.count() + removed.count() + reset.count(), 2);
+}
+
+void ListsChangeRowByRow::sayWhichCellsChanged()
+{
+    Rows rows({QStringLiteral("value"), QStringLiteral("weight")});
+    rows.become({{QStringLiteral("a"), {1, 2}}});
+    QSignalSpy changed(&rows, &Rows::dataChanged);
+    rows.become({{QStringLiteral("a"), {1, 3}}});
+    rows.showOther({{QStringLiteral("b"), {4, 3}}});
+    QCOMPARE(changed.count(), 2);
+    const int key = rows.roleNames().key("key");
+    const int value = rows.roleNames().key("value");
+    const int weight = rows.roleNames().key("weight");
+    QCOMPARE(changed.at(0).at(2).value<QList<int>>(), QList<int>{weight});
+    QCOMPARE(changed.at(1).at(2).value<QList<int>>(), (QList<int>{key, value}));
+}
+
+/// Of three lines two stay, whatever their keys were, and the third goes.
+void ListsChangeRowByRow::showOthersInTheLinesThatAreThere()
+{
+    Rows rows({QStringLiteral("value")});
+    rows.become(
+        {row(QStringLiteral("a"), 1), row(QStringLiteral("b"), 2), row(QStringLiteral("c"), 3)});
+    QSignalSpy inserted(&rows, &Rows::rowsInserted);
+    QSignalSpy removed(&rows, &Rows::rowsRemoved);
+    QSignalSpy moved(&rows, &Rows::rowsMoved);
+    rows.showOther({row(QStringLiteral("c"), 3), row(QStringLiteral("x"), 2)});
+    QCOMPARE(inserted.count() + moved.count(), 0);
+    QCOMPARE(removed.count(), 1);
+    QCOMPARE(removed.first().at(1).toInt(), 2);
+    QCOMPARE(rows.rowOf(QStringLiteral("c")), 0);
+    rows.showOther({});
+    QCOMPARE(rows.count(), 0);
 }
 
 void ListsChangeRowByRow::resetWhereAlmostAllIsNew()

@@ -79,6 +79,7 @@ void OneChangeRedrawsAll::everyListKeepsTheRulesOfAModel()
     }
     QCOMPARE(spots, 6 + 13 + 6); // Stations, joints and runs of the bench build.
     m_desk->map()->setWidth(540);
+    QCoreApplication::processEvents(); // It is laid out once width and room have come.
     m_desk->takeBack();
     m_desk->close();
     for (Rows *rows : {m_desk->answers(), m_desk->bill(), m_desk->findings()})

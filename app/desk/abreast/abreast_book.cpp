@@ -26,6 +26,7 @@ std::shared_ptr<const AbreastBook> AbreastBook::of(const std::shared_ptr<const W
     NeedsAsked wanted{asked.today};
     wanted.moved = asked.moved;
     wanted.due = asked.cars->lines;
+    wanted.known = asked.known;
     auto needs = needsOf(*workshop, wanted);
     if (needs)
         book->needs = std::move(*needs);

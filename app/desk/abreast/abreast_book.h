@@ -29,6 +29,7 @@ struct AbreastBook {
         std::shared_ptr<const DueInShop> cars;
         std::string today;
         MovedBuilds moved = {};
+        std::vector<std::shared_ptr<const TakenInOrder>> known = {}; ///< As needsOf() takes it.
     };
     [[nodiscard]] static std::shared_ptr<const AbreastBook>
     of(const std::shared_ptr<const Workshop> &workshop, const Asked &asked);

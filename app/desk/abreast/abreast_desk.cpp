@@ -25,6 +25,7 @@ void AbreastDesk::setShop(const ShopOnDesk &shop, bool isOther)
     m_read = shop.read;
     m_cars = nullptr;
     m_before = nullptr;
+    m_known.clear();
     m_isStale = true;
     if (isOther) {
         m_now = nullptr;
@@ -79,6 +80,7 @@ void AbreastDesk::make()
     const auto made = std::make_shared<Made>();
     made->cars = m_cars;
     made->before = m_before;
+    made->known = m_known;
     m_making.run([this, made, workshop = m_workshop, read = m_read, moved = m_moved,
                   units = m_units]() -> Errand::Back {
         const std::string today = dayOf(nowMilliseconds());
@@ -86,8 +88,11 @@ void AbreastDesk::make()
             made->readCars(*workshop, read, today);
         if (!made->before)
             made->before = AbreastBook::of(workshop, {made->cars, today, {}});
-        made->now =
-            moved.empty() ? made->before : AbreastBook::of(workshop, {made->cars, today, moved});
+        made->keep(made->before->needs.taken);
+        made->now = moved.empty()
+                        ? made->before
+                        : AbreastBook::of(workshop, {made->cars, today, moved, made->known});
+        made->keep(made->now->needs.taken);
         made->tell(units);
         return [this, made] {
             if (made->before->workshop == m_workshop)
@@ -108,6 +113,15 @@ void AbreastDesk::Made::readCars(const Workshop &workshop, const ReadShop &read,
     cars = std::make_shared<const DueInShop>(due ? std::move(*due) : DueInShop());
 }
 
+void AbreastDesk::Made::keep(const std::shared_ptr<const TakenInOrder> &taken)
+{
+    if (!taken || std::find(known.begin(), known.end(), taken) != known.end())
+        return;
+    if (known.size() == KnownMost)
+        known.erase(known.begin() + 1); // The first is of the days as they stand.
+    known.push_back(taken);
+}
+
 void AbreastDesk::Made::tell(Units units)
 {
     const Abreast abreast{*now, *before, units};
@@ -123,6 +137,7 @@ void AbreastDesk::take(const std::shared_ptr<Made> &made)
 {
     m_cars = made->cars;
     m_before = made->before;
+    m_known = made->known;
     m_now = made->now;
     m_all = std::move(made->lines);
     m_outcome = made->outcome;

@@ -99,6 +99,7 @@ Q_SIGNALS:
     void begun();
 
 private:
+    static constexpr std::size_t KnownMost = 8; ///< Orders of the builds that are kept in mind.
     struct Made {
         std::shared_ptr<const DueInShop> cars;
         std::shared_ptr<const AbreastBook> before;
@@ -107,7 +108,9 @@ private:
         std::vector<Row> lines;
         QString outcome;
         QString problem;
+        std::vector<std::shared_ptr<const TakenInOrder>> known;
 
+        void keep(const std::shared_ptr<const TakenInOrder> &taken);
         void readCars(const Workshop &workshop, const ReadShop &read, const std::string &today);
         void tell(Units units);
     };
@@ -125,6 +128,7 @@ private:
     std::shared_ptr<const DueInShop> m_cars; ///< Of the workshop; nullptr: not read yet.
     std::shared_ptr<const AbreastBook> m_before;
     std::shared_ptr<const AbreastBook> m_now;
+    std::vector<std::shared_ptr<const TakenInOrder>> m_known; ///< Of the shop as it is now.
     bool m_isLooking = false;
     bool m_isStale = true;
     Units m_units = Units::Metric;

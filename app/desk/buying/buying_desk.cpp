@@ -94,7 +94,7 @@ void BuyingDesk::make()
         });
         if (!done)
             made->book = BuyersBook::none(workshop, done.error());
-        made->lacking = lackingRows(*made->book, units);
+        made->lacking = {lackingRows(*made->book, units), DayStrip(*made->book, units)};
         made->orders = orderListRows(*workshop, today);
         made->claims = claimListRows(*workshop, today, units);
         return [this, made] {

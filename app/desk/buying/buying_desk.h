@@ -78,7 +78,7 @@ Q_SIGNALS:
 private:
     struct Made {
         std::shared_ptr<const BuyersBook> book;
-        std::vector<Row> lacking;
+        LackingPage::Made lacking;
         std::vector<Row> orders;
         std::vector<Row> claims;
     };

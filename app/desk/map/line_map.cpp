@@ -37,6 +37,8 @@ LineMap::LineMap(QObject *parent)
     : QObject(parent), m_plates(plateCells()), m_marks(markCells()), m_runs(runCells()),
       m_bands(bandCells())
 {
+    m_soon.setSingleShot(true);
+    connect(&m_soon, &QTimer::timeout, this, &LineMap::layOut);
 }
 
 void LineMap::setWidth(double width)
@@ -44,7 +46,7 @@ void LineMap::setWidth(double width)
     if (std::abs(width - m_width) < 0.5 || width < 1)
         return;
     m_width = width;
-    layOut();
+    m_soon.start();
 }
 
 void LineMap::setRoom(double room)
@@ -52,7 +54,7 @@ void LineMap::setRoom(double room)
     if (std::abs(room - m_room) < 0.5)
         return;
     m_room = room;
-    layOut();
+    m_soon.start();
 }
 
 void LineMap::show(const WorkedOut &worked)
@@ -78,6 +80,7 @@ void LineMap::setFound(std::set<QString> joints)
 
 void LineMap::layOut()
 {
+    m_soon.stop();
     if (m_worked.expansion == nullptr)
         return;
     const Expansion &expansion = *m_worked.expansion;

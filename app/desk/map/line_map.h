@@ -14,6 +14,7 @@
 #include "app/desk/words/units.h"
 
 #include <QObject>
+#include <QTimer>
 #include <QtQml/qqmlregistration.h>
 
 #include <set>
@@ -80,6 +81,7 @@ private:
     MapLayout m_layout;
     double m_width = 960;
     double m_room = 0;
+    QTimer m_soon; ///< Width and room come one after the other: it is laid out once for both.
     struct Spot {
         QString name;
         QRectF box;

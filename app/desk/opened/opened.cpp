@@ -2,13 +2,15 @@
 
 #include "app/desk/opened/opened.h"
 
+#include <utility>
+
 namespace flarestock {
 
 void Opened::show(const QString &spot, Detail detail)
 {
-    m_spot = spot;
-    m_pieces.become(std::move(detail.pieces));
-    m_ways.become(detail.ways);
+    const auto become = std::exchange(m_spot, spot) == spot ? &Rows::become : &Rows::showOther;
+    (m_pieces.*become)(std::move(detail.pieces));
+    (m_ways.*become)(detail.ways);
     m_detail = std::move(detail);
     Q_EMIT changed();
 }

@@ -62,7 +62,7 @@ void PartsDesk::showPorts(const Part *card)
     if (card == m_portsOf)
         return;
     m_portsOf = card;
-    m_ports.become(card ? cardPortRows(*card, m_book->ports) : std::vector<Row>());
+    m_ports.showOther(card ? cardPortRows(*card, m_book->ports) : std::vector<Row>());
     if (m_ports.rowOf(m_port) < 0)
         m_port.clear();
 }
@@ -70,13 +70,14 @@ void PartsDesk::showPorts(const Part *card)
 void PartsDesk::showCard()
 {
     const Part *card = part();
+    const auto show = card == m_portsOf ? &Rows::become : &Rows::showOther;
     showPorts(card);
-    m_facts.become(card ? factRows(*card, m_units) : std::vector<Row>());
-    m_offers.become(card ? offerRows(m_book->catalogue(), *card) : std::vector<Row>());
-    m_trade.become(card ? tradeRows(m_panel) : std::vector<Row>());
-    m_links.become(
-        card ? linkRows({*m_book->book->workshop, *card, m_book->named, m_used.get(), m_units})
-             : std::vector<Row>());
+    (m_facts.*show)(card ? factRows(*card, m_units) : std::vector<Row>());
+    (m_offers.*show)(card ? offerRows(m_book->catalogue(), *card) : std::vector<Row>());
+    (m_trade.*show)(card ? tradeRows(m_panel) : std::vector<Row>());
+    (m_links.*
+     show)(card ? linkRows({*m_book->book->workshop, *card, m_book->named, m_used.get(), m_units})
+                : std::vector<Row>());
     showMeetings();
 }
 

@@ -52,6 +52,8 @@ Plot::Plot(QObject *parent)
       m_points({QStringLiteral("atX"), QStringLiteral("atY"), QStringLiteral("dot"),
                 QStringLiteral("says")})
 {
+    m_soon.setSingleShot(true);
+    connect(&m_soon, &QTimer::timeout, this, &Plot::layOut);
 }
 
 void Plot::show(const QStringList &views, Draw draw)
@@ -77,7 +79,7 @@ void Plot::setWidth(double width)
     if (std::abs(width - m_space.width) < 0.5 || width < 1)
         return;
     m_space.width = width;
-    layOut();
+    m_soon.start();
 }
 
 void Plot::setRoom(double room)
@@ -85,7 +87,7 @@ void Plot::setRoom(double room)
     if (std::abs(room - m_space.height) < 0.5 || room < 1)
         return;
     m_space.height = room;
-    layOut();
+    m_soon.start();
 }
 
 void Plot::setView(int view)
@@ -99,6 +101,7 @@ void Plot::setView(int view)
 
 void Plot::layOut()
 {
+    m_soon.stop();
     if (m_draw)
         m_layout = m_draw(m_view, m_space);
     m_labels.become(labelRows(m_layout));

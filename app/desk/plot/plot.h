@@ -9,6 +9,7 @@
 #include "app/desk/rows/rows.h"
 
 #include <QObject>
+#include <QTimer>
 #include <QtQml/qqmlregistration.h>
 
 #include <functional>
@@ -98,6 +99,7 @@ private:
     Rows m_labels;
     Rows m_marks;
     Rows m_points;
+    QTimer m_soon; ///< Width and room come one after the other: it is laid out once for both.
 };
 
 } // namespace flarestock

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cassert>
+#include <iterator>
 
 namespace flarestock {
 
@@ -75,6 +76,31 @@ void Rows::become(std::vector<Row> rows)
         Q_EMIT countChanged();
 }
 
+void Rows::showOther(std::vector<Row> rows)
+{
+    const int before = count();
+    const int after = static_cast<int>(rows.size());
+    if (after < before) {
+        beginRemoveRows({}, after, before - 1);
+        m_rows.resize(rows.size());
+        endRemoveRows();
+    }
+    const int staying = std::min(before, after);
+    std::vector<Row> added(std::make_move_iterator(rows.begin() + staying),
+                           std::make_move_iterator(rows.end()));
+    rows.resize(static_cast<std::size_t>(staying));
+    m_rows.swap(rows); // Now `rows` has what was shown.
+    for (int row = 0; row < staying; ++row)
+        tellChanged(row, rows[static_cast<std::size_t>(row)]);
+    if (!added.empty()) {
+        beginInsertRows({}, staying, after - 1);
+        std::move(added.begin(), added.end(), std::back_inserter(m_rows));
+        endInsertRows();
+    }
+    if (after != before)
+        Q_EMIT countChanged();
+}
+
 void Rows::dropMissing(const std::vector<Row> &rows)
 {
     QSet<QString> keys;
@@ -107,11 +133,23 @@ void Rows::place(int at, Row row)
         std::rotate(m_rows.begin() + at, m_rows.begin() + was, m_rows.begin() + was + 1);
         endMoveRows();
     }
-    Row &shown = m_rows.at(static_cast<std::size_t>(at));
-    if (shown == row)
-        return;
-    shown = std::move(row);
-    Q_EMIT dataChanged(index(at), index(at));
+    std::swap(m_rows.at(static_cast<std::size_t>(at)), row);
+    tellChanged(at, row);
+}
+
+/// Only of the cells that are others now: a view makes anew what hangs on a cell.
+void Rows::tellChanged(int row, const Row &before)
+{
+    const Row &now = m_rows.at(static_cast<std::size_t>(row));
+    QList<int> roles;
+    if (now.key != before.key)
+        roles.append(KeyRole);
+    for (int cell = 0; cell < now.cells.size(); ++cell) {
+        if (cell >= before.cells.size() || now.cells.at(cell) != before.cells.at(cell))
+            roles.append(FirstCellRole + cell);
+    }
+    if (!roles.isEmpty())
+        Q_EMIT dataChanged(index(row), index(row), roles);
 }
 
 } // namespace flarestock

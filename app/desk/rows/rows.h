@@ -43,6 +43,9 @@ public:
 
     /// Each row has as many cells as there are names, and a key of its own (asserted).
     void become(std::vector<Row> rows);
+    /// The rows of something else altogether: the lines of a view that are there already show
+    /// them, by their order, so that few are made anew.
+    void showOther(std::vector<Row> rows);
 
     /// The cell of that name; invalid where row or name is not there.
     Q_INVOKABLE QVariant cell(int row, const QString &name) const;
@@ -55,6 +58,7 @@ Q_SIGNALS:
 private:
     void dropMissing(const std::vector<Row> &rows);
     void place(int at, Row row);
+    void tellChanged(int row, const Row &before);
 
     QHash<int, QByteArray> m_names;
     std::vector<Row> m_rows;

@@ -129,8 +129,8 @@ void ServiceDesk::keepInHand(int row)
 void ServiceDesk::showInHand()
 {
     const CarPosition at = inHand();
-    m_lines.become(m_book && !at.position.empty() ? pieceRows({*m_book, at, m_units})
-                                                  : std::vector<Row>());
+    m_lines.showOther(m_book && !at.position.empty() ? pieceRows({*m_book, at, m_units})
+                                                     : std::vector<Row>());
     m_form.show({m_book, at, m_units});
     Q_EMIT changed();
 }

@@ -35,7 +35,7 @@ public:
         for (const auto &[tag, part] : shop.madeUp)
             add(part);
         for (const auto &[at, seen] : shop.notes.levels) {
-            if (!m_entries.contains(seen.part))
+            if (!m_book.numbers.contains(seen.part))
                 addTin(seen);
         }
     }
@@ -115,8 +115,8 @@ public:
 private:
     StockEntry *of(const std::string &number)
     {
-        const auto found = m_entries.find(number);
-        return found == m_entries.end() ? nullptr : &m_book.entries.at(found->second);
+        const auto found = m_book.numbers.find(number);
+        return found == m_book.numbers.end() ? nullptr : &m_book.entries.at(found->second);
     }
     /// The place of a text in a list of the book.
     std::uint16_t listed(std::vector<std::string> &all, const std::string &text)
@@ -140,8 +140,7 @@ private:
         if (const std::string micron = micronOf(part); !micron.empty())
             list(entry.microns, listed(m_book.microns, micron));
         entry.sought = soughtOf(part);
-        m_entries.emplace(part.number, m_book.entries.size());
-        m_book.entries.push_back(std::move(entry));
+        push(std::move(entry));
     }
     void addTin(const LevelSeen &seen)
     {
@@ -149,13 +148,16 @@ private:
         entry.number = seen.part;
         entry.kind = listed(m_book.kinds, "not counted");
         entry.sought = foldedWords(seen.part) + foldedWords(seen.holds);
-        m_entries.emplace(seen.part, m_book.entries.size());
+        push(std::move(entry));
+    }
+    void push(StockEntry entry)
+    {
+        m_book.numbers.emplace(entry.number, static_cast<std::uint32_t>(m_book.entries.size()));
         m_book.entries.push_back(std::move(entry));
     }
 
     StockBook &m_book;
     const Workshop &m_shop;
-    std::unordered_map<std::string, std::size_t> m_entries;
     std::unordered_map<std::string, std::uint16_t> m_places;
     std::unordered_map<const void *, std::unordered_map<std::string, std::uint16_t>> m_lists;
 };
@@ -191,10 +193,8 @@ std::shared_ptr<const StockBook> StockBook::of(const std::shared_ptr<const Works
 
 const StockEntry *StockBook::find(const std::string &number) const
 {
-    const auto found = std::find_if(entries.begin(), entries.end(), [&](const StockEntry &entry) {
-        return entry.number == number;
-    });
-    return found == entries.end() ? nullptr : &*found;
+    const auto found = numbers.find(number);
+    return found == numbers.end() ? nullptr : &entries.at(found->second);
 }
 
 } // namespace flarestock

@@ -12,6 +12,7 @@
 #include "app/workshop/workshop.h"
 
 #include <array>
+#include <unordered_map>
 
 namespace flarestock {
 
@@ -56,6 +57,8 @@ struct StockBook {
     std::vector<std::string> dashes; ///< "-6"
     std::vector<std::string> threads;
     std::vector<std::string> microns; ///< "10"
+    std::unordered_map<std::string, std::uint32_t>
+        numbers; ///< The place of each among the entries.
 
     [[nodiscard]] static std::shared_ptr<const StockBook>
     of(const std::shared_ptr<const Workshop> &workshop, const std::string &day);

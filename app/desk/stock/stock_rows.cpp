@@ -165,26 +165,35 @@ void StockRows::become(const std::shared_ptr<const StockBook> &book,
         m_lines = std::move(lines);
         endResetModel();
     } else {
-        const auto front =
-            std::mismatch(m_lines.begin(), m_lines.end(), lines.begin(), lines.end());
-        const auto first = static_cast<int>(front.first - m_lines.begin());
-        const auto back = std::mismatch(m_lines.rbegin(), std::make_reverse_iterator(front.first),
-                                        lines.rbegin(), std::make_reverse_iterator(front.second));
-        const auto stays = static_cast<int>(back.first - m_lines.rbegin());
-        if (before > first + stays) {
-            beginRemoveRows({}, first, before - stays - 1);
-            m_lines.erase(m_lines.begin() + first, m_lines.end() - stays);
-            endRemoveRows();
-        }
-        const int after = static_cast<int>(lines.size());
-        if (after > first + stays) {
-            beginInsertRows({}, first, after - stays - 1);
-            m_lines = std::move(lines);
-            endInsertRows();
-        }
+        change(lines);
     }
     if (count() != before)
         Q_EMIT countChanged();
+}
+
+void StockRows::change(const std::vector<std::uint32_t> &lines)
+{
+    const auto front = std::mismatch(m_lines.begin(), m_lines.end(), lines.begin(), lines.end());
+    const auto back = std::mismatch(m_lines.rbegin(), std::make_reverse_iterator(front.first),
+                                    lines.rbegin(), std::make_reverse_iterator(front.second));
+    const auto first = front.first - m_lines.begin();
+    const auto was = back.first.base() - front.first;
+    const auto is = back.second.base() - front.second;
+    const auto same = std::min(was, is);
+    const auto row = [](std::ptrdiff_t at) { return static_cast<int>(at); };
+    if (was > same) {
+        beginRemoveRows({}, row(first + same), row(first + was - 1));
+        m_lines.erase(front.first + same, back.first.base());
+        endRemoveRows();
+    }
+    std::copy_n(front.second, same, m_lines.begin() + first);
+    if (same > 0)
+        Q_EMIT dataChanged(index(row(first)), index(row(first + same - 1)));
+    if (is > same) {
+        beginInsertRows({}, row(first + same), row(first + is - 1));
+        m_lines = lines;
+        endInsertRows();
+    }
 }
 
 void StockRows::setUnits(Units units)
@@ -198,11 +207,14 @@ void StockRows::setUnits(Units units)
 
 int StockRows::rowOf(const QString &number) const
 {
-    const std::string wanted = number.toStdString();
-    const auto found = std::find_if(m_lines.begin(), m_lines.end(), [&](std::uint32_t at) {
-        return m_book->entries.at(at).number == wanted;
-    });
-    return found == m_lines.end() ? -1 : static_cast<int>(found - m_lines.begin());
+    const StockEntry *found = m_book ? m_book->find(number.toStdString()) : nullptr;
+    if (found == nullptr)
+        return -1;
+    const auto line = static_cast<std::uint32_t>(found - m_book->entries.data());
+    if (line < m_lines.size() && m_lines.at(line) == line)
+        return static_cast<int>(line); // All of them are shown.
+    const auto at = std::find(m_lines.begin(), m_lines.end(), line);
+    return at == m_lines.end() ? -1 : static_cast<int>(at - m_lines.begin());
 }
 
 QString StockRows::numberAt(int row) const

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: MIT
 //
 // Stock rows: the lines of a stock book that were let through, as a list for QML. Of a hundred
-// thousand lines only those are put into words that a view asks for. A new choice of lines comes as
-// one removal and one insertion between what stays at both ends.
+// thousand lines only those are put into words that a view asks for. A new choice of lines changes
+// the rows between what stays at both ends where they are, and removes or adds what is too many or
+// too few, so that a view makes few of them anew.
 
 #pragma once
 
@@ -56,6 +57,7 @@ Q_SIGNALS:
     void countChanged();
 
 private:
+    void change(const std::vector<std::uint32_t> &lines);
     [[nodiscard]] const StockEntry &entry(int row) const;
     [[nodiscard]] QString amount(const StockEntry &entry, std::int64_t smallest) const;
     [[nodiscard]] QString here(const StockEntry &entry) const;

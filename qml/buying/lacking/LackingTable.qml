@@ -53,6 +53,8 @@ FocusScope {
             objectName: "lackingList"
             model: root.page.lines
             focus: true
+            cacheBuffer: 0
+            reuseItems: true
             keyNavigationEnabled: false
             section.property: "by"
             Accessible.role: Accessible.Table

@@ -42,7 +42,9 @@ Round DrivenWindow::round(const char *name)
 {
     return {m_application, QString::fromLatin1(name), [this] {
                 return m_desk->isLoading() || m_desk->pen()->isBusy() ||
-                       m_desk->build()->isWorking() || !m_desk->opening().isEmpty();
+                       m_desk->build()->isWorking() || m_desk->pictures()->isWorking() ||
+                       (m_desk->abreast()->isLooking() && m_desk->abreast()->isLoading()) ||
+                       !m_desk->opening().isEmpty();
             }};
 }
 
@@ -79,6 +81,8 @@ std::vector<RoundSaid> DrivenWindow::drive(const QString &file)
     walkStock();
     writeDown();
     changeAnswers();
+    lookAtPictures();
+    lookAtDates();
     walkLists();
     return std::exchange(m_said, {});
 }
@@ -199,6 +203,32 @@ void DrivenWindow::changeAnswers()
     for (int at = 0; at < 30; ++at)
         key(walking, Qt::Key_Right);
     keep(walking);
+}
+
+/// Pressure, pump, cost and the map again, twice: each first time they are made.
+void DrivenWindow::lookAtPictures()
+{
+    for (const char *name : {"pictures of a build, first time", "pictures of a build, again"}) {
+        Round pictures = round(name);
+        for (const Qt::Key picture : {Qt::Key_2, Qt::Key_3, Qt::Key_4, Qt::Key_1})
+            key(pictures, picture, Qt::ControlModifier);
+        keep(pictures);
+    }
+}
+
+/// The planned builds side by side; the first of them tried some days later.
+void DrivenWindow::lookAtDates()
+{
+    Round opening = round("builds by date opened");
+    key(opening, Qt::Key_D, Qt::ControlModifier);
+    keep(opening);
+    Round trying = round("builds by date: 6 days tried");
+    for (int at = 0; at < 3; ++at)
+        key(trying, Qt::Key_Right, Qt::ControlModifier);
+    for (int at = 0; at < 3; ++at)
+        key(trying, Qt::Key_Left, Qt::ControlModifier);
+    key(trying, Qt::Key_Escape);
+    keep(trying);
 }
 
 void DrivenWindow::walkLists()

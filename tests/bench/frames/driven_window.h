@@ -35,6 +35,8 @@ private:
     void walkStock();
     void writeDown();
     void changeAnswers();
+    void lookAtPictures();
+    void lookAtDates();
     void walkLists();
 
     WatchedApplication &m_application;

@@ -32,6 +32,7 @@ private:
 
     WatchedApplication &m_application;
     Asked m_isBusy;
+    int m_presses = 0;
     RoundSaid m_said;
 };
 

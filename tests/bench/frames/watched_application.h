@@ -20,6 +20,7 @@ struct Held {
     double cpu = 0;      ///< Of the processor, for this thread, without painting.
     double painting = 0; ///< By the software renderer.
     QString what;        ///< Who got which event.
+    int press = 0;       ///< After which key of its round.
 };
 
 class WatchedApplication : public QGuiApplication {

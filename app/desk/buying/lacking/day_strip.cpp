@@ -8,6 +8,8 @@
 #include <QDate>
 
 #include <algorithm>
+#include <set>
+#include <utility>
 
 namespace flarestock {
 
@@ -15,148 +17,117 @@ namespace {
 
 /// Behind every day: of what nobody has said a day for.
 constexpr auto NoDay = "~";
+constexpr int ShareCell = 6; ///< Of stripCells().
+constexpr int PartCells = 7; ///< The first of those that a part has.
 
 struct StripDay {
     std::map<std::string, std::set<std::string>> comes; ///< Parts by order.
     std::map<std::string, std::set<std::string>> needs; ///< Parts by build or place.
+    std::map<std::string, Decimal> comesOf;             ///< By part.
+    std::map<std::string, Decimal> needsOf;             ///< By part.
     std::map<std::string, Decimal> lacks;               ///< By part, of the wants of that day.
     std::map<std::string, Decimal> lateComes;           ///< By part, for wants of before.
 };
 
-class Strip {
+using StripDays = std::map<std::string, StripDay>;
+
+/// What comes and is needed on each day, gathered from the book's lines.
+class Gathered {
 public:
-    Strip(const BuyersBook &book, std::string part, Units units)
-        : m_book(book), m_part(std::move(part)), m_units(units)
+    explicit Gathered(const BuyersBook &book) : m_today(book.today)
     {
-        m_days[book.today];
-        for (const OnOrder &one : book.coming)
-            m_days[arrival(one.day)].comes[one.order].insert(one.part);
+        m_days[m_today];
+        for (const OnOrder &one : book.coming) {
+            StripDay &day = m_days[arrival(one.day)];
+            day.comes[one.order].insert(one.part);
+            day.comesOf[one.part] += one.quantity;
+        }
         for (const NeedLine &line : book.needs.lines)
             add(line);
     }
-
-    std::vector<Row> rows()
-    {
-        std::vector<Row> rows;
-        std::vector<int> shortOnes;
-        std::map<std::string, Decimal> running;
-        for (const auto &[day, entry] : m_days) {
-            for (const auto &[part, lacks] : entry.lacks)
-                running[part] += lacks;
-            for (const auto &[part, comes] : entry.lateComes)
-                running[part] -= comes;
-            shortOnes.push_back(
-                static_cast<int>(std::count_if(running.begin(), running.end(), [](const auto &one) {
-                    return one.second.sign() > 0;
-                })));
-            rows.push_back(row(day, entry, {shortOnes.back(), running[m_part]}));
-        }
-        const int most = *std::max_element(shortOnes.begin(), shortOnes.end());
-        for (std::size_t at = 0; at < rows.size(); ++at)
-            rows[at].cells[6] = most == 0 ? 0.0 : static_cast<double>(shortOnes[at]) / most;
-        return rows;
-    }
+    [[nodiscard]] const StripDays &days() const { return m_days; }
 
 private:
-    struct Running {
-        int parts = 0;
-        Decimal ofPart;
-    };
-
     /// What should have come before is counted on for today.
     [[nodiscard]] std::string arrival(const std::string &day) const
     {
-        return day.empty() ? NoDay : std::max(day, m_book.today);
+        return day.empty() ? NoDay : std::max(day, m_today);
     }
     void add(const NeedLine &line)
     {
-        const std::string day = line.day.empty() ? NoDay : std::max(line.day, m_book.today);
-        StripDay &entry = m_days[day];
-        entry.needs[line.whom].insert(line.part->number);
+        StripDay &entry = m_days[arrival(line.day)];
+        const std::string &part = line.part->number;
+        entry.needs[line.whom].insert(part);
+        entry.needsOf[part] += line.need;
         if (line.shortBy.sign() <= 0)
             return;
-        entry.lacks[line.part->number] += line.shortBy;
+        entry.lacks[part] += line.shortBy;
         for (const NeedLine::Coming &late : line.late)
-            if (m_late.insert({late.order, line.part->number}).second)
-                m_days[arrival(late.day)].lateComes[line.part->number] += late.quantity;
+            if (m_late.insert({late.order, part}).second)
+                m_days[arrival(late.day)].lateComes[part] += late.quantity;
     }
-    [[nodiscard]] QStringList told(const std::map<std::string, std::set<std::string>> &all,
-                                   bool isOrders) const
-    {
-        QStringList sentences;
-        for (const auto &[who, parts] : all) {
-            const auto count = static_cast<int>(parts.size());
-            sentences.append(
-                isOrders ? BuyingWords::tr("%1 by %2").arg(QString::number(count), said(who))
-                         : BuyingWords::tr("%1 for %2")
-                               .arg(QString::number(count), saidWhom(who, *m_book.workshop)));
-        }
-        return sentences;
-    }
-    [[nodiscard]] Decimal comingOfPart(const std::string &day) const
-    {
-        Decimal sum;
-        for (const OnOrder &one : m_book.coming)
-            if (one.part == m_part && arrival(one.day) == day)
-                sum += one.quantity;
-        return sum;
-    }
-    [[nodiscard]] Decimal neededOfPart(const std::string &day) const
-    {
-        Decimal sum;
-        for (const NeedLine &line : m_book.needs.lines)
-            if (line.part->number == m_part &&
-                (line.day.empty() ? NoDay : std::max(line.day, m_book.today)) == day)
-                sum += line.need;
-        return sum;
-    }
-    [[nodiscard]] QString much(const Decimal &amount) const
-    {
-        const Part *part = m_book.workshop->part(m_part);
-        return part && amount.sign() > 0 ? saidMuch(amount, *part, m_units) : QString();
-    }
-    [[nodiscard]] Row row(const std::string &day, const StripDay &entry,
-                          const Running &running) const
-    {
-        const bool isDay = day != NoDay;
-        const auto away = daysBetween(m_book.today, day);
-        const QString title = isDay ? saidDayOf(day, m_book.today) : BuyingWords::tr("no day said");
-        const int weekday = QDate::fromString(said(day), Qt::ISODate).dayOfWeek();
-        const QStringList comes = told(entry.comes, true);
-        const QStringList needs = told(entry.needs, false);
-        const QString lacks = running.parts == 0 ? BuyingWords::tr("nothing short")
-                              : running.parts == 1
-                                  ? BuyingWords::tr("1 part short")
-                                  : BuyingWords::tr("%1 parts short").arg(running.parts);
-        const QString partComes = much(comingOfPart(day));
-        const QString partNeeds = much(neededOfPart(day));
-        const QString partLacks = much(running.ofPart);
-        QStringList says{title};
-        if (!comes.isEmpty())
-            says.append(BuyingWords::tr("comes: %1").arg(comes.join(QStringLiteral(", "))));
-        if (!needs.isEmpty())
-            says.append(BuyingWords::tr("needed: %1").arg(needs.join(QStringLiteral(", "))));
-        says.append(lacks);
-        if (!partComes.isEmpty() || !partNeeds.isEmpty() || !partLacks.isEmpty())
-            says.append(
-                BuyingWords::tr("of %1: comes %2, needed %3, short %4")
-                    .arg(said(m_part), orNone(partComes), orNone(partNeeds), orNone(partLacks)));
-        return {said(day),
-                {title, away ? saidAway(*away) : QString(), weekday >= 6, comes, needs, lacks, 0.0,
-                 partComes, partNeeds, partLacks, running.ofPart.sign() > 0,
-                 says.join(QStringLiteral("; "))}};
-    }
-    static QString orNone(const QString &much)
-    {
-        return much.isEmpty() ? BuyingWords::tr("none") : much;
-    }
-
-    const BuyersBook &m_book;
-    std::string m_part;
-    Units m_units;
-    std::map<std::string, StripDay> m_days;
+    std::string m_today;
+    StripDays m_days;
     std::set<std::pair<std::string, std::string>> m_late; ///< Told already, by order and part.
 };
+
+QStringList saidComes(const StripDay &day)
+{
+    QStringList sentences;
+    for (const auto &[order, parts] : day.comes)
+        sentences.append(
+            BuyingWords::tr("%1 by %2").arg(QString::number(parts.size()), said(order)));
+    return sentences;
+}
+
+QStringList saidNeeds(const StripDay &day, const Workshop &workshop)
+{
+    QStringList sentences;
+    for (const auto &[whom, parts] : day.needs)
+        sentences.append(BuyingWords::tr("%1 for %2")
+                             .arg(QString::number(parts.size()), saidWhom(whom, workshop)));
+    return sentences;
+}
+
+QString saidLacks(int parts)
+{
+    return parts == 0   ? BuyingWords::tr("nothing short")
+           : parts == 1 ? BuyingWords::tr("1 part short")
+                        : BuyingWords::tr("%1 parts short").arg(parts);
+}
+
+/// A day as it is of no part. `lacking`: so many parts are short from then on.
+Row dayRow(const BuyersBook &book, const std::string &day, const StripDay &entry, int lacking)
+{
+    const auto away = daysBetween(book.today, day);
+    const QString title =
+        day == NoDay ? BuyingWords::tr("no day said") : saidDayOf(day, book.today);
+    const int weekday = QDate::fromString(said(day), Qt::ISODate).dayOfWeek();
+    const QStringList comes = saidComes(entry);
+    const QStringList needs = saidNeeds(entry, *book.workshop);
+    const QString lacks = saidLacks(lacking);
+    QStringList says{title};
+    if (!comes.isEmpty())
+        says.append(BuyingWords::tr("comes: %1").arg(comes.join(QStringLiteral(", "))));
+    if (!needs.isEmpty())
+        says.append(BuyingWords::tr("needed: %1").arg(needs.join(QStringLiteral(", "))));
+    says.append(lacks);
+    return {said(day),
+            {title, away ? saidAway(*away) : QString(), weekday >= 6, comes, needs, lacks, 0.0,
+             QString(), QString(), QString(), false, says.join(QStringLiteral("; "))}};
+}
+
+QString orNone(const QString &much)
+{
+    return much.isEmpty() ? BuyingWords::tr("none") : much;
+}
+
+/// How much of each part is on a day's list; nothing where none is.
+Decimal of(const std::map<std::string, Decimal> &all, const std::string &part)
+{
+    const auto found = all.find(part);
+    return found == all.end() ? Decimal() : found->second;
+}
 
 } // namespace
 
@@ -168,9 +139,65 @@ QStringList stripCells()
             QStringLiteral("partLacks"), QStringLiteral("partShort"), QStringLiteral("says")};
 }
 
-std::vector<Row> stripRows(const BuyersBook &book, const std::string &part, Units units)
+DayStrip::DayStrip(const BuyersBook &book, Units units)
 {
-    return Strip(book, part, units).rows();
+    if (book.problem.empty())
+        add(book, units);
+}
+
+void DayStrip::add(const BuyersBook &book, Units units)
+{
+    const auto much = [&](const Decimal &amount, const std::string &number) {
+        const Part *part = book.workshop->part(number);
+        return part && amount.sign() > 0 ? saidMuch(amount, *part, units) : QString();
+    };
+    const Gathered gathered(book);
+    std::map<std::string, Decimal> running; // By part, what is short so far; none of it: not there.
+    std::vector<int> lacking;
+    for (const auto &[day, entry] : gathered.days()) {
+        for (const auto &[part, lacks] : entry.lacks)
+            running[part] += lacks;
+        for (const auto &[part, comes] : entry.lateComes)
+            running[part] -= comes;
+        std::erase_if(running, [](const auto &one) { return one.second.sign() == 0; });
+        lacking.push_back(
+            static_cast<int>(std::count_if(running.begin(), running.end(),
+                                           [](const auto &one) { return one.second.sign() > 0; })));
+        for (const auto *all : {&entry.comesOf, &entry.needsOf, &std::as_const(running)}) {
+            for (const auto &[part, amount] : *all)
+                m_parts[part][day] = {much(of(entry.comesOf, part), part),
+                                      much(of(entry.needsOf, part), part),
+                                      much(of(running, part), part)};
+        }
+        m_days.push_back(dayRow(book, day, entry, lacking.back()));
+    }
+    const int most = *std::max_element(lacking.begin(), lacking.end());
+    for (std::size_t at = 0; at < m_days.size(); ++at)
+        m_days[at].cells[ShareCell] = most == 0 ? 0.0 : static_cast<double>(lacking[at]) / most;
+}
+
+std::vector<Row> DayStrip::rows(const std::string &part) const
+{
+    std::vector<Row> rows = m_days;
+    const auto ofPart = m_parts.find(part);
+    if (ofPart == m_parts.end())
+        return rows;
+    for (Row &row : rows) {
+        const auto found = ofPart->second.find(row.key.toStdString());
+        if (found == ofPart->second.end())
+            continue;
+        const auto &[comes, needs, lacks] = found->second;
+        row.cells[PartCells] = comes;
+        row.cells[PartCells + 1] = needs;
+        row.cells[PartCells + 2] = lacks;
+        row.cells[PartCells + 3] = !lacks.isEmpty();
+        if (comes.isEmpty() && needs.isEmpty() && lacks.isEmpty())
+            continue;
+        const QString told = BuyingWords::tr("of %1: comes %2, needed %3, short %4")
+                                 .arg(said(part), orNone(comes), orNone(needs), orNone(lacks));
+        row.cells.last() = QString(row.cells.constLast().toString() + QStringLiteral("; ") + told);
+    }
+    return rows;
 }
 
 } // namespace flarestock

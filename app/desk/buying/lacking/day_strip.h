@@ -14,13 +14,36 @@
 #include "app/desk/rows/rows.h"
 #include "app/desk/words/units.h"
 
+#include <map>
+#include <string>
+
 namespace flarestock {
 
 /// day away weekend comes needs lacks share partComes partNeeds partLacks partShort says. `share`:
 /// how many are short, of the most on any day, from 0 to 1.
 [[nodiscard]] QStringList stripCells();
-/// `part`: whose pieces are told besides; empty: of none.
-[[nodiscard]] std::vector<Row> stripRows(const BuyersBook &book, const std::string &part,
-                                         Units units);
+
+class DayStrip {
+public:
+    /// Of no day.
+    DayStrip() = default;
+    /// Takes what it says out of the book, once for all parts. No day where the book says why it
+    /// could not be worked out.
+    DayStrip(const BuyersBook &book, Units units);
+
+    /// `part`: whose pieces are told besides; empty: of none.
+    [[nodiscard]] std::vector<Row> rows(const std::string &part) const;
+
+private:
+    struct OfPart {
+        QString comes;
+        QString needs;
+        QString lacks; ///< From then on.
+    };
+    void add(const BuyersBook &book, Units units);
+
+    std::vector<Row> m_days;                                      ///< As they are of no part.
+    std::map<std::string, std::map<std::string, OfPart>> m_parts; ///< By part and day.
+};
 
 } // namespace flarestock

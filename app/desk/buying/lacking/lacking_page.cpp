@@ -3,7 +3,6 @@
 #include "app/desk/buying/lacking/lacking_page.h"
 
 #include "app/desk/buying/buying_words.h"
-#include "app/desk/buying/lacking/day_strip.h"
 #include "app/desk/buying/lacking/lacking_rows.h"
 #include "app/desk/language/sentences.h"
 #include "app/desk/words/spoken.h"
@@ -17,12 +16,12 @@ LackingPage::LackingPage(QObject *parent)
 {
 }
 
-void LackingPage::show(const std::shared_ptr<const BuyersBook> &book, std::vector<Row> lines,
-                       Units units)
+void LackingPage::show(const std::shared_ptr<const BuyersBook> &book, Made made, Units units)
 {
     m_book = book;
     m_units = units;
-    m_all = std::move(lines);
+    m_all = std::move(made.lines);
+    m_strip = std::move(made.strip);
     m_notes = book && book->problem.empty() ? lackingNotes(*book) : QStringList();
     showLines();
 }
@@ -59,10 +58,8 @@ const Shortage *LackingPage::inHand() const
 void LackingPage::showSelected()
 {
     const Shortage *shortage = inHand();
-    m_facts.become(shortage ? lackingFacts(*m_book, *shortage, m_units) : std::vector<Row>());
-    m_days.become(m_book && m_book->problem.empty()
-                      ? stripRows(*m_book, shortage ? shortage->part : std::string(), m_units)
-                      : std::vector<Row>());
+    m_facts.showOther(shortage ? lackingFacts(*m_book, *shortage, m_units) : std::vector<Row>());
+    m_days.become(m_strip.rows(shortage ? shortage->part : std::string()));
     Q_EMIT changed();
 }
 

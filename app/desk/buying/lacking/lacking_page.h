@@ -5,7 +5,7 @@
 
 #pragma once
 
-#include "app/desk/buying/buyers_book.h"
+#include "app/desk/buying/lacking/day_strip.h"
 #include "app/desk/rows/rows.h"
 #include "app/desk/words/units.h"
 
@@ -28,8 +28,13 @@ class LackingPage : public QObject {
 public:
     explicit LackingPage(QObject *parent = nullptr);
 
-    /// nullptr: nothing is known yet. `lines` are its lackingRows().
-    void show(const std::shared_ptr<const BuyersBook> &book, std::vector<Row> lines, Units units);
+    /// What is worked out of a book before it is shown.
+    struct Made {
+        std::vector<Row> lines; ///< Its lackingRows().
+        DayStrip strip;
+    };
+    /// nullptr: nothing is known yet.
+    void show(const std::shared_ptr<const BuyersBook> &book, Made made, Units units);
     /// Only the lines in which all that was typed stands.
     void find(const QString &typed);
 
@@ -60,6 +65,7 @@ private:
 
     std::shared_ptr<const BuyersBook> m_book;
     Units m_units = Units::Metric;
+    DayStrip m_strip;
     std::vector<Row> m_all;
     QString m_typed;
     QString m_selected;

@@ -108,8 +108,8 @@ void OrdersPage::showSelected()
 {
     const BookedOrder *order = inHand();
     m_lines.become(order ? orderLineRows(*order, *m_workshop, m_units) : std::vector<Row>());
-    m_sums.become(order ? orderSumRows(*order, *m_workshop) : std::vector<Row>());
-    m_facts.become(order ? orderFactRows(*order, *m_workshop, m_today) : std::vector<Row>());
+    m_sums.showOther(order ? orderSumRows(*order, *m_workshop) : std::vector<Row>());
+    m_facts.showOther(order ? orderFactRows(*order, *m_workshop, m_today) : std::vector<Row>());
     m_deeds.become(deedsFor(order));
     if (m_lines.rowOf(m_line) < 0)
         m_line = m_lines.cell(0, QStringLiteral("key")).toString();

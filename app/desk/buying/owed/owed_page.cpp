@@ -105,7 +105,7 @@ const ClaimStanding *OwedPage::inHand() const
 void OwedPage::showSelected()
 {
     const ClaimStanding *claim = inHand();
-    m_facts.become(claim ? claimFactRows(*claim, *m_workshop, m_today) : std::vector<Row>());
+    m_facts.showOther(claim ? claimFactRows(*claim, *m_workshop, m_today) : std::vector<Row>());
     m_deeds.become(deedsOf(claim));
     Q_EMIT changed();
 }

@@ -28,6 +28,9 @@ OnHand onHandIn(const StockBook &book, const std::vector<Movement> &movements)
 PartPanel::PartPanel(QObject *parent)
     : QObject(parent), m_ports(portCells()), m_lying(lyingCells()), m_lines(cardCells())
 {
+    m_patience.setSingleShot(true);
+    m_patience.setInterval(PatienceMs);
+    connect(&m_patience, &QTimer::timeout, this, &PartPanel::showRows);
 }
 
 void PartPanel::show(const std::shared_ptr<const StockBook> &book, const QString &number)
@@ -45,9 +48,17 @@ void PartPanel::show(const std::shared_ptr<const StockBook> &book, const QString
         m_isAllShown = false;
         m_pieces.clear();
     }
+    if (m_entry != nullptr && isOther && m_history && m_entry->part != nullptr)
+        return showWhenRead();
     showRows();
     if (m_entry != nullptr)
         read();
+}
+
+void PartPanel::showWhenRead()
+{
+    m_patience.start();
+    read();
 }
 
 CardAsked PartPanel::asked() const
@@ -58,10 +69,13 @@ CardAsked PartPanel::asked() const
 
 void PartPanel::showRows()
 {
+    m_patience.stop();
     const bool isThere = m_entry != nullptr;
-    m_ports.become(isThere && m_entry->part ? portRows(*m_entry->part) : std::vector<Row>());
-    m_lying.become(isThere ? lyingRows(asked()) : std::vector<Row>());
-    m_lines.become(isThere ? cardRows(asked()) : std::vector<Row>());
+    const auto show =
+        std::exchange(m_shown, m_number) == m_number ? &Rows::become : &Rows::showOther;
+    (m_ports.*show)(isThere && m_entry->part ? portRows(*m_entry->part) : std::vector<Row>());
+    (m_lying.*show)(isThere ? lyingRows(asked()) : std::vector<Row>());
+    (m_lines.*show)(isThere ? cardRows(asked()) : std::vector<Row>());
     if (isThere)
         m_time.show(m_hand, *m_entry, m_units);
     else

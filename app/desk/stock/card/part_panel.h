@@ -10,6 +10,7 @@
 #include "app/desk/stock/card/part_card.h"
 #include "app/desk/stock/overtime/over_time.h"
 
+#include <QTimer>
 #include <QtQml/qqmlregistration.h>
 
 namespace flarestock {
@@ -41,6 +42,10 @@ public:
     using History = std::function<Result<std::vector<Movement>>(const std::string &part)>;
 
     explicit PartPanel(QObject *parent = nullptr);
+
+    /// How long the part of before stays on the panel while what happened to another is read, so
+    /// that all of it is shown at once and not line by line.
+    static constexpr int PatienceMs = 40;
 
     /// A part of a book; none where its number is not in it.
     void show(const std::shared_ptr<const StockBook> &book, const QString &number);
@@ -84,6 +89,7 @@ private:
     [[nodiscard]] CardAsked asked() const;
     void showRows();
     void read();
+    void showWhenRead();
 
     std::shared_ptr<const StockBook> m_book;
     QString m_number;
@@ -100,6 +106,8 @@ private:
     Rows m_ports;
     Rows m_lying;
     Rows m_lines;
+    QString m_shown; ///< The part whose rows are shown.
+    QTimer m_patience;
     Errand m_reading; ///< Last: it waits for its worker before the rest goes.
 };
 
