@@ -53,7 +53,7 @@ AbstractButton {
     GroupHead {
         visible: root.head !== ""
         width: root.width
-        section: root.head
+        group: root.head
     }
 
     background: Rectangle {

@@ -49,7 +49,6 @@ AreaScreen {
     function askForFile(kind: string) {
         fileDialog.kind = kind;
         const suffix = kind === "letter" ? "pdf" : kind;
-        fileDialog.defaultSuffix = suffix;
         fileDialog.nameFilters = [suffix.toUpperCase() + " (*." + suffix + ")"];
         fileDialog.ask((kind === "letter" ? root.buying.owed.selected
                                           : root.buying.orders.selected) + "." + suffix);

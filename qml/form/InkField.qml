@@ -19,6 +19,9 @@ TextField {
     font.pixelSize: Theme.text
     selectByMouse: true
     Accessible.name: name
+    Keys.onPressed: event => { // Alt+4 leads to an area, and is no 4.
+        event.accepted = event.modifiers === Qt.AltModifier && event.text !== "";
+    }
     background: Rectangle {
         radius: Theme.corner
         color: Theme.surface

@@ -37,7 +37,7 @@ Item {
 
         maker: root.keeping.maker
         onSourceAsked: (root.keeping.maker.ofBackup ? backupDialog : sourceDialog).open()
-        onFileAsked: fileDialog.open()
+        onFileAsked: fileDialog.ask(qsTr("new-shop.flarestock"))
     }
     Connections {
         target: root.keeping.maker
@@ -91,7 +91,7 @@ Item {
         id: fileDialog
 
         title: qsTr("Where the new shop goes")
-        defaultSuffix: "flarestock"
+        mayReplace: false
         nameFilters: [qsTr("Shop files (*.flarestock)")]
         onAccepted: madeSheet.setFile(root.keeping.pathOf(selectedFile))
     }

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 //
-// The name of a group of bill lines, at the head of it.
+// The name of a group of lines, at the head of it.
 
 import QtQuick
 import Flarestock.Screens
@@ -8,7 +8,9 @@ import Flarestock.Screens
 Rectangle {
     id: root
 
-    required property string section
+    // Of a list it is given as a name of its context. One that stands over another group later keeps
+    // what it was given as a property, as the list has a property of that name too (Qt 6.4).
+    property string group: section // qmllint disable unqualified
 
     width: ListView.view ? ListView.view.width : 0
     height: 26
@@ -19,7 +21,7 @@ Rectangle {
         height: parent.height
         verticalAlignment: Text.AlignBottom
         bottomPadding: 3
-        text: root.section
+        text: root.group
         small: true
         strong: true
         color: Theme.accent

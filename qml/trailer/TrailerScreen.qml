@@ -6,7 +6,6 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
-import QtQuick.Layouts
 import Flarestock.Desk
 import Flarestock.Screens
 
@@ -61,137 +60,130 @@ FocusScope {
             root.show(1);
         }
     }
-    ColumnLayout {
-        anchors.fill: parent
-        anchors.leftMargin: Theme.wideGap
-        anchors.rightMargin: Theme.wideGap
-        anchors.topMargin: root.roomy ? 12 : 8
-        anchors.bottomMargin: root.roomy ? 12 : 8
-        spacing: root.roomy ? 10 : 6
+    TrailerTitle {
+        id: title // Not in a layout with the rest: each would be laid out for the other's height.
 
-        TrailerTitle {
-            trailer: root.trailer
-            Layout.fillWidth: true
-            onLackAsked: root.lack()
-            onCopiesAsked: root.show(4)
+        x: Theme.wideGap
+        y: root.roomy ? 12 : 8
+        width: root.width - 2 * x
+        trailer: root.trailer
+        onLackAsked: root.lack()
+        onCopiesAsked: root.show(4)
+    }
+    Item {
+        id: left
+
+        anchors.left: title.left
+        anchors.top: title.bottom
+        anchors.topMargin: root.roomy ? 10 : 6
+        anchors.bottom: parent.bottom
+        anchors.bottomMargin: title.y
+        width: root.sideWidth
+
+        DrawerWall {
+            id: wall
+
+            focus: true
+            drawers: root.trailer.drawers
+            pulledOut: root.trailer.drawer
+            nothing: root.trailer.nothing
+            withWheels: root.roomy
+            width: left.width
+            height: root.roomy ? Math.min(wanted, root.height * 0.52) : left.height
+            onChosen: one => root.trailer.drawer = one
+            onEntered: root.showDrawer()
         }
-        RowLayout {
-            spacing: 12
-            Layout.fillWidth: true
-            Layout.fillHeight: true
+        Sheet {
+            visible: root.roomy
+            anchors.fill: parent
+            anchors.topMargin: wall.height + 10
 
-            ColumnLayout {
-                spacing: 10
-                Layout.preferredWidth: root.sideWidth
-                Layout.maximumWidth: root.sideWidth
-                Layout.fillHeight: true
+            DrawerTable {
+                id: drawer
 
-                DrawerWall {
-                    id: wall
-
-                    focus: true
-                    drawers: root.trailer.drawers
-                    pulledOut: root.trailer.drawer
-                    nothing: root.trailer.nothing
-                    withWheels: root.roomy
-                    Layout.fillWidth: true
-                    Layout.fillHeight: !root.roomy
-                    Layout.preferredHeight: Math.min(wanted, root.height * 0.52)
-                    onChosen: one => root.trailer.drawer = one
-                    onEntered: root.showDrawer()
-                }
-                Sheet {
-                    visible: root.roomy
-                    Layout.fillWidth: true
-                    Layout.fillHeight: true
-
-                    DrawerTable {
-                        id: drawer
-
-                        anchors.fill: parent
-                        lines: root.trailer.inDrawer
-                        title: root.trailer.drawerTitle
-                        about: root.trailer.drawerAbout
-                        busy: root.busy
-                        onLoadAsked: root.trailer.load.finishDrawer(root.trailer.drawer)
-                        onGone: root.enter()
-                    }
-                }
+                anchors.fill: parent
+                lines: root.trailer.inDrawer
+                title: root.trailer.drawerTitle
+                about: root.trailer.drawerAbout
+                busy: root.busy
+                onLoadAsked: root.trailer.load.finishDrawer(root.trailer.drawer)
+                onGone: root.enter()
             }
-            ColumnLayout {
-                spacing: 0
-                Layout.fillWidth: true
-                Layout.fillHeight: true
+        }
+    }
+    WorkTabs {
+        id: tabs
 
-                WorkTabs {
-                    shown: root.shown
-                    withDrawer: !root.roomy
-                    lacking: root.trailer.load.rows.count
-                    over: root.trailer.unload.rows.count
-                    away: root.trailer.copies.awayCount
-                    Layout.fillWidth: true
-                    onChosen: part => root.work = part
-                }
-                Sheet {
-                    Layout.fillWidth: true
-                    Layout.fillHeight: true
+        anchors.left: left.right
+        anchors.leftMargin: 12
+        anchors.top: left.top
+        anchors.right: title.right
+        shown: root.shown
+        withDrawer: !root.roomy
+        lacking: root.trailer.load.rows.count
+        over: root.trailer.unload.rows.count
+        away: root.trailer.copies.awayCount
+        onChosen: part => root.work = part
+    }
+    Sheet {
+        anchors.left: tabs.left
+        anchors.top: tabs.bottom
+        anchors.right: tabs.right
+        anchors.bottom: left.bottom
 
-                    DrawerTable {
-                        id: smallDrawer
+        DrawerTable {
+            id: smallDrawer
 
-                        anchors.fill: parent
-                        visible: root.shown === 0
-                        lines: root.trailer.inDrawer
-                        title: root.trailer.drawerTitle
-                        about: root.trailer.drawerAbout
-                        busy: root.busy
-                        onLoadAsked: root.trailer.load.finishDrawer(root.trailer.drawer)
-                        onGone: root.enter()
-                    }
-                    LoadPane {
-                        id: bringIn
+            anchors.fill: parent
+            visible: root.shown === 0
+            lines: root.trailer.inDrawer
+            title: root.trailer.drawerTitle
+            about: root.trailer.drawerAbout
+            busy: root.busy
+            onLoadAsked: root.trailer.load.finishDrawer(root.trailer.drawer)
+            onGone: root.enter()
+        }
+        LoadPane {
+            id: bringIn
 
-                        anchors.fill: parent
-                        visible: root.shown === 1
-                        load: root.trailer.load
-                        busy: root.busy
-                        problem: root.problem
-                        onExplained: sentence => root.explained(sentence)
-                    }
-                    LoadPane {
-                        id: takeOut
+            anchors.fill: parent
+            visible: root.shown === 1
+            load: root.trailer.load
+            busy: root.busy
+            problem: root.problem
+            onExplained: sentence => root.explained(sentence)
+        }
+        LoadPane {
+            id: takeOut
 
-                        anchors.fill: parent
-                        visible: root.shown === 2
-                        outwards: true
-                        load: root.trailer.unload
-                        busy: root.busy
-                        problem: root.problem
-                        onExplained: sentence => root.explained(sentence)
-                    }
-                    CarryPane {
-                        id: carry
+            anchors.fill: parent
+            visible: root.shown === 2
+            outwards: true
+            load: root.trailer.unload
+            busy: root.busy
+            problem: root.problem
+            onExplained: sentence => root.explained(sentence)
+        }
+        CarryPane {
+            id: carry
 
-                        anchors.fill: parent
-                        visible: root.shown === 3
-                        carry: root.trailer.carry
-                        busy: root.busy
-                        onVisibleChanged: root.trailer.carry.looking = visible
-                        onExplained: sentence => root.explained(sentence)
-                    }
-                    CopiesPane {
-                        id: copies
+            anchors.fill: parent
+            visible: root.shown === 3
+            carry: root.trailer.carry
+            busy: root.busy
+            onVisibleChanged: root.trailer.carry.looking = visible
+            onExplained: sentence => root.explained(sentence)
+        }
+        CopiesPane {
+            id: copies
 
-                        anchors.fill: parent
-                        visible: root.shown === 4
-                        copies: root.trailer.copies
-                        onTakeAsked: root.takeAsked()
-                        onLookAsked: root.lookAsked()
-                        onReleaseAsked: (trip, name, places) => root.giveUpAsked(trip, name, places)
-                        onEndAsked: (trip, name) => root.giveUpAsked(trip, name, [])
-                    }
-                }
-            }
+            anchors.fill: parent
+            visible: root.shown === 4
+            copies: root.trailer.copies
+            onTakeAsked: root.takeAsked()
+            onLookAsked: root.lookAsked()
+            onReleaseAsked: (trip, name, places) => root.giveUpAsked(trip, name, places)
+            onEndAsked: (trip, name) => root.giveUpAsked(trip, name, [])
         }
     }
 }

@@ -6,6 +6,7 @@
 // that is too old by the other day, is worked out anew.
 
 #include "app/buyer/by_date/taken_in_order.h"
+#include "app/workshop/clock.h"
 #include "app/workshop/demo_shop.h"
 
 #include <QTemporaryDir>
@@ -49,6 +50,7 @@ class OtherDays : public QObject {
 
 private:
     QTemporaryDir m_folder;
+    const std::string m_path = m_folder.filePath(QStringLiteral("demo.flarestock")).toStdString();
     std::shared_ptr<const Workshop> m_shop;
 
     [[nodiscard]] ShopNeeds needs(const MovedBuilds &moved,
@@ -64,9 +66,8 @@ private:
 private Q_SLOTS:
     void initTestCase()
     {
-        const std::string path = m_folder.path().toStdString() + "/demo.flarestock";
-        QVERIFY(makeDemoShop(path, 1'795'824'000'000).has_value()); // 2026-11-28
-        m_shop = Workshop::read(ShopFile::open(path, OpenMode::ReadOnly).value()).value();
+        QVERIFY(makeDemoShop(m_path, 1'795'824'000'000).has_value()); // 2026-11-28
+        m_shop = Workshop::open(m_path).value();
     }
     void sayWhatTheyWouldAnew_data();
     void sayWhatTheyWouldAnew();
@@ -104,14 +105,21 @@ void OtherDays::sayWhatTheyWouldAnew()
 /// Hose that is to be used until the end of the year is barred to a build in January.
 void OtherDays::aLotThatIsTooOldThenIsNotCountedOn()
 {
-    const auto older = std::make_shared<Workshop>(*m_shop);
-    const auto &all = older->ledger.balances();
+    const auto &all = m_shop->ledger.balances();
     const auto found = std::find_if(all.begin(), all.end(),
                                     [](const auto &one) { return !one.first.lot.empty(); });
     QVERIFY(found != all.end());
-    const BalanceKey &held = found->first;
-    older->notes.lots[{held.part, held.lot}].useBy = "2026-12-31";
-    m_shop = older;
+    LotFacts facts;
+    facts.id = freshId();
+    facts.lot = {found->first.part, found->first.lot};
+    facts.useBy = "2026-12-31";
+    Action action;
+    action.records = {facts.asRecord()};
+    {
+        auto file = ShopFile::open(m_path, OpenMode::ReadWrite);
+        QVERIFY(file && file->append(action));
+    }
+    m_shop = Workshop::open(m_path).value();
     const ShopNeeds before = needs({}, nullptr);
     const MovedBuilds moved{{"roadster-fuel", "2027-01-08"}};
     const ShopNeeds known = needs(moved, before.taken);

@@ -152,11 +152,19 @@ void StockIsNarrowed::wordsAreFoundWhole_data()
     QTest::addColumn<bool>("found");
     const QString adapter = QStringLiteral("AD-810 adapter ORB -8 male AN -10 male 10 µm");
     QTest::newRow("a dash stands alone") << adapter << QStringLiteral("-8 orb") << true;
+    QTest::newRow("or behind its family") << adapter << QStringLiteral("orb -8") << true;
+    QTest::newRow("of the same port") << adapter << QStringLiteral("-10 orb") << false;
+    QTest::newRow("of the other port") << adapter << QStringLiteral("male an -10") << true;
+    QTest::newRow("a size of no port's word") << adapter << QStringLiteral("-10 adapter") << true;
     QTest::newRow("-1 is not the beginning of -10") << adapter << QStringLiteral("-1") << false;
     QTest::newRow("-810 is no dash of it") << adapter << QStringLiteral("-810") << false;
     QTest::newRow("a number is found from its middle") << adapter << QStringLiteral("810") << true;
     QTest::newRow("capitals do not matter") << adapter << QStringLiteral("ad-8 MALE") << true;
     QTest::newRow("micron is µm") << adapter << QStringLiteral("10 micron") << true;
+    QTest::newRow("or written as one") << adapter << QStringLiteral("10µm") << true;
+    QTest::newRow("10 is not 810")
+        << QStringLiteral("AD-810 filter 100 µm nominal") << QStringLiteral("10 micron") << false;
+    QTest::newRow("in German") << adapter << QStringLiteral("10 Mikron") << true;
     QTest::newRow("all words have to be there") << adapter << QStringLiteral("orb hose") << false;
     QTest::newRow("nothing typed finds all") << adapter << QString() << true;
 }

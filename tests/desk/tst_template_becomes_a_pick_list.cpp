@@ -24,6 +24,7 @@ private Q_SLOTS:
     void itsPiecesAreReserved();
     void itsPapersAreWritten_data();
     void itsPapersAreWritten();
+    void aPaperIsNotWrittenOverUnasked();
     void itsDayIsChanged();
     void givingUpSaysWhatStandsInTheWay();
     void allIsTakenBack();
@@ -200,10 +201,11 @@ void TemplateBecomesAPickList::itsPapersAreWritten()
     QCOMPARE(m_desk->papers()->fileName(), name);
     QObject *dialog = child("buildPaperFile");
     QVERIFY(dialog != nullptr);
-    QTRY_VERIFY(dialog->property("visible").toBool());
-    QVERIFY(QMetaObject::invokeMethod(dialog, "reject"));
+    QTRY_COMPARE(focusName(*m_window), QStringLiteral("fileName"));
+    QVERIFY(dialog->setProperty("folder", QUrl::fromLocalFile(m_folder.path())));
     const QString file = m_folder.filePath(name);
-    m_desk->papers()->write(QUrl::fromLocalFile(file));
+    key(Qt::Key_Return);
+    QTRY_VERIFY(m_desk->papers()->isBusy() || QFile::exists(file));
     QTRY_VERIFY_WITH_TIMEOUT(!m_desk->papers()->isBusy(), 20000);
     QVERIFY2(words("lastStep").contains(name), qPrintable(words("lastStep")));
     const QString looked = QStringLiteral(FLARESTOCK_BINARY_DIR "/pictures/") + name;
@@ -227,6 +229,38 @@ void TemplateBecomesAPickList::itsPapersAreWritten()
     QVERIFY(wanted.count() > 3);
     for (const QString &one : wanted)
         QVERIFY2(text.contains(one), qPrintable(one));
+}
+
+void TemplateBecomesAPickList::aPaperIsNotWrittenOverUnasked()
+{
+    const QString file = m_folder.filePath(QStringLiteral("build-sheet-coupe-winter-fuel.pdf"));
+    const QByteArray mine("somebody's notes");
+    QFile notes(file);
+    QVERIFY(notes.open(QIODevice::WriteOnly | QIODevice::Truncate));
+    notes.write(mine);
+    notes.close();
+    const auto bytes = [&file] {
+        QFile now(file);
+        return now.open(QIODevice::ReadOnly) ? now.readAll() : QByteArray();
+    };
+    key(Qt::Key_P, Qt::ControlModifier);
+    QTRY_COMPARE(focusName(*m_window), QStringLiteral("choice-paper"));
+    press("doDeed");
+    QTRY_COMPARE(focusName(*m_window), QStringLiteral("fileName"));
+    key(Qt::Key_Return);
+    QTRY_VERIFY(item("fileIsThere") != nullptr);
+    QCOMPARE(bytes(), mine);
+    key(Qt::Key_Escape);
+    QTRY_VERIFY(item("fileName") == nullptr);
+    QCOMPARE(bytes(), mine);
+    key(Qt::Key_P, Qt::ControlModifier);
+    QTRY_COMPARE(focusName(*m_window), QStringLiteral("choice-paper"));
+    press("doDeed");
+    QTRY_COMPARE(focusName(*m_window), QStringLiteral("fileName"));
+    key(Qt::Key_Return);
+    QTRY_VERIFY(item("fileIsThere") != nullptr);
+    key(Qt::Key_Return);
+    QTRY_VERIFY(bytes().startsWith("%PDF"));
 }
 
 void TemplateBecomesAPickList::itsDayIsChanged()

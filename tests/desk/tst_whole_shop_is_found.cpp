@@ -77,6 +77,7 @@ void WholeShopIsFound::everyKindIsFound()
                 static_cast<int>(FindAnywhere::MostEach));
     }
     QVERIFY(found(QStringLiteral("  ")).isEmpty());
+
     QVERIFY(found(typed + QStringLiteral(" nothing-has-this")).isEmpty());
 }
 
@@ -93,6 +94,10 @@ void WholeShopIsFound::partsAreThoseOfStock()
                  std::min(wanted.size(), FindAnywhere::MostEach));
         for (const QString &line : lines)
             QVERIFY2(wanted.contains(line.mid(5).toStdString()), qPrintable(line));
+        const Rows &rows = *m_desk->anywhere()->rows();
+        const QString last = rows.cell(rows.count() - 1, QStringLiteral("detail")).toString();
+        const auto more = static_cast<int>(wanted.size()) - lines.size();
+        QCOMPARE(last.contains(QStringLiteral("and %1 more").arg(more)), more > 0);
     }
 }
 

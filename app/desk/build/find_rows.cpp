@@ -3,6 +3,7 @@
 #include "app/desk/build/find_rows.h"
 
 #include "app/desk/opened/detail.h"
+#include "app/desk/stock/found_by.h"
 #include "app/desk/words/spoken.h"
 #include "app/desk/words/standing.h"
 
@@ -18,23 +19,13 @@ struct FindWords {
     Q_DECLARE_TR_FUNCTIONS(Find)
 };
 
-/// What is typed and what is searched, brought to one spelling: "10 micron" finds "10 µm".
-QString folded(const QString &text)
-{
-    QString result = text.toCaseFolded();
-    result.replace(QStringLiteral("µm"), QStringLiteral("micron"));
-    result.replace(QStringLiteral("μm"), QStringLiteral("micron"));
-    return result;
-}
-
 class Search {
 public:
     Search(const QString &typed, int most)
-        : m_words(folded(typed).split(u' ', Qt::SkipEmptyParts)),
-          m_most(static_cast<std::size_t>(most))
+        : m_words(wordsTyped(typed.toStdString())), m_most(static_cast<std::size_t>(most))
     {
     }
-    [[nodiscard]] bool isBlank() const { return m_words.isEmpty(); }
+    [[nodiscard]] bool isBlank() const { return m_words.empty(); }
 
     struct Found {
         QString kind;
@@ -49,16 +40,16 @@ public:
                                          [&key](const Row &row) { return row.key == key; });
         if (m_rows.size() >= m_most || isThere)
             return;
-        const QString text = folded(QStringList{found.title, found.detail, further}.join(u' '));
-        const bool all = std::all_of(m_words.begin(), m_words.end(),
-                                     [&text](const QString &word) { return text.contains(word); });
-        if (all)
+        std::string sought;
+        for (const QString &text : {found.title, found.detail, further})
+            sought += foldedWords(text.toStdString());
+        if (holdsAll(sought, m_words))
             m_rows.push_back({key, {found.kind, found.title, found.detail, found.target}});
     }
     [[nodiscard]] std::vector<Row> take() { return std::move(m_rows); }
 
 private:
-    QStringList m_words;
+    std::vector<std::string> m_words;
     std::size_t m_most;
     std::vector<Row> m_rows;
 };

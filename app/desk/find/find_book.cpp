@@ -101,6 +101,8 @@ int nearness(const FindEntry &entry, const std::string &first)
     return entry.sought.find(" " + first) != std::string::npos ? 1 : 2;
 }
 
+constexpr int DetailCell = 2; ///< Of foundAnywhereCells().
+
 Row rowOf(const FindEntry &entry)
 {
     return {QString(keyOf(entry.kind) + u'|' + said(entry.target)),
@@ -167,9 +169,11 @@ std::vector<Row> foundAnywhere(const FindBook &book, const QString &typed, std::
         return {};
     // Of each kind and nearness the first few: a hundred thousand parts need no sorting.
     std::map<std::pair<FoundKind, int>, std::vector<const FindEntry *>> nearest;
+    std::map<FoundKind, std::size_t> all;
     for (const FindEntry &entry : book.entries) {
         if (!holdsAll(entry.sought, words))
             continue;
+        ++all[entry.kind];
         auto &alike = nearest[{entry.kind, nearness(entry, words.front())}];
         if (alike.size() < mostEach)
             alike.push_back(&entry);
@@ -178,8 +182,15 @@ std::vector<Row> foundAnywhere(const FindBook &book, const QString &typed, std::
     std::map<FoundKind, std::size_t> shown;
     for (const auto &[key, entries] : nearest) {
         for (const FindEntry *entry : entries) {
-            if (shown[key.first]++ < mostEach)
-                rows.push_back(rowOf(*entry));
+            const std::size_t at = ++shown[key.first];
+            if (at > mostEach)
+                continue;
+            rows.push_back(rowOf(*entry));
+            if (at == mostEach && all[key.first] > mostEach) {
+                QVariant &detail = rows.back().cells[DetailCell];
+                detail = FindAnywhereWords::tr("%1  ·  and %2 more")
+                             .arg(detail.toString(), QString::number(all[key.first] - mostEach));
+            }
         }
     }
     return rows;

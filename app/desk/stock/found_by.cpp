@@ -11,6 +11,8 @@ namespace flarestock {
 
 namespace {
 
+const std::string Micron = "micron";
+
 void replaceAll(std::string &text, std::string_view what, std::string_view with)
 {
     for (std::size_t at = text.find(what); at != std::string::npos;
@@ -30,11 +32,16 @@ bool isDash(const std::string &word)
            std::all_of(word.begin() + 1, word.end(), isDigit);
 }
 
-bool holds(const std::string &sought, const std::string &word)
+bool isFigure(const std::string &word)
 {
-    if (!isDash(word))
-        return sought.find(word) != std::string::npos;
-    const std::string alone = " " + word;
+    return std::all_of(word.begin(), word.end(),
+                       [](char letter) { return isDigit(letter) || letter == '.'; });
+}
+
+/// Whether the words stand there side by side, behind a blank and before no further digit.
+bool standsAlone(const std::string &sought, const std::string &words)
+{
+    const std::string alone = " " + words;
     for (std::size_t at = sought.find(alone); at != std::string::npos;
          at = sought.find(alone, at + 1)) {
         const std::size_t end = at + alone.size();
@@ -42,6 +49,24 @@ bool holds(const std::string &sought, const std::string &word)
             return true;
     }
     return false;
+}
+
+bool holds(const std::string &sought, const std::string &word)
+{
+    return isDash(word) ? standsAlone(sought, word) : sought.find(word) != std::string::npos;
+}
+
+/// Whether two words that were typed side by side are those of one thing: "-8 orb" is no part whose
+/// boss is a -10 and whose hose is a -8, "10 micron" none of 100 µm.
+bool belongTogether(const std::string &sought, const std::string &one, const std::string &other)
+{
+    if (isDash(one) != isDash(other)) {
+        const std::string &family = isDash(one) ? other : one;
+        return sought.find(" " + family + " -") == std::string::npos ||
+               standsAlone(sought, family + " " + (isDash(one) ? one : other));
+    }
+    return !isFigure(one) || other != Micron || sought.find(Micron) == std::string::npos ||
+           sought.find(" " + one + " " + Micron) != std::string::npos;
 }
 
 void addOnce(std::vector<std::string> &all, std::string one)
@@ -66,8 +91,13 @@ std::string foldedWords(std::string_view text)
     if (text.empty())
         return {};
     std::string small = " " + folded(text);
-    replaceAll(small, "µm", "micron"); // U+00B5, the micro sign,
-    replaceAll(small, "μm", "micron"); // and U+03BC, the letter.
+    for (const char *spelling : {"µm", "μm", "mikron"}) // U+00B5, the micro sign; U+03BC.
+        replaceAll(small, spelling, Micron);
+    for (std::size_t at = small.find(Micron); at != std::string::npos;
+         at = small.find(Micron, at + Micron.size())) {
+        if (isDigit(small[at - 1])) // "10µm"; a blank stands before all.
+            small.insert(at++, " ");
+    }
     replaceAll(small, ", ", "  ");
     return small;
 }
@@ -103,8 +133,12 @@ std::vector<std::string> wordsTyped(std::string_view typed)
 
 bool holdsAll(const std::string &sought, const std::vector<std::string> &words)
 {
-    return std::all_of(words.begin(), words.end(),
-                       [&sought](const std::string &word) { return holds(sought, word); });
+    for (std::size_t at = 0; at < words.size(); ++at) {
+        if (!holds(sought, words[at]) ||
+            (at > 0 && !belongTogether(sought, words[at - 1], words[at])))
+            return false;
+    }
+    return true;
 }
 
 std::vector<std::string> dashesOf(const Part &part)

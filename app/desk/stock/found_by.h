@@ -14,7 +14,8 @@ namespace flarestock {
 [[nodiscard]] std::string foldedWords(std::string_view text);
 /// Number, description, kind, ports, rating, material, words.
 [[nodiscard]] std::string soughtOf(const Part &part);
-/// Whether all the words that were typed stand in `sought`. A word like "-8" has to stand alone.
+/// Whether all the words that were typed stand in `sought`. A word like "-8" has to stand alone;
+/// two side by side that say one thing ("-8 orb", "10 micron") are of one port, of one rating.
 [[nodiscard]] bool holdsAll(const std::string &sought, const std::vector<std::string> &words);
 /// What was typed, folded, word by word.
 [[nodiscard]] std::vector<std::string> wordsTyped(std::string_view typed);

@@ -62,7 +62,7 @@ FocusScope {
         }
         GroupHead {
             visible: root.lot.acts.count > 0
-            section: qsTr("What to do about it, what is most dangerous first")
+            group: qsTr("What to do about it, what is most dangerous first")
             Layout.fillWidth: true
         }
         WorkList {

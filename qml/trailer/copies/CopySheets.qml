@@ -38,7 +38,7 @@ Item {
         suggested: root.copies.suggested
         problem: root.copies.problem
         busy: root.copies.busy
-        onFileAsked: saveDialog.open()
+        onFileAsked: saveDialog.ask(qsTr("trailer-copy.flarestock"))
         onTaken: departure => root.copies.take(departure)
     }
     LookCopySheet {
@@ -76,7 +76,7 @@ Item {
 
         title: qsTr("Where the copy goes")
         acceptLabel: qsTr("Put it there")
-        defaultSuffix: "flarestock"
+        mayReplace: false
         nameFilters: [qsTr("Shop files (*.flarestock)")]
         onAccepted: takeSheet.setFile(root.copies.pathOf(selectedFile))
     }

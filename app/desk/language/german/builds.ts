@@ -2377,6 +2377,29 @@
     </message>
 </context>
 <context>
+    <name>flarestock::FileToBe</name>
+    <message>
+        <source>The file has no name yet. Type one.</source>
+        <translation>Die Datei hat noch keinen Namen. Bitte einen eintippen.</translation>
+    </message>
+    <message>
+        <source>A name has no stroke in it. Choose the folder by “Other folder …”.</source>
+        <translation>In einem Namen steht kein Schrägstrich. Den Ordner mit „Anderer Ordner …“ wählen.</translation>
+    </message>
+    <message>
+        <source>The folder %1 is not there any more. Choose another one.</source>
+        <translation>Den Ordner %1 gibt es nicht mehr. Einen anderen wählen.</translation>
+    </message>
+    <message>
+        <source>Nothing may be written in %1. Choose another folder.</source>
+        <translation>In %1 darf nichts geschrieben werden. Einen anderen Ordner wählen.</translation>
+    </message>
+    <message>
+        <source>%1 is a folder. Type another name.</source>
+        <translation>%1 ist ein Ordner. Einen anderen Namen eintippen.</translation>
+    </message>
+</context>
+<context>
     <name>flarestock::HandingOut</name>
     <message>
         <source>1 line promised to %1.</source>

@@ -73,10 +73,6 @@
 <context>
     <name>BottomLine</name>
     <message>
-        <source>at the desk: ?</source>
-        <translation>hier: ?</translation>
-    </message>
-    <message>
         <source>at the desk: %1</source>
         <translation>hier: %1</translation>
     </message>
@@ -95,6 +91,10 @@
     <message>
         <source>Take back the last step</source>
         <translation>Den letzten Schritt zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Who is at the desk?</source>
+        <translation>Wer ist am Platz?</translation>
     </message>
 </context>
 <context>
@@ -220,6 +220,46 @@
         <source>Write it</source>
         <translation>Schreiben</translation>
     </message>
+    <message>
+        <source>Papers (*.pdf)</source>
+        <translation>Papiere (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Write it to a file</source>
+        <translation>In eine Datei schreiben</translation>
+    </message>
+    <message>
+        <source>There is a file of this name already. Type another one.</source>
+        <translation>Eine Datei dieses Namens gibt es schon. Einen anderen eintippen.</translation>
+    </message>
+    <message>
+        <source>name of the file</source>
+        <translation>Name der Datei</translation>
+    </message>
+    <message>
+        <source>in %1</source>
+        <translation>in %1</translation>
+    </message>
+    <message>
+        <source>Other folder …</source>
+        <translation>Anderer Ordner …</translation>
+    </message>
+    <message>
+        <source>! There is a file of this name already. “Write over it” puts the new one in its place; another name keeps both.</source>
+        <translation>! Eine Datei dieses Namens gibt es schon. „Überschreiben“ setzt die neue an ihre Stelle; mit einem anderen Namen bleiben beide.</translation>
+    </message>
+    <message>
+        <source>Write over it</source>
+        <translation>Überschreiben</translation>
+    </message>
+    <message>
+        <source>Not now  Esc</source>
+        <translation>Jetzt nicht  Esc</translation>
+    </message>
+    <message>
+        <source>Which folder it goes into</source>
+        <translation>In welchen Ordner sie kommt</translation>
+    </message>
 </context>
 <context>
     <name>Find</name>
@@ -250,6 +290,10 @@
     <message>
         <source>part</source>
         <translation>Teil</translation>
+    </message>
+    <message>
+        <source>%1  ·  and %2 more</source>
+        <translation>%1  ·  und %2 weitere</translation>
     </message>
 </context>
 <context>
@@ -314,6 +358,10 @@
     <message>
         <source>Choose the folder with the edited texts</source>
         <translation>Den Ordner mit den geänderten Texten wählen</translation>
+    </message>
+    <message>
+        <source>new-shop.flarestock</source>
+        <translation>neue-werkstatt.flarestock</translation>
     </message>
 </context>
 <context>

@@ -396,6 +396,10 @@
         <source>Put it there</source>
         <translation>Dorthin legen</translation>
     </message>
+    <message>
+        <source>trailer-copy.flarestock</source>
+        <translation>anhaenger-kopie.flarestock</translation>
+    </message>
 </context>
 <context>
     <name>DrawerFront</name>
