@@ -48,29 +48,39 @@ FocusScope {
             Layout.rightMargin: 12
             Layout.topMargin: 8
         }
-        RowLayout {
+        Item { // Heads that come and go are not laid out again by a layout (Qt 6.4).
+            id: heads
+
+            implicitHeight: Math.max(about.height, there.height)
             Layout.fillWidth: true
             Layout.leftMargin: 12
             Layout.rightMargin: 12
-            spacing: 0
 
             Words {
+                id: about
+
                 objectName: "drawerAbout"
+                width: heads.width - there.width - toBe.width
                 text: root.about
                 small: true
                 quiet: true
                 wrapMode: Text.Wrap
-                Layout.fillWidth: true
             }
             Heading {
+                id: there
+
                 visible: list.count > 0
+                x: about.width
+                width: 60
                 text: qsTr("there")
-                Layout.preferredWidth: 60
             }
             Heading {
+                id: toBe
+
                 visible: list.count > 0
+                x: there.x + there.width
+                width: 68
                 text: qsTr("to be")
-                Layout.preferredWidth: 68
             }
         }
         Rectangle {
