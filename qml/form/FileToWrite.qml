@@ -15,7 +15,7 @@ WorkSheet {
     id: root
 
     property string acceptLabel: qsTr("Write it")
-    property list<string> nameFilters: [qsTr("Papers (*.pdf)")]
+    property alias nameFilters: file.filters
     property bool mayReplace: true // A file that is there already, once that was asked.
     property alias folder: file.folder
     readonly property url selectedFile: file.url
@@ -56,7 +56,7 @@ WorkSheet {
     FileToBe {
         id: file
 
-        filters: root.nameFilters
+        filters: [qsTr("Papers (*.pdf)")]
     }
     Words {
         text: qsTr("name of the file")

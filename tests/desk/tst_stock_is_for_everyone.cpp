@@ -38,7 +38,7 @@ void StockIsForEveryone::aScannerIsHeardWhereverTheKeyboardIs()
     type("AD-6-6", 3);
     key(Qt::Key_Return);
     QTRY_COMPARE(stock().selected(), QStringLiteral("AD-6-6"));
-    QVERIFY(words("findField").isEmpty());
+    QTRY_VERIFY(words("findField").isEmpty());
     QTRY_COMPARE(focusName(*m_window), QStringLiteral("partPanel"));
     item("sort-2")->forceActiveFocus(Qt::TabFocusReason);
     type("trailer-2", 3);
