@@ -21,7 +21,8 @@ Item {
     readonly property bool isGap: form === "gap"
     readonly property bool isOurs: form === "piece" || form === "aid"
 
-    implicitHeight: isLink ? Math.max(24, link.height + 4) : Math.max(40, lines.height + 8)
+    implicitHeight: isLink ? Math.max(24, link.height + 4)
+        : Math.max(40, lines.height + 8, where.visible ? where.height + 8 : 0)
     Accessible.role: Accessible.ListItem
     Accessible.name: says
 
@@ -62,7 +63,7 @@ Item {
         visible: !root.isLink
         x: 22
         anchors.verticalCenter: parent.verticalCenter
-        width: parent.width - x - Theme.gap - (root.isShort ? tag.width : where.implicitWidth)
+        width: parent.width - x - Theme.gap - (root.isShort ? tag.width : where.width)
         spacing: 1
 
         Words {
@@ -86,6 +87,9 @@ Item {
         visible: !root.isShort && !root.isLink
         anchors.right: parent.right
         anchors.verticalCenter: parent.verticalCenter
+        width: Math.min(implicitWidth, parent.width * 0.42)
+        horizontalAlignment: Text.AlignRight
+        wrapMode: Text.Wrap
         text: root.place
         small: true
         quiet: true

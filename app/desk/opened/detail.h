@@ -41,7 +41,7 @@ struct Detail {
 /// The run has a length; one without is the joint of its two ports.
 [[nodiscard]] Detail runDetail(const WorkedOut &worked, const PlacedRun &run, Units units);
 
-/// "2 in C4", "none here", and whether that is less than is wanted.
+/// "2 in C4, 1 in the car", "none here", and whether that is less than is wanted.
 struct Whereabouts {
     QString text;
     bool isShort = false;

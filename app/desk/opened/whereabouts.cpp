@@ -12,15 +12,43 @@ namespace flarestock {
 
 namespace {
 
-/// Whether there is so much of it: of what is cut, in one piece.
+/// Whether there is so much of it: of what is cut, in one piece, or cut for this build before.
 bool holds(const FreeStock &stock, const Decimal &wanted)
 {
+    if (stock.cutBefore && stock.cutBefore->amount >= wanted)
+        return true;
     if (stock.pieces.empty())
         return stock.free.amount >= wanted;
     return std::any_of(stock.pieces.begin(), stock.pieces.end(), [&](const Quantity &piece) {
         const auto length = piece.exactlyIn(stock.free.unit);
         return length && length->amount >= wanted;
     });
+}
+
+/// "1 in the car, 2 in A2, 1 in TR-D3": each place with what lies there; what is free and lies at
+/// none of them the build has got. What is too much for a line is "elsewhere".
+QString saidPlaces(const FreeStock &stock, Units units)
+{
+    constexpr qsizetype Named = 2;
+    Decimal rest = stock.free.amount;
+    for (const FreeStock::AtPlace &at : stock.places)
+        rest -= at.free.amount;
+    QStringList places;
+    if (rest.sign() > 0)
+        places.append(
+            DetailWords::tr("%1 in the car").arg(saidAmount({rest, stock.free.unit}, units)));
+    Decimal elsewhere;
+    for (const FreeStock::AtPlace &at : stock.places) {
+        if (places.size() < Named)
+            places.append(
+                DetailWords::tr("%1 in %2").arg(saidAmount(at.free, units), said(at.place)));
+        else
+            elsewhere += at.free.amount;
+    }
+    if (elsewhere.sign() > 0)
+        places.append(
+            DetailWords::tr("%1 elsewhere").arg(saidAmount({elsewhere, stock.free.unit}, units)));
+    return places.join(QStringLiteral(", "));
 }
 
 } // namespace
@@ -44,12 +72,9 @@ Whereabouts whereabouts(const Shelf &shelf, const Part &part, const Decimal &wan
     if (found == shelf.end() || found->second.usable().sign() <= 0)
         return {DetailWords::tr("none here"), true};
     const FreeStock &stock = found->second;
-    const QString place = stock.places.empty() ? QString() : said(stock.places.front().place);
     if (stock.level && *stock.level != StockLevel::Out) // Nobody counts it.
         return {said(stock.seen), false};
-    const QString free = saidAmount(stock.free, units);
-    return {place.isEmpty() ? free : DetailWords::tr("%1 in %2").arg(free, place),
-            !holds(stock, wanted)};
+    return {saidPlaces(stock, units), !holds(stock, wanted)};
 }
 
 QString saidPrice(const WorkedOut &worked, const Part &part, const Decimal &wanted)
