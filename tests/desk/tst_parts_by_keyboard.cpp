@@ -141,6 +141,7 @@ void PartsByKeyboard::whatIsWrongIsSaidAtItsField()
 {
     key(Qt::Key_N, Qt::ControlModifier);
     QTRY_COMPARE(focusName(*m_window), QStringLiteral("field-part"));
+    QVERIFY(parts().editor()->standing().contains(QStringLiteral("still to be filled in")));
     type("BR-43");
     QTRY_VERIFY(words("wrong-part").contains(QStringLiteral("already")));
     write("field-rated", "500 psy");
@@ -149,6 +150,11 @@ void PartsByKeyboard::whatIsWrongIsSaidAtItsField()
     QTRY_VERIFY(words("wrong-description").contains(QStringLiteral("empty")));
     QVERIFY(words("sheetProblem").contains(QStringLiteral("not right")));
     pictureOfParts("wrong");
+    // What was said of the card is said of it as it is now: two fields fewer are wrong.
+    const QString before = words("sheetProblem");
+    write("field-rated", "500 psi");
+    QTRY_VERIFY(words("sheetProblem") != before);
+    QVERIFY(words("sheetProblem").contains(QStringLiteral("not right")));
     key(Qt::Key_Escape);
     QTRY_VERIFY(item("writeCard") == nullptr);
 }
@@ -184,7 +190,21 @@ void PartsByKeyboard::anOfferIsWritten()
     const std::size_t before = offers();
     press("card-offer");
     QTRY_VERIFY(item("field-prices") != nullptr);
+    // It is in the currency that its supplier asks in, whoever is chosen, until somebody says so.
+    const auto chosen = [this](const char *id) {
+        const auto shop = inFile();
+        const auto all = shop->catalogue.suppliers();
+        const auto at = std::find_if(all.begin(), all.end(),
+                                     [id](const Supplier &one) { return one.id == id; });
+        item("choice-supplier")->setProperty("currentIndex", static_cast<int>(at - all.begin()));
+    };
+    const auto currency = [this] { return item("field-currency")->property("text").toString(); };
     write("field-supplier part", "X-1");
+    chosen("HAL");
+    QTRY_COMPARE(currency(), QStringLiteral("EUR"));
+    chosen("NHT");
+    QTRY_COMPARE(currency(), QStringLiteral("USD"));
+    QCOMPARE(item("field-supplier part")->property("text").toString(), QStringLiteral("X-1"));
     write("field-prices", "10: 4.00; 1: 5.00");
     key(Qt::Key_Return);
     QTRY_VERIFY(words("sheetProblem").contains(QStringLiteral("rise")));

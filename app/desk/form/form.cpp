@@ -36,4 +36,19 @@ void Form::ask(std::vector<Row> fields)
     m_fields.become(std::move(fields));
 }
 
+void Form::put(const QString &key, const QString &value)
+{
+    const auto at = fieldCells().indexOf(QStringLiteral("value"));
+    std::vector<Row> fields;
+    for (int row = 0; row < m_fields.count(); ++row) {
+        Row field{m_fields.data(m_fields.index(row), Qt::UserRole).toString(), {}};
+        for (const QString &name : fieldCells())
+            field.cells.append(m_fields.cell(row, name));
+        if (field.key == key)
+            field.cells[at] = value;
+        fields.push_back(std::move(field));
+    }
+    m_fields.become(std::move(fields));
+}
+
 } // namespace flarestock

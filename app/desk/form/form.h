@@ -51,6 +51,8 @@ protected:
     [[nodiscard]] const Rows &shownFields() const { return m_fields; }
     /// Other fields; what was typed into those before is gone.
     void ask(std::vector<Row> fields);
+    /// Another value in one field; what was typed into the others stays.
+    void put(const QString &key, const QString &value);
 
 private:
     Pen &m_pen;

@@ -24,9 +24,13 @@ QString CardEditor::title() const
 QString CardEditor::standing() const
 {
     const std::size_t wrong = m_wrong.size() + m_wrongAtPort.size();
-    return wrong == 0   ? tr("The card is whole.")
-           : wrong == 1 ? tr("1 field is not right yet.")
-                        : tr("%1 fields are not right yet.").arg(wrong);
+    if (isWhole())
+        return tr("The card is whole.");
+    if (!m_isTried && m_touched.empty()) // None of them is marked.
+        return wrong == 1 ? tr("1 field has still to be filled in.")
+                          : tr("%1 fields have still to be filled in.").arg(wrong);
+    return wrong == 1 ? tr("1 field is not right yet.")
+                      : tr("%1 fields are not right yet.").arg(wrong);
 }
 
 QString CardEditor::body() const

@@ -153,6 +153,8 @@ void CardEditor::judge()
     if (m_isNew && m_book->catalogue().find(number))
         m_wrong["part"] = tr("There is a card of that number already.");
     showRows();
+    if (m_isTried && !m_pen.problem().isEmpty()) // It was said of the card as it was then.
+        isWhole() ? m_pen.hear() : m_pen.refuse(standing());
 }
 
 void CardEditor::showRows()

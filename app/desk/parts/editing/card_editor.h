@@ -38,6 +38,7 @@ public:
     [[nodiscard]] QString title() const;
     /// Whether it could be written down: "2 fields are not right yet".
     [[nodiscard]] QString standing() const;
+    [[nodiscard]] bool isWhole() const { return m_wrong.empty() && m_wrongAtPort.empty(); }
     [[nodiscard]] QString body() const; ///< As PartDrawing has it.
     [[nodiscard]] int bend() const;
     [[nodiscard]] QStringList portTexts() const;

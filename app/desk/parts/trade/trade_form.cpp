@@ -22,6 +22,28 @@ Result<std::optional<RowCells>> rowOf(const Result<TextFiles> &documents, SheetK
     return rows->find(keyOf(kind, key));
 }
 
+/// In which currency each supplier asks: the one on its record, else that of most of its offers,
+/// else the shop's.
+std::map<std::string, std::string> currenciesIn(const Workshop &workshop)
+{
+    const Catalogue &catalogue = workshop.catalogue;
+    std::map<std::string, std::map<std::string, int>> offers;
+    for (const Part &part : catalogue.parts())
+        for (const Offer &offer : catalogue.offers(part))
+            ++offers[offer.supplier][std::string(offer.currency.code())];
+    std::map<std::string, std::string> asks;
+    for (const Supplier &supplier : catalogue.suppliers()) {
+        const auto &counts = offers[supplier.id];
+        const auto most =
+            std::max_element(counts.begin(), counts.end(),
+                             [](const auto &a, const auto &b) { return a.second < b.second; });
+        const Currency own = supplier.currency.value_or(workshop.settings.currency);
+        const bool isSaid = supplier.currency || most == counts.end();
+        asks[supplier.id] = isSaid ? std::string(own.code()) : most->first;
+    }
+    return asks;
+}
+
 } // namespace
 
 TradeForm::TradeForm(Pen &pen, QObject *parent)
@@ -68,10 +90,13 @@ void TradeForm::begin(SheetKind kind, const RowCells &key)
     if (!m_documents || !m_workshop || m_reading.isUnderWay())
         return;
     const bool isNew = cellOf(key, "supplier").empty();
-    m_reading.run([this, kind, key, isNew, documents = m_documents]() -> Errand::Back {
+    m_reading.run([this, kind, key, isNew, documents = m_documents,
+                   workshop = m_workshop]() -> Errand::Back {
         const auto row = std::make_shared<Result<std::optional<RowCells>>>(
             isNew ? Result<std::optional<RowCells>>(std::nullopt) : rowOf(documents(), kind, key));
-        return [this, kind, key, isNew, row] {
+        const bool asks = isNew && kind == SheetKind::Offers;
+        return [this, kind, key, isNew, row,
+                currencies = asks ? currenciesIn(*workshop) : decltype(m_currencies)()] {
             if (!*row)
                 return pen().refuse(saidProblem(row->error()));
             if (!isNew && !row->value())
@@ -79,8 +104,9 @@ void TradeForm::begin(SheetKind kind, const RowCells &key)
             m_kind = kind;
             m_isNew = isNew;
             m_begun = row->value().value_or(key);
-            if (isNew && kind == SheetKind::Offers)
-                m_begun["currency"] = m_workshop->settings.currency.code();
+            m_currencies = currencies;
+            if (!currencies.empty()) // The first is the one that is chosen at first.
+                m_begun["currency"] = currencies.begin()->second;
             pen().hear();
             showFields();
             Q_EMIT changed();
@@ -124,6 +150,22 @@ RowCells TradeForm::filled(const QVariantMap &values) const
             cells[heading] = text;
     }
     return cells;
+}
+
+void TradeForm::consider(const QVariantMap &values)
+{
+    if (!m_workshop || !m_isNew || m_kind != SheetKind::Offers)
+        return;
+    const QString heading = QStringLiteral("currency");
+    const std::string supplier = tradeText("supplier", values.value(QStringLiteral("supplier")),
+                                           {m_kind, m_workshop->catalogue.suppliers()});
+    const auto asks = m_currencies.find(supplier);
+    const std::string proposed = cellOf(m_begun, "currency");
+    if (asks == m_currencies.end() || asks->second == proposed ||
+        values.value(heading).toString().toStdString() != proposed)
+        return;
+    m_begun["currency"] = asks->second;
+    put(heading, said(asks->second));
 }
 
 void TradeForm::finish(const QVariantMap &values)

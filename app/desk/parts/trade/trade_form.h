@@ -25,6 +25,8 @@ public:
     [[nodiscard]] QString title() const override;
     [[nodiscard]] QString about() const override;
     [[nodiscard]] QString button() const override;
+    /// The currency of a new offer goes with its supplier, as long as nobody wrote another.
+    Q_INVOKABLE void consider(const QVariantMap &values) override;
     Q_INVOKABLE void finish(const QVariantMap &values) override;
 
     /// A supplier by its id, a new one where it is empty; opened() says that it is here.
@@ -46,6 +48,7 @@ private:
     std::function<Result<TextFiles>()> m_documents;
     SheetKind m_kind = SheetKind::Suppliers;
     bool m_isNew = true;
+    std::map<std::string, std::string> m_currencies; ///< In which a supplier asks, by its id.
     RowCells m_begun; ///< As it stood in the shop; of a new one what is known.
     Rows m_suppliers;
     Errand m_reading; ///< Last: it waits for its worker before the rest goes.
