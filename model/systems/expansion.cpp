@@ -20,6 +20,17 @@ auto placedWith(const Things &things, std::string_view id)
 
 } // namespace
 
+void BillLine::use(Use more)
+{
+    const auto same = std::find_if(uses.begin(), uses.end(), [&more](const Use &one) {
+        return one.station == more.station && one.run == more.run;
+    });
+    if (same == uses.end())
+        uses.push_back(std::move(more));
+    else
+        same->amount += more.amount;
+}
+
 Decimal allotted(const BillLine &line, const FreeStock *stock)
 {
     if (!stock)

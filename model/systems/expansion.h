@@ -75,6 +75,17 @@ struct BillLine {
     std::vector<std::string> why;      ///< Each reason once, in flow order.
     std::vector<std::string> stations; ///< Ids of the stations it serves, for grouping.
     bool consumed = true;              ///< False: a tool, which comes back.
+
+    /// So much of it for a station and, where it lies in one, a run; empty: for the whole build.
+    struct Use {
+        std::string station;
+        std::string run;
+        Decimal amount; ///< More than zero, in the part's unit, of one copy of the build.
+    };
+    /// In flow order, each place once. All of them together may be more than the need of what
+    /// serves several places (a tool, what is used by measure).
+    std::vector<Use> uses;
+    void use(Use more);
 };
 
 /// How much of the line's need a stock gives (nothing: no stock of it), so that the line is short

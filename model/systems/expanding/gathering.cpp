@@ -14,10 +14,11 @@ namespace flarestock {
 
 namespace {
 
-/// Why a part is wanted, and for which station.
+/// Why a part is wanted, for which station and, where it lies in one, in which run.
 struct Reason {
     std::string why;
     std::string station;
+    std::string run = {};
 };
 
 class Gathering {
@@ -43,14 +44,15 @@ public:
     {
         if (!placed.way)
             return;
-        const Reason reason{placed.at, placed.station};
+        const Reason reason{placed.at, placed.station, placed.run};
         for (const Piece &piece : placed.way->pieces) {
             add(*piece.part, 1, reason);
             fitting(*piece.part, 1, reason);
         }
         for (const WayAid &aid : placed.way->aids)
             if (aid.part)
-                add(*aid.part, countOf(aid), {aid.need.text() + ", " + placed.at, placed.station});
+                add(*aid.part, countOf(aid),
+                    {aid.need.text() + ", " + placed.at, placed.station, placed.run});
     }
 
     void line(const PlacedRun &placed)
@@ -59,7 +61,7 @@ public:
             return;
         const std::string way = titleOf(placed.from) + " to " + titleOf(placed.to);
         Line &line = add(*placed.line, placed.length.amount,
-                         {way + ", " + placed.length.spoken(), placed.from});
+                         {way + ", " + placed.length.spoken(), placed.from, placed.id});
         line.bill.cuts.push_back(placed.length);
         if (placed.run->clampsEach > 0)
             clamps(placed, way);
@@ -138,6 +140,7 @@ private:
             line.bill.why.push_back(reason.why);
         if (!reason.station.empty() && line.said.insert("/" + reason.station).second)
             line.bill.stations.push_back(reason.station);
+        line.bill.use({reason.station, reason.run, count});
         return line;
     }
 
@@ -167,7 +170,8 @@ private:
             const Decimal wanted = std::max(used.count - inBox, Decimal()) * count + missing;
             const std::string why = missing.sign() > 0 ? "missing from the box of " : "fitting ";
             if (wanted.sign() > 0)
-                add(*other, wanted, {why + part.number + ", " + reason.why, reason.station});
+                add(*other, wanted,
+                    {why + part.number + ", " + reason.why, reason.station, reason.run});
         }
     }
 
@@ -234,7 +238,7 @@ private:
             length->over(Rational(Decimal(placed.run->clampsEach))).toDecimal(0, Rounding::Ceiling);
         const Reason reason{"holds " + way + ", one in " + std::to_string(placed.run->clampsEach) +
                                 " mm",
-                            placed.from};
+                            placed.from, placed.id};
         add(*ranked.front().part, count, reason);
         fitting(*ranked.front().part, count, reason);
     }

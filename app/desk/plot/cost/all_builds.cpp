@@ -2,8 +2,10 @@
 
 #include "app/desk/plot/cost/all_builds.h"
 
+#include "app/buyer/by_date/joints_by_date.h"
 #include "app/desk/words/spoken.h"
-#include "app/workshop/worked_build.h"
+
+#include <algorithm>
 
 namespace flarestock {
 
@@ -25,6 +27,35 @@ CostedBuild summedUp(const BuildPlan &plan, const Expansion &expansion, const Pr
     return cost;
 }
 
+bool isEarlier(const BuildPlan &a, const BuildPlan &b)
+{
+    return std::pair(a.by.empty(), a.by) < std::pair(b.by.empty(), b.by);
+}
+
+/// All that is not done, by day; the one on the desk as it is there.
+std::vector<BuildPlan> plansOf(const Workshop &workshop, const BuildPlan &onDesk)
+{
+    std::vector<BuildPlan> plans = buildsByDate(workshop, {});
+    const auto same = std::find_if(plans.begin(), plans.end(),
+                                   [&onDesk](const BuildPlan &one) { return one.id == onDesk.id; });
+    if (same == plans.end())
+        plans.push_back(onDesk);
+    else
+        *same = onDesk;
+    std::stable_sort(plans.begin(), plans.end(), isEarlier);
+    return plans;
+}
+
+Result<JointsByDate> taken(const Workshop &workshop, const std::vector<BuildPlan> &plans,
+                           Bars &bars)
+{
+    std::vector<Due> due;
+    for (const BuildPlan &plan : plans)
+        due.push_back({plan.id, plan.car, plan.by});
+    bars = barsOf(workshop.notes.lots, due);
+    return jointsByDate(workshop, bars, plans);
+}
+
 } // namespace
 
 std::vector<CostedBuild> costOfBuilds(const WorkedOut &onDesk, const BuildPlan &plan)
@@ -32,15 +63,19 @@ std::vector<CostedBuild> costOfBuilds(const WorkedOut &onDesk, const BuildPlan &
     std::vector<CostedBuild> costs;
     if (onDesk.workshop == nullptr)
         return costs;
-    for (const BuildPlan &other : onDesk.workshop->builds) {
-        if (other.id == plan.id) {
-            costs.push_back(summedUp(plan, *onDesk.expansion, *onDesk.bill));
-            continue;
-        }
-        const Shelf shelf = onDesk.workshop->shelfFor(other);
-        if (const auto built = workBuild(*onDesk.workshop, other, shelf))
-            costs.push_back(summedUp(other, built->expansion, built->bill));
+    const Workshop &workshop = *onDesk.workshop;
+    std::vector<BuildPlan> plans = plansOf(workshop, plan);
+    Bars bars;
+    auto all = taken(workshop, plans, bars);
+    if (!all) { // One that cannot be worked out is no reason to say nothing of the others.
+        std::erase_if(plans,
+                      [&workshop](const BuildPlan &one) { return !workBuild(workshop, one); });
+        all = taken(workshop, plans, bars);
     }
+    if (!all)
+        return costs;
+    for (const auto &one : all->taking->builds())
+        costs.push_back(summedUp(one->plan, one->worked.expansion, one->worked.bill));
     return costs;
 }
 

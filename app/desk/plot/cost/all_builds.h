@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 //
-// All builds: what each planned build of a shop comes to, as a bar. Every one is worked out by
-// itself, as the desk shows it when it is opened; that takes its time and is done away from the
-// window.
+// All builds: what each build of a shop that is not done comes to, as a bar. They take their pieces
+// by their days, the earliest first (app/buyer/needs.h), so that no piece is here for two of them;
+// that takes its time and is done away from the window.
 
 #pragma once
 
@@ -17,8 +17,8 @@ struct CostedBuild {
 };
 
 /// Of the shop that the build on the desk was worked out in; that one as it is on the desk, which
-/// may be more than the shop has. Builds that cannot be worked out are left out. Empty where there
-/// is no shop.
+/// may be more than the shop has. By day. Builds that cannot be worked out are left out. Empty
+/// where there is no shop.
 [[nodiscard]] std::vector<CostedBuild> costOfBuilds(const WorkedOut &onDesk, const BuildPlan &plan);
 
 } // namespace flarestock

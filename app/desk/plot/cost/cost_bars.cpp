@@ -18,38 +18,88 @@ struct CostBarWords {
     Q_DECLARE_TR_FUNCTIONS(CostBySystem)
 };
 
-using BarOf = std::function<QString(const BillLine &line)>;
+using BarOf = std::function<QString(const BillLine &line, const BillLine::Use &use)>;
 
-/// In the order of their first lines.
-std::vector<CostBar> gathered(const WorkedOut &worked, const QString &by, const BarOf &barOf)
-{
-    std::vector<CostBar> bars;
-    for (const PricedLine &line : worked.bill->lines) {
-        const QString name = barOf(*line.line);
-        auto bar = std::find_if(bars.begin(), bars.end(),
-                                [&name](const CostBar &one) { return one.name == name; });
-        if (bar == bars.end()) {
-            bars.emplace_back();
-            bar = std::prev(bars.end());
-            bar->name = name;
-            bar->opens = QString(by + u'|' + said(line.line->part->number));
+/// The bars of one grouping, in the order of what comes first into each.
+class Gathering {
+public:
+    Gathering(const WorkedOut &worked, QString by, BarOf barOf)
+        : m_worked(worked), m_by(std::move(by)), m_barOf(std::move(barOf))
+    {
+    }
+
+    std::vector<CostBar> bars()
+    {
+        for (const PricedLine &line : m_worked.bill->lines)
+            share(line);
+        return std::move(m_bars);
+    }
+
+private:
+    /// Each place that a part serves bears as much of its line as it takes of it.
+    void share(const PricedLine &line)
+    {
+        std::vector<std::size_t> bars;
+        std::vector<Decimal> weights;
+        for (const BillLine::Use &use : line.line->uses) {
+            const std::size_t at = barFor(m_barOf(*line.line, use), line);
+            const auto same = std::find(bars.begin(), bars.end(), at);
+            if (same == bars.end()) {
+                bars.push_back(at);
+                weights.push_back(use.amount);
+            } else {
+                weights[static_cast<std::size_t>(same - bars.begin())] += use.amount;
+            }
         }
         const CostOfLine cost = costOf(line);
-        bar->here += cost.here;
-        bar->toBuy += cost.toBuy;
-        ++bar->lines;
-        bar->unpriced += line.cost ? 0 : 1;
+        const Currency &currency = m_worked.bill->total.currency;
+        const auto here = shares({cost.here, currency}, weights);
+        const auto toBuy = shares({cost.toBuy, currency}, weights);
+        for (std::size_t i = 0; i < bars.size(); ++i) {
+            m_bars[bars[i]].here += here[i].amount;
+            m_bars[bars[i]].toBuy += toBuy[i].amount;
+            ++m_bars[bars[i]].lines;
+        }
+        m_bars[bars.front()].unpriced += line.cost ? 0 : 1;
     }
-    return bars;
-}
 
-QString sideOfLine(const WorkedOut &worked, const BillLine &line)
+    std::size_t barFor(const QString &name, const PricedLine &line)
+    {
+        auto bar = std::find_if(m_bars.begin(), m_bars.end(),
+                                [&name](const CostBar &one) { return one.name == name; });
+        if (bar == m_bars.end()) {
+            bar = m_bars.insert(m_bars.end(), CostBar());
+            bar->name = name;
+            bar->opens = QString(m_by + u'|' + said(line.line->part->number));
+        }
+        return static_cast<std::size_t>(bar - m_bars.begin());
+    }
+
+    const WorkedOut &m_worked;
+    QString m_by;
+    BarOf m_barOf;
+    std::vector<CostBar> m_bars;
+};
+
+/// A line, and the joints at its ends, lie where their run does; what stands at a station, there.
+QString sideOf(const WorkedOut &worked, const BillLine::Use &use)
 {
-    const PlacedStation *station =
-        line.stations.empty() ? nullptr : worked.expansion->station(line.stations.front());
+    const PlacedRun *run = worked.expansion->run(use.run);
+    if (run != nullptr && run->run != nullptr)
+        return inWords(text(run->run->level));
+    const PlacedStation *station = worked.expansion->station(use.station);
     return station == nullptr || station->station == nullptr
                ? CostBarWords::tr("the whole build")
                : inWords(text(station->station->level));
+}
+
+QString stationOf(const WorkedOut &worked, const BillLine::Use &use)
+{
+    if (use.station.empty())
+        return CostBarWords::tr("the whole build");
+    const PlacedStation *station = worked.expansion->station(use.station);
+    return said(station != nullptr && station->station != nullptr ? station->station->title
+                                                                  : use.station);
 }
 
 } // namespace
@@ -70,8 +120,11 @@ CostOfLine costOf(const PricedLine &line)
 
 std::vector<CostBar> costBySide(const WorkedOut &worked)
 {
-    auto bars = gathered(worked, QStringLiteral("side"),
-                         [&worked](const BillLine &line) { return sideOfLine(worked, line); });
+    auto bars = Gathering(worked, QStringLiteral("side"),
+                          [&worked](const BillLine &, const BillLine::Use &use) {
+                              return sideOf(worked, use);
+                          })
+                    .bars();
     QStringList order;
     for (const Level level : {Level::Suction, Level::Pressure, Level::Return})
         order.append(inWords(text(level)));
@@ -86,9 +139,13 @@ std::vector<CostBar> costBySide(const WorkedOut &worked)
 
 std::vector<CostBar> costBy(const WorkedOut &worked, Grouping grouping)
 {
-    auto bars = gathered(
-        worked, grouping == Grouping::Kind ? QStringLiteral("kind") : QStringLiteral("station"),
-        [&](const BillLine &line) { return billGroup(worked, line, grouping); });
+    const bool isByKind = grouping == Grouping::Kind;
+    auto bars =
+        Gathering(worked, isByKind ? QStringLiteral("kind") : QStringLiteral("station"),
+                  [&](const BillLine &line, const BillLine::Use &use) {
+                      return isByKind ? billGroup(worked, line, grouping) : stationOf(worked, use);
+                  })
+            .bars();
     std::stable_sort(bars.begin(), bars.end(),
                      [](const CostBar &a, const CostBar &b) { return a.all() > b.all(); });
     return bars;

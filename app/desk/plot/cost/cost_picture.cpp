@@ -74,7 +74,7 @@ PlotLayout CostPicture::drawn(int view, const PlotSpace &space) const
         shown.says = costSays(shown.bars, shown.currency);
         return costPlot(shown, space);
     }
-    shown.title = tr("What the builds come to");
+    shown.title = tr("What the builds come to, the earliest served first");
     if (!m_builds) {
         PlotLayout plot;
         plot.space = space;
