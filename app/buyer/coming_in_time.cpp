@@ -130,6 +130,19 @@ private:
     DayNumber m_today;
 };
 
+/// The day on which it is here, ordered today of who is quickest; empty where nobody sells it.
+std::string soonest(const Part &part, const Catalogue &catalogue, const std::string &today)
+{
+    const auto from = dayNumber(today);
+    std::string first;
+    for (const Offer &offer : catalogue.offers(part)) {
+        const std::string day = from ? calendarDay(*from + offer.leadDays) : std::string();
+        if (first.empty() || day < first)
+            first = day;
+    }
+    return first;
+}
+
 } // namespace
 
 Result<void> meetByOrders(std::vector<NeedLine> &lines, const Workshop &workshop,
@@ -139,6 +152,27 @@ Result<void> meetByOrders(std::vector<NeedLine> &lines, const Workshop &workshop
     if (!today)
         return problem('"' + asked.today + '"', "is no day", "Write for example 2026-12-12.");
     return MeetingByOrders(lines, workshop, asked, *today).done();
+}
+
+std::vector<Shortage> shortagesToOrder(ShopNeeds needs, const Catalogue &catalogue,
+                                       const std::string &today)
+{
+    std::map<std::pair<std::string, std::string>, Decimal> left; // Of an order, and a part of it.
+    for (NeedLine &line : needs.lines) {
+        if (line.shortBy.sign() <= 0)
+            continue;
+        const std::string anew = soonest(*line.part, catalogue, today);
+        for (const NeedLine::Coming &late : line.late) {
+            Decimal &rest =
+                left.try_emplace({late.order, line.part->number}, late.quantity).first->second;
+            if (!anew.empty() && anew < late.day)
+                continue;
+            const Decimal borne = std::min(rest, line.shortBy);
+            rest -= borne;
+            line.shortBy -= borne;
+        }
+    }
+    return shortagesIn(needs);
 }
 
 } // namespace flarestock

@@ -15,4 +15,9 @@ namespace flarestock {
 [[nodiscard]] Result<void> meetByOrders(std::vector<NeedLine> &lines, const Workshop &workshop,
                                         const NeedsAsked &asked);
 
+/// What of it is to be ordered, by day and part as shortagesIn(): what comes already, though late,
+/// is not ordered a second time where no offer brings it sooner, ordered today.
+[[nodiscard]] std::vector<Shortage> shortagesToOrder(ShopNeeds needs, const Catalogue &catalogue,
+                                                     const std::string &today);
+
 } // namespace flarestock

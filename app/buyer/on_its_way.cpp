@@ -30,7 +30,7 @@ std::vector<OnOrder> onItsWay(const Workshop &workshop)
             const Decimal awaited =
                 order.awaited(line) - claimedOf(line, number, workshop.bought.claims);
             if (awaited.sign() > 0)
-                coming.push_back({line.part, awaited, order.now().due, number});
+                coming.push_back({line.part, awaited, order.now().dueOf(line), number});
         }
     for (const ClaimStanding &claim : workshop.bought.claims.claims) {
         const auto day = claim.coversFrom();

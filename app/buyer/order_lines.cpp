@@ -80,6 +80,20 @@ const Offer *offerOf(const Supplier &supplier, const Part &part, const Catalogue
     return found == offers.end() ? nullptr : &*found;
 }
 
+std::optional<Decimal> moreForNoMore(const Offer &offer, const Decimal &quantity)
+{
+    const auto paper = [&offer](const Decimal &much) {
+        return (offer.priceEach(much) * much)
+            .rescaled(offer.currency.minorDigits(), Rounding::HalfEven);
+    };
+    std::optional<Decimal> more;
+    for (const Offer::Break &one : offer.breaks)
+        if (one.from > quantity && paper(one.from) <= paper(quantity) &&
+            isSent(one.from, offer).has_value())
+            more = one.from;
+    return more;
+}
+
 Result<OrderLineAsked> lineAsked(const std::string &typed, const Supplier &supplier,
                                  const Catalogue &catalogue)
 {

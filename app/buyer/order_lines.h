@@ -22,5 +22,8 @@ struct OrderLineAsked {
 /// The supplier's offer for a part; nullptr where he has none.
 [[nodiscard]] const Offer *offerOf(const Supplier &supplier, const Part &part,
                                    const Catalogue &catalogue);
+/// The largest quantity at a price break that costs no more than so much of the offer does: 10 for
+/// 107.10 where 9 come to 107.10. Nothing where more costs more.
+[[nodiscard]] std::optional<Decimal> moreForNoMore(const Offer &offer, const Decimal &quantity);
 
 } // namespace flarestock

@@ -85,6 +85,29 @@ Result<void> dropLines(Order &order, const OrderWords &words, const Catalogue &c
     return {};
 }
 
+/// His days from order to delivery, of the offer that the line was made of.
+int leadOf(const OrderLine &line, const std::string &supplier, const Catalogue &catalogue)
+{
+    const Part *part = catalogue.find(line.part);
+    const Offer *offer = nullptr;
+    for (const Offer &one : part ? catalogue.offers(*part) : std::span<const Offer>()) {
+        if (one.supplier != supplier || (offer && one.supplierNumber != line.supplierNumber))
+            continue;
+        if (!offer || offer->supplierNumber != line.supplierNumber)
+            offer = &one;
+    }
+    const Supplier *of = supplierById(supplier, catalogue);
+    return offer ? offer->leadDays : of ? of->leadDays : 0;
+}
+
+/// Whether its days are what its supplier's leads say, and nobody's promise.
+bool goesByLeads(const Order &order, const Catalogue &catalogue)
+{
+    if (order.hasDaysByLine())
+        return true;
+    return !order.due.empty() && withDaysOf(order, order.day, catalogue).saysAs(order);
+}
+
 Result<void> putAmounts(Order &order, const OrderWords &words)
 {
     if (!words.freight.empty()) {
@@ -104,6 +127,9 @@ Result<void> putAmounts(Order &order, const OrderWords &words)
 
 Result<void> putDays(Order &order, const OrderWords &words)
 {
+    for (OrderLine &line : order.lines)
+        if (!words.due.empty())
+            line.due.clear();
     for (const auto &[typed, day] :
          {std::pair(&words.due, &order.due), std::pair(&words.day, &order.day)}) {
         if (typed->empty())
@@ -172,19 +198,20 @@ std::optional<Decimal> freightOf(const Supplier &supplier, const Decimal &goods)
     return cost;
 }
 
-std::string dueOf(const Order &order, const std::string &day, const Catalogue &catalogue)
+Order withDaysOf(Order order, const std::string &day, const Catalogue &catalogue)
 {
-    const Supplier *supplier = supplierById(order.supplier, catalogue);
-    int lead = 0;
-    for (const OrderLine &line : order.lines) {
-        const Part *part = catalogue.find(line.part);
-        const Offer *offer = supplier && part ? offerOf(*supplier, *part, catalogue) : nullptr;
-        lead = std::max(lead, offer ? offer->leadDays : supplier ? supplier->leadDays : 0);
+    const QDate from = QDate::fromString(QString::fromStdString(day), Qt::ISODate);
+    order.due.clear();
+    for (OrderLine &line : order.lines) {
+        line.due = from.addDays(leadOf(line, order.supplier, catalogue))
+                       .toString(Qt::ISODate)
+                       .toStdString();
+        order.due = std::max(order.due, line.due);
     }
-    return QDate::fromString(QString::fromStdString(day), Qt::ISODate)
-        .addDays(lead)
-        .toString(Qt::ISODate)
-        .toStdString();
+    for (OrderLine &line : order.lines)
+        if (line.due == order.due)
+            line.due.clear();
+    return order;
 }
 
 Result<Order> newOrder(const std::string &supplier, const OrderWords &words,
@@ -235,6 +262,9 @@ Result<Order> changed(const Order &order, const OrderWords &words, const Worksho
     }
     if (const auto dropped = dropLines(next, words, workshop.catalogue); !dropped)
         return tl::unexpected(dropped.error());
+    const bool hasOtherLines = !words.lines.empty() || !words.without.empty();
+    if (hasOtherLines && goesByLeads(order, workshop.catalogue))
+        next = withDaysOf(std::move(next), next.day, workshop.catalogue);
     if (supplier && freightOf(*supplier, order.goods()) == order.freight)
         next.freight = freightOf(*supplier, next.goods()).value_or(next.freight);
     if (const auto put = putAmounts(next, words); !put)

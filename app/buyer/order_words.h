@@ -21,7 +21,7 @@ struct OrderWords {
     std::string discount;
     std::string rate; ///< So much of the shop's currency for one of the order's; empty: by …
     std::optional<Rates> written; ///< … what the shop wrote down, where it is given.
-    std::string due;
+    std::string due;              ///< Of all its lines; empty: each by its lead.
     std::string day;
     std::optional<std::string> note;
 };
@@ -39,13 +39,13 @@ struct OrderWords {
 [[nodiscard]] Result<Order> newOrder(const std::string &supplier, const OrderWords &words,
                                      const Workshop &workshop, std::int64_t now);
 /// The order with what was said of it; a line of a part that it has stands in its place. The
-/// freight follows the goods as long as it was the supplier's own. Problem: as above; or nothing
-/// that was said changes it.
+/// freight follows the goods as long as it was the supplier's own, and the days its lines as long
+/// as they go by his leads. Problem: as above; or nothing that was said changes it.
 [[nodiscard]] Result<Order> changed(const Order &order, const OrderWords &words,
                                     const Workshop &workshop);
-/// When all of it can be here, ordered that day: the longest lead of its lines. "2026-12-10"
-[[nodiscard]] std::string dueOf(const Order &order, const std::string &day,
-                                const Catalogue &catalogue);
+/// The days on which it can be here, ordered that day: each line by the lead of its supplier's
+/// offer, the order when the last of them is. "2026-12-10"
+[[nodiscard]] Order withDaysOf(Order order, const std::string &day, const Catalogue &catalogue);
 
 /// What a supplier takes for freight; nothing where he says none.
 [[nodiscard]] std::optional<Decimal> freightOf(const Supplier &supplier, const Decimal &goods);

@@ -136,10 +136,13 @@ Result<Order> orderPlaced(const Order &now, const OrderWords &words, const Works
     Order next = after(now);
     next.state = OrderState::Placed;
     next.day = *day;
-    if (!words.due.empty())
-        next.due = *due;
-    else if (next.due.empty())
-        next.due = dueOf(next, *day, workshop.catalogue);
+    if (words.due.empty()) {
+        const bool isPromised = !next.due.empty() && !next.hasDaysByLine();
+        return isPromised ? next : withDaysOf(std::move(next), *day, workshop.catalogue);
+    }
+    next.due = *due;
+    for (OrderLine &line : next.lines)
+        line.due.clear();
     return next;
 }
 

@@ -14,8 +14,8 @@ namespace flarestock {
 
 /// The next step of an order, with the step named that it goes on from, and not yet signed. Of the
 /// words the days count: when it goes out (empty: on the day of `at`), and when it is to be
-/// here (empty: as it says, else by the longest lead of its lines). Problem: it is no draft; a day
-/// that is none.
+/// here (empty: as it says, else each line by its lead). Problem: it is no draft; a day that is
+/// none.
 [[nodiscard]] Result<Order> orderPlaced(const Order &now, const OrderWords &words,
                                         const Workshop &workshop, std::int64_t at);
 /// Problem: it is placed, and more than its days and its note were to change; it is over; as

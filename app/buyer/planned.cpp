@@ -2,6 +2,7 @@
 
 #include "app/buyer/planned.h"
 
+#include "model/buying/plan/wishes.h"
 #include "model/exchange/rates_csv.h"
 
 #include <algorithm>
@@ -47,6 +48,12 @@ Result<Rates> ratesOf(const ShopFile &file)
     return readRates(found->second, found->first, file.settings().currency);
 }
 
+int onNoSlip(const Workshop &workshop, const Rates &rates, const PlanWanted &wanted)
+{
+    const PlanTask task = taskOf(workshop, rates, wanted);
+    return static_cast<int>(Wishes(task).unplaced.size());
+}
+
 PurchasePlan plannedFor(const Workshop &workshop, const Rates &rates, const PlanWanted &wanted)
 {
     return planPurchases(taskOf(workshop, rates, wanted));
@@ -83,7 +90,8 @@ std::vector<Order> draftsOf(const PurchasePlan &plan, const Catalogue &catalogue
             drafts[at].lines.push_back({line.offer->part, line.offer->supplierNumber,
                                         part ? part->description : std::string(), line.quantity,
                                         line.offer->pack, line.priceEach,
-                                        part ? part->unit : Unit::Each});
+                                        part ? part->unit : Unit::Each,
+                                        line.hereBy == planned.hereBy ? "" : line.hereBy});
         }
         drafts[first].freight = planned.freight;
     }

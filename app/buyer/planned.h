@@ -26,6 +26,9 @@ struct Planned {
 /// The rates that the shop wrote down. Problem: rates.csv does not read.
 [[nodiscard]] Result<Rates> ratesOf(const ShopFile &file);
 
+/// For how many of the shortages there is nothing to choose from: nobody sells it, or in a currency
+/// of which no rate is known. So no plan orders them.
+[[nodiscard]] int onNoSlip(const Workshop &workshop, const Rates &rates, const PlanWanted &wanted);
 /// The plan alone. Points into the catalogue of the workshop, which must outlive it.
 [[nodiscard]] PurchasePlan plannedFor(const Workshop &workshop, const Rates &rates,
                                       const PlanWanted &wanted);

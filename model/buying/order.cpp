@@ -35,6 +35,8 @@ std::string faultOf(const OrderLine &line)
         return "has no pack in the line of " + line.part;
     if (line.priceEach.sign() < 0)
         return "has a price below zero in the line of " + line.part;
+    if (!isDayOrNone(line.due))
+        return "has a day that is none in the line of " + line.part;
     return {};
 }
 
@@ -89,6 +91,17 @@ const OrderLine *Order::line(std::string_view part) const noexcept
     const auto found = std::find_if(lines.begin(), lines.end(),
                                     [&](const OrderLine &line) { return line.part == part; });
     return found == lines.end() ? nullptr : &*found;
+}
+
+const std::string &Order::dueOf(const OrderLine &line) const noexcept
+{
+    return line.due.empty() ? due : line.due;
+}
+
+bool Order::hasDaysByLine() const noexcept
+{
+    return std::any_of(lines.begin(), lines.end(),
+                       [](const OrderLine &line) { return !line.due.empty(); });
 }
 
 std::string Order::fault() const

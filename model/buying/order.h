@@ -33,6 +33,7 @@ struct OrderLine {
     Decimal pack = 1;           ///< So many of the unit in a pack.
     Decimal priceEach;          ///< Of one unit, in the order's currency; not below zero.
     Unit unit = Unit::Each;     ///< The part's, as it was when it was ordered.
+    std::string due = {};       ///< When it is to be here; empty: as the whole order.
     /// Quantity times price, rounded once, half even, to so many decimals.
     [[nodiscard]] Decimal cost(std::int32_t minorDigits) const;
     friend bool operator==(const OrderLine &, const OrderLine &) = default;
@@ -50,7 +51,7 @@ struct Order {
     TaxRule tax;
     Decimal rate = 1; ///< So much of the shop's currency for one of the order's.
     std::string day;  ///< When it was placed; while it is a draft, when it was made.
-    std::string due;  ///< When it is to be here.
+    std::string due;  ///< When it is to be here; of lines with days of their own the last.
     std::string note; ///< For the supplier.
     std::string who;
     std::int64_t at = 0;
@@ -67,6 +68,8 @@ struct Order {
     [[nodiscard]] bool saysAs(const Order &other) const;
     [[nodiscard]] Decimal goods() const; ///< The sum of its lines as they stand on paper.
     [[nodiscard]] const OrderLine *line(std::string_view part) const noexcept;
+    [[nodiscard]] const std::string &dueOf(const OrderLine &line) const noexcept;
+    [[nodiscard]] bool hasDaysByLine() const noexcept; ///< Some line comes on another day.
 };
 
 } // namespace flarestock

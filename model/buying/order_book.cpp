@@ -82,6 +82,17 @@ bool BookedOrder::isOnItsWay() const
                        [this](const OrderLine &line) { return awaited(line).sign() > 0; });
 }
 
+std::string BookedOrder::nextDue() const
+{
+    const std::string *first = nullptr;
+    for (const OrderLine &line : now().lines) {
+        const std::string &due = now().dueOf(line);
+        if (awaited(line).sign() > 0 && !due.empty() && (first == nullptr || due < *first))
+            first = &due;
+    }
+    return first == nullptr ? now().due : *first;
+}
+
 const Order *BookedOrder::former() const noexcept
 {
     const auto &before = steps.back().before;

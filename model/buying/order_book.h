@@ -35,6 +35,9 @@ struct BookedOrder {
     [[nodiscard]] OrderStanding standing() const;
     /// Whether something of it is still to come.
     [[nodiscard]] bool isOnItsWay() const;
+    /// The day on which the first of what is still to come is due; of an order of which nothing is,
+    /// the whole order's. Empty: nobody has said.
+    [[nodiscard]] std::string nextDue() const;
     /// The order as it stood before its last step; nullptr where that opened it.
     [[nodiscard]] const Order *former() const noexcept;
 };

@@ -73,6 +73,8 @@ void write(std::map<std::string, std::string> &fields, std::size_t at, const Ord
     fields[place + "pack"] = line.pack.stripped().text();
     fields[place + "price"] = line.priceEach.stripped().text();
     fields[place + "unit"] = std::string(text(line.unit));
+    if (!line.due.empty()) // So a line of before, and one without a day, says what it said.
+        fields[place + "due"] = line.due;
 }
 
 OrderLine lineAt(Fields &fields, std::size_t at)
@@ -86,6 +88,7 @@ OrderLine lineAt(Fields &fields, std::size_t at)
     line.pack = fields.number(place + "pack");
     line.priceEach = fields.number(place + "price");
     line.unit = fields.parsed(place + "unit", parseUnit, Unit::Each);
+    line.due = fields.said(place + "due");
     return line;
 }
 

@@ -45,7 +45,7 @@ RowLayout {
         objectName: "inTime"
         question: qsTr("Can it all be here in time?")
         answer: root.buying.inTime
-        mark: root.buying.late === 0 ? Standing.Made : Standing.Short
+        mark: root.buying.canBeInTime ? Standing.Made : Standing.Short
         onClicked: root.slipsAsked()
     }
     QuestionTag {

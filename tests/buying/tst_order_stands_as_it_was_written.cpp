@@ -75,6 +75,7 @@ class OrderStands : public QObject {
 
 private Q_SLOTS:
     void everyFieldComesBack();
+    void aLineWithoutADayIsWrittenAsBefore();
     void whatNoShopWritesIsRefused();
     void whatHasComeSaysHowItStands();
     void whatWasTakenBackDoesNotCount();
@@ -98,6 +99,7 @@ void OrderStands::everyFieldComesBack()
             line.pack = *rc::gen::inRange<std::int64_t>(1, 100);
             line.priceEach = Decimal::scaled(*rc::gen::inRange<std::int64_t>(0, 99'999), 4);
             line.unit = *rc::gen::element(Unit::Each, Unit::Inch, Unit::Millimetre);
+            line.due = *rc::gen::element<std::string>("", "2026-12-05");
             order.lines.push_back(line);
         }
         order.state = *rc::gen::element(OrderState::Draft, OrderState::Placed, OrderState::Closed,
@@ -120,6 +122,28 @@ void OrderStands::everyFieldComesBack()
         RC_ASSERT(read->who == order.who && read->at == order.at && read->id == order.id);
         RC_ASSERT(read->asRecord().fields == record.fields);
     }));
+}
+
+/// Records of before say nothing of a line's day, and none says more than it has to.
+void OrderStands::aLineWithoutADayIsWrittenAsBefore()
+{
+    Order order = orderOf({"2.50", "1.00"});
+    order.due = "2026-12-18";
+    order.lines[1].due = "2026-12-05";
+    const Record record = order.asRecord();
+    QVERIFY(!record.fields.contains("1 due"));
+    QCOMPARE(record.field("2 due"), std::string("2026-12-05"));
+    const Order read = Order::read(record).value();
+    QCOMPARE(read.dueOf(read.lines[0]), std::string("2026-12-18"));
+    QCOMPARE(read.dueOf(read.lines[1]), std::string("2026-12-05"));
+    order.lines[1].due = "soon";
+    QVERIFY(!Order::read(order.asRecord()));
+    // Of a placed order the first of what is still to come is told.
+    order.lines[1].due = "2026-12-05";
+    order.state = OrderState::Placed;
+    BookedOrder booked;
+    booked.steps = {order};
+    QCOMPARE(booked.nextDue(), std::string("2026-12-05"));
 }
 
 void OrderStands::whatNoShopWritesIsRefused()

@@ -57,8 +57,9 @@ PaperWords orderPaper(const Order &order, const Catalogue &catalogue, PaperWords
     for (std::size_t at = 0; at < order.lines.size(); ++at) {
         const OrderLine &line = order.lines[at];
         paper.rows.push_back({std::to_string(at + 1), line.supplierNumber,
-                              line.description + "\nours: " + line.part, quantityText(line),
-                              priceText(line.priceEach, order.currency),
+                              line.description + "\nours: " + line.part +
+                                  (line.due.empty() ? "" : ", wanted by " + line.due),
+                              quantityText(line), priceText(line.priceEach, order.currency),
                               totals.lines[at].goods.text()});
     }
     putSums(paper, order, totals.all);

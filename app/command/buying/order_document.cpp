@@ -49,7 +49,8 @@ QJsonObject lineDocument(const BookedOrder &order, const OrderLine &line, const 
             {QStringLiteral("tax"), amount(amounts.tax)},
             {QStringLiteral("total"), amount(amounts.total())},
             {QStringLiteral("received"), jsonAmount(receivedOf(order, line))},
-            {QStringLiteral("awaited"), jsonAmount(order.awaited(line))}};
+            {QStringLiteral("awaited"), jsonAmount(order.awaited(line))},
+            {QStringLiteral("due"), jsonText(order.now().dueOf(line))}};
 }
 
 /// The sums below the lines, each only where it is something.
@@ -115,13 +116,14 @@ std::string orderSheet(const BookedOrder &order, const Catalogue &catalogue)
                      {"each", TextTable::Side::Right},
                      {"cost", TextTable::Side::Right},
                      {"to come", TextTable::Side::Right, TextTable::Shown::WhereFilled},
+                     {"due", TextTable::Side::Left, TextTable::Shown::WhereFilled},
                      {"what", TextTable::Side::Left}});
     for (std::size_t at = 0; at < now.lines.size(); ++at) {
         const OrderLine &line = now.lines[at];
         const Decimal awaited = order.awaited(line);
         table.add({line.part, line.supplierNumber, Quantity{line.quantity, line.unit}.spoken(),
                    line.priceEach.text(), totals.lines[at].goods.text(),
-                   awaited.isZero() ? "" : Quantity{awaited, line.unit}.spoken(),
+                   awaited.isZero() ? "" : Quantity{awaited, line.unit}.spoken(), line.due,
                    line.description});
     }
     sheet += table.text();

@@ -2,7 +2,7 @@
 
 #include "app/command/purchase/plan_words.h"
 
-#include "app/buyer/needs.h"
+#include "app/buyer/coming_in_time.h"
 #include "app/stockroom/asked.h"
 #include "app/workshop/clock.h"
 #include "model/exchange/needs_csv.h"
@@ -39,7 +39,10 @@ Result<std::vector<Shortage>> shopShortages(const PlanWords &asked, const std::s
         return tl::unexpected(due.error());
     NeedsAsked needs{today, asked.by, asked.builds};
     needs.due = std::move(due->lines);
-    return shortagesOf(workshop, needs);
+    auto found = needsOf(workshop, needs);
+    if (!found)
+        return tl::unexpected(found.error());
+    return shortagesToOrder(std::move(*found), workshop.catalogue, today);
 }
 
 } // namespace

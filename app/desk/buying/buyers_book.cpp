@@ -4,6 +4,7 @@
 
 #include "app/buyer/away_with.h"
 #include "app/buyer/on_its_way.h"
+#include "app/buyer/planned.h"
 #include "app/desk/shop/aside.h"
 #include "model/storage/trailer/travelling.h"
 
@@ -32,12 +33,16 @@ std::shared_ptr<const BuyersBook> BuyersBook::of(const std::shared_ptr<const Wor
     const auto trips = Travelling::trips(file);
     if (!trips)
         return none(workshop, trips.error());
+    const auto rates = ratesOf(file);
+    if (!rates)
+        return none(workshop, rates.error());
     auto book = std::make_shared<BuyersBook>();
     book->workshop = workshop;
     book->today = today;
     book->cars = std::move(needed->cars);
     book->needs = std::move(needed->needs);
     book->shortages = shortagesIn(book->needs);
+    book->onNoSlip = flarestock::onNoSlip(*workshop, *rates, {book->shortages, today});
     book->coming = onItsWay(*workshop);
     book->unsure = unsureOnItsWay(*workshop, today);
     for (std::string &note : countedOnAway(book->needs, *workshop, *trips))

@@ -17,6 +17,7 @@ struct BuyersBook {
     std::string today;                  ///< "2026-11-28"
     ShopNeeds needs;
     std::vector<Shortage> shortages; ///< What is short of them.
+    int onNoSlip = 0;                ///< Of the shortages: nobody sells it, or no rate is known.
     std::vector<OnOrder> coming;     ///< What orders and promised claims still bring.
     std::vector<std::string> unsure; ///< What of it is not what it seems, a sentence each.
     std::string problem;             ///< Why it could not be worked out; empty where it was.

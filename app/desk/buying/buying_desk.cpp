@@ -130,18 +130,24 @@ bool BuyingDesk::scan(const QString &code)
     const std::string wanted = code.trimmed().toStdString();
     if (!m_workshop || !m_book)
         return false;
-    if (m_page == Orders && m_box.scan(code) >= 0)
+    const bool isBox = m_page == Orders && m_box.isOnBench();
+    if (isBox && m_box.scan(code) >= 0)
         return true;
+    const bool isOrder = m_workshop->bought.orders.order(wanted) != nullptr;
+    const auto claim = m_workshop->bought.claims.find(wanted);
+    if (isBox && !isOrder && !claim) { // What is none of it is no reason to leave it.
+        m_box.isNoneOfIt(code);
+        return true;
+    }
     Q_EMIT forgotten();
     find({});
-    if (m_workshop->bought.orders.order(wanted) != nullptr) {
+    if (isOrder) {
         setPage(Orders);
         m_box.close();
         m_orders.select(said(wanted));
         Q_EMIT arrived();
         return true;
     }
-    const auto claim = m_workshop->bought.claims.find(wanted);
     if (claim) {
         setPage(Owed);
         m_owed.select(said((*claim)->now.number));
@@ -162,9 +168,18 @@ QString BuyingDesk::inTime() const
         return tr("not known yet");
     if (m_book->shortages.empty())
         return tr("yes, nothing is short");
-    return m_late == 0   ? tr("yes, if ordered now")
-           : m_late == 1 ? tr("1 line comes late")
-                         : tr("%1 lines come late").arg(m_late);
+    QStringList lines;
+    if (m_late > 0)
+        lines.append(m_late == 1 ? tr("1 line comes late") : tr("%1 lines come late").arg(m_late));
+    if (m_book->onNoSlip > 0)
+        lines.append(m_book->onNoSlip == 1 ? tr("1 line is on no slip")
+                                           : tr("%1 lines are on no slip").arg(m_book->onNoSlip));
+    return lines.isEmpty() ? tr("yes, if ordered now") : lines.join(QStringLiteral(", "));
+}
+
+bool BuyingDesk::canBeInTime() const
+{
+    return m_late == 0 && (!m_book || m_book->onNoSlip == 0);
 }
 
 QString BuyingDesk::heading() const

@@ -27,7 +27,7 @@ class BuyingDesk : public QObject {
     Q_PROPERTY(QString about READ about NOTIFY changed)
     Q_PROPERTY(int page READ page WRITE setPage NOTIFY changed)
     Q_PROPERTY(QString inTime READ inTime NOTIFY changed)
-    Q_PROPERTY(int late READ late NOTIFY changed)
+    Q_PROPERTY(bool canBeInTime READ canBeInTime NOTIFY changed)
     Q_PROPERTY(flarestock::LackingPage *lacking READ lacking CONSTANT)
     Q_PROPERTY(flarestock::SlipsPage *slips READ slips CONSTANT)
     Q_PROPERTY(flarestock::OrdersPage *orders READ orders CONSTANT)
@@ -55,7 +55,8 @@ public:
     [[nodiscard]] int page() const { return m_page; }
     void setPage(int page);
     [[nodiscard]] QString inTime() const; ///< Whether all can still be here in time, in words.
-    [[nodiscard]] int late() const { return m_late; } ///< Lines that no order of today saves.
+    /// No line that an order of today does not save.
+    [[nodiscard]] bool canBeInTime() const;
     [[nodiscard]] LackingPage *lacking() { return &m_lacking; }
     [[nodiscard]] SlipsPage *slips() { return &m_slips; }
     [[nodiscard]] OrdersPage *orders() { return &m_orders; }

@@ -40,8 +40,8 @@ std::string orderCsv(const Order &order)
         const OrderLine &line = order.lines[at];
         const Amounts &amounts = totals.lines[at];
         text +=
-            row({order.number, order.supplier, order.day, order.due, line.supplierNumber, line.part,
-                 line.description, line.quantity.stripped().text(),
+            row({order.number, order.supplier, order.day, order.dueOf(line), line.supplierNumber,
+                 line.part, line.description, line.quantity.stripped().text(),
                  std::string(flarestock::text(line.unit)), line.priceEach.text(),
                  amounts.goods.text(), amounts.discount.text(), amounts.freight.text(),
                  amounts.tax.text(), amounts.total().text(), std::string(order.currency.code())});

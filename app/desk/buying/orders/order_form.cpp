@@ -38,6 +38,7 @@ void OrderForm::begin(OrderDeed deed, const OrderSubject &subject)
     pen().hear();
     m_deed = deed;
     m_subject = subject;
+    m_outlook.clear();
     ask(orderFields(deed, subject));
     Q_EMIT changed();
 }
@@ -54,6 +55,8 @@ QString OrderForm::title() const
         return tr("Place order %1").arg(number);
     case OrderDeed::Change:
         return tr("Change order %1").arg(number);
+    case OrderDeed::Cancel:
+        return tr("Cancel order %1?").arg(number);
     case OrderDeed::Late:
         break;
     }
@@ -74,6 +77,9 @@ QString OrderForm::about() const
         return m_subject.order()->now().state == OrderState::Placed
                    ? tr("It is with the supplier: only its day and its note change here.")
                    : QString();
+    case OrderDeed::Cancel:
+        return tr("It is with the supplier: tell him, nothing is sent from here. Its pieces are no "
+                  "longer expected, and what waits for them is short again.");
     case OrderDeed::Late:
         break;
     }
@@ -93,6 +99,8 @@ QString OrderForm::button() const
         return tr("Place it");
     case OrderDeed::Change:
         return tr("Change it");
+    case OrderDeed::Cancel:
+        return tr("Cancel it");
     case OrderDeed::Late:
         break;
     }
@@ -108,12 +116,23 @@ QString OrderForm::fieldOf(const QString &code) const
     return QStringLiteral("part");
 }
 
+void OrderForm::consider(const QVariantMap &values)
+{
+    if (!m_deed || !m_subject.workshop)
+        return;
+    m_outlook = saidMoreForNoMore(*m_deed, m_subject, values);
+    Q_EMIT outlookChanged();
+}
+
 void OrderForm::finish(const QVariantMap &values)
 {
     if (!m_deed)
         return;
     if (*m_deed == OrderDeed::New)
         return pen().act(Pen::Sentence(saidNew), orderStep(*m_deed, m_subject, values));
+    if (*m_deed == OrderDeed::Cancel)
+        return pen().act(tr("Order %1 cancelled.").arg(said(m_subject.number)),
+                         orderEnd(m_subject, OrderState::Cancelled));
     pen().act(saidStep(*m_deed, said(m_subject.number)), orderStep(*m_deed, m_subject, values));
 }
 

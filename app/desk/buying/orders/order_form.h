@@ -11,7 +11,7 @@
 
 namespace flarestock {
 
-enum class OrderDeed : std::uint8_t { New, Place, Change, Late };
+enum class OrderDeed : std::uint8_t { New, Place, Change, Late, Cancel };
 
 /// The order that it is done with; a new one has no number.
 struct OrderSubject {
@@ -34,15 +34,23 @@ public:
     [[nodiscard]] QString title() const override;
     [[nodiscard]] QString about() const override;
     [[nodiscard]] QString button() const override;
+    [[nodiscard]] QString outlook() const override { return m_outlook; }
     [[nodiscard]] QString fieldOf(const QString &code) const override;
+    /// Says where more pieces would cost no more.
+    Q_INVOKABLE void consider(const QVariantMap &values) override;
     void finish(const QVariantMap &values) override;
+    [[nodiscard]] bool isFor(OrderDeed deed) const { return m_deed == deed; }
 
 private:
     std::optional<OrderDeed> m_deed;
     OrderSubject m_subject;
+    QString m_outlook;
 };
 
 /// The fields of its form.
+/// What more pieces of the line that is filled in would cost where that is no more; else empty.
+[[nodiscard]] QString saidMoreForNoMore(OrderDeed deed, const OrderSubject &subject,
+                                        const QVariantMap &values);
 [[nodiscard]] std::vector<Row> orderFields(OrderDeed deed, const OrderSubject &subject);
 /// What was filled in as an action; an order that has gone on since is refused.
 [[nodiscard]] Pen::MadeBy orderStep(OrderDeed deed, const OrderSubject &subject,

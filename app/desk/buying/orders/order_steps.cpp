@@ -9,6 +9,7 @@
 #include "app/desk/buying/buying_words.h"
 #include "app/desk/buying/orders/order_form.h"
 #include "app/desk/words/spoken.h"
+#include "app/workshop/suppliers.h"
 
 #include <QDate>
 
@@ -193,6 +194,30 @@ Result<const BookedOrder *> asSeen(const OrderSubject &subject, const Workshop &
 
 } // namespace
 
+QString saidMoreForNoMore(OrderDeed deed, const OrderSubject &subject, const QVariantMap &values)
+{
+    const Catalogue &catalogue = subject.workshop->catalogue;
+    const auto suppliers = catalogue.suppliers();
+    const auto at = static_cast<std::size_t>(values.value(QStringLiteral("supplier")).toInt());
+    const BookedOrder *order = subject.order();
+    const Supplier *supplier = deed == OrderDeed::New && at < suppliers.size() ? &suppliers[at]
+                               : order ? supplierById(order->now().supplier, catalogue)
+                                       : nullptr;
+    if (!supplier || !values.contains(QStringLiteral("quantity")) ||
+        !filled(values, "price").empty())
+        return {};
+    const auto asked = lineAsked(lineTyped(values).front(), *supplier, catalogue);
+    const Part *part = asked ? catalogue.find(asked->line.part) : nullptr;
+    const Offer *offer = part ? offerOf(*supplier, *part, catalogue) : nullptr;
+    const auto more = offer ? moreForNoMore(*offer, asked->line.quantity) : std::nullopt;
+    if (!more)
+        return {};
+    const Money cost{offer->priceEach(*more) * *more, offer->currency};
+    return BuyingWords::tr("%1 of them come to no more: %2.")
+        .arg(saidQuantity({more->stripped(), part->unit}),
+             saidMoney(cost.toMinorDigits(Rounding::HalfEven)));
+}
+
 std::vector<Row> orderFields(OrderDeed deed, const OrderSubject &subject)
 {
     switch (deed) {
@@ -202,12 +227,14 @@ std::vector<Row> orderFields(OrderDeed deed, const OrderSubject &subject)
         return changeFields(subject);
     case OrderDeed::Late:
         return lateFields(subject);
+    case OrderDeed::Cancel:
+        return {};
     case OrderDeed::Place:
         break;
     }
     return {typedField("day", BuyingWords::tr("goes out on"), {}, BuyingWords::tr("empty: today")),
             typedField("due", BuyingWords::tr("is to be here on"), said(subject.order()->now().due),
-                       BuyingWords::tr("empty: by his longest lead time"))};
+                       BuyingWords::tr("empty: each line by its lead time"))};
 }
 
 Pen::MadeBy orderStep(OrderDeed deed, const OrderSubject &subject, const QVariantMap &values)
@@ -222,7 +249,8 @@ Pen::MadeBy orderStep(OrderDeed deed, const OrderSubject &subject, const QVarian
             return lateAction(subject.number, values, file, {&now, by});
         OrderWords words;
         words.day = filled(values, "day");
-        words.due = filled(values, "due");
+        if (filled(values, "due") != (*order)->now().due)
+            words.due = filled(values, "due");
         const auto next =
             deed == OrderDeed::Place
                 ? orderPlaced((*order)->now(), words, now, by.at)

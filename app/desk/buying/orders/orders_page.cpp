@@ -58,12 +58,28 @@ std::vector<Row> deedsFor(const BookedOrder *order)
     };
 }
 
+/// The number of the order that an action opens; empty where it opens none.
+QString openedIn(const Action &action)
+{
+    for (const Record &record : action.records) {
+        const auto order = Order::read(record);
+        if (order && !order->before)
+            return said(order->number);
+    }
+    return {};
+}
+
 } // namespace
 
 OrdersPage::OrdersPage(Pen &pen, QObject *parent)
     : QObject(parent), m_pen(pen), m_orders(orderListCells()), m_lines(orderLineCells()),
       m_sums(orderSumCells()), m_facts(orderFactCells()), m_deeds(deedCellNames()), m_form(pen)
 {
+    connect(&pen, &Pen::wrote, this,
+            [this](const std::shared_ptr<const Wrote> &wrote, const QString &, bool isBack) {
+                if (!isBack && m_form.isFor(OrderDeed::New))
+                    m_opened = openedIn(wrote->action);
+            });
 }
 
 void OrdersPage::setShop(const ShopOnDesk &shop, const std::string &today)
@@ -94,6 +110,8 @@ void OrdersPage::showList()
         return hasWords(row.cells.constLast().toString(), m_typed);
     });
     becomeGrouped(m_orders, std::move(shown), QStringLiteral("section"));
+    if (m_orders.rowOf(m_opened) >= 0) // What was made by hand is in hand.
+        m_selected = std::exchange(m_opened, {});
     if (m_orders.rowOf(m_selected) < 0)
         m_selected = keyAt(0);
     showSelected();
@@ -107,7 +125,8 @@ const BookedOrder *OrdersPage::inHand() const
 void OrdersPage::showSelected()
 {
     const BookedOrder *order = inHand();
-    m_lines.become(order ? orderLineRows(*order, *m_workshop, m_units) : std::vector<Row>());
+    m_lines.become(order ? orderLineRows(*order, *m_workshop, m_units, m_today)
+                         : std::vector<Row>());
     m_sums.showOther(order ? orderSumRows(*order, *m_workshop) : std::vector<Row>());
     m_facts.showOther(order ? orderFactRows(*order, *m_workshop, m_today) : std::vector<Row>());
     m_deeds.become(deedsFor(order));
@@ -178,12 +197,13 @@ bool OrdersPage::begin(const QString &name)
         return false;
     if (name == QStringLiteral("close"))
         m_pen.act(tr("Order %1 closed.").arg(m_selected), orderEnd(subject, OrderState::Closed));
-    else if (name == QStringLiteral("cancel"))
+    else if (name == QStringLiteral("cancel") && inHand()->now().state == OrderState::Draft)
         m_pen.act(tr("Order %1 cancelled.").arg(m_selected),
                   orderEnd(subject, OrderState::Cancelled));
     else if (name != QStringLiteral("receive")) {
         m_form.begin(name == QStringLiteral("place")    ? OrderDeed::Place
                      : name == QStringLiteral("change") ? OrderDeed::Change
+                     : name == QStringLiteral("cancel") ? OrderDeed::Cancel
                                                         : OrderDeed::Late,
                      subject);
         return true;

@@ -77,6 +77,7 @@ private:
     std::vector<Row> m_all;
     QString m_typed;
     QString m_selected;
+    QString m_opened; ///< A new one, until the list has it.
     QString m_line;
     Rows m_orders;
     Rows m_lines;

@@ -34,14 +34,14 @@ bool isBefore(const BookedOrder &a, const BookedOrder &b)
     const int first = groupOf(a);
     if (first != groupOf(b))
         return first < groupOf(b);
-    if (first == 1 && a.now().due != b.now().due)
-        return a.now().due < b.now().due;
+    if (first == 1 && a.nextDue() != b.nextDue())
+        return a.nextDue() < b.nextDue();
     return a.now().number > b.now().number;
 }
 
 bool isLate(const BookedOrder &order, const std::string &today)
 {
-    return order.isOnItsWay() && !order.now().due.empty() && order.now().due < today;
+    return order.isOnItsWay() && !order.nextDue().empty() && order.nextDue() < today;
 }
 
 QString saidDue(const BookedOrder &order, const std::string &today)
@@ -60,11 +60,12 @@ QString saidDue(const BookedOrder &order, const std::string &today)
             .arg(saidDayOf(now.day, today));
     const QString lines = open == 1 ? BuyingWords::tr("1 line to come")
                                     : BuyingWords::tr("%1 lines to come").arg(open);
-    if (now.due.empty())
+    const std::string due = order.nextDue();
+    if (due.empty())
         return BuyingWords::tr("%1, no day said").arg(lines);
     return isLate(order, today)
-               ? BuyingWords::tr("! %1, was due %2").arg(lines, saidDayOf(now.due, today))
-               : BuyingWords::tr("%1, due %2").arg(lines, saidDayOf(now.due, today));
+               ? BuyingWords::tr("! %1, was due %2").arg(lines, saidDayOf(due, today))
+               : BuyingWords::tr("%1, due %2").arg(lines, saidDayOf(due, today));
 }
 
 int markOf(const BookedOrder &order, const std::string &today)
@@ -200,7 +201,8 @@ QStringList orderLineCells()
             QStringLiteral("open"), QStringLiteral("says")};
 }
 
-std::vector<Row> orderLineRows(const BookedOrder &order, const Workshop &shop, Units units)
+std::vector<Row> orderLineRows(const BookedOrder &order, const Workshop &shop, Units units,
+                               const std::string &today)
 {
     std::vector<Row> rows;
     const Order &now = order.now();
@@ -214,11 +216,14 @@ std::vector<Row> orderLineRows(const BookedOrder &order, const Workshop &shop, U
         const Decimal awaited = order.awaited(line);
         const QString cost = saidNumber(line.cost(now.currency.minorDigits()));
         const QString each = saidPrice(line.priceEach, now.currency);
+        const bool hasOwnDay =
+            now.hasDaysByLine() && (awaited.sign() > 0 || now.state == OrderState::Draft);
         const QString stands =
             awaited.sign() > 0 && came.sign() > 0
                 ? BuyingWords::tr("%1 came, %2 to come").arg(much(came), much(awaited))
-            : awaited.sign() > 0 ? BuyingWords::tr("to come")
             : came.sign() > 0    ? BuyingWords::tr("%1 came").arg(much(came))
+            : hasOwnDay          ? BuyingWords::tr("due %1").arg(saidDayOf(now.dueOf(line), today))
+            : awaited.sign() > 0 ? BuyingWords::tr("to come")
                                  : QString();
         rows.push_back({said(line.part),
                         {said(line.part), said(part ? part->description : line.description),

@@ -20,7 +20,7 @@ namespace flarestock {
 /// still to come.
 [[nodiscard]] QStringList orderLineCells();
 [[nodiscard]] std::vector<Row> orderLineRows(const BookedOrder &order, const Workshop &shop,
-                                             Units units);
+                                             Units units, const std::string &today);
 /// title figure strong
 [[nodiscard]] QStringList orderSumCells();
 [[nodiscard]] std::vector<Row> orderSumRows(const BookedOrder &order, const Workshop &shop);

@@ -2,6 +2,7 @@
 
 #include "app/desk/buying/slips/slip_book.h"
 
+#include "app/buyer/coming_in_time.h"
 #include "app/buyer/ordering.h"
 #include "app/desk/buying/buyers_book.h"
 
@@ -30,7 +31,7 @@ std::shared_ptr<const SlipBook> SlipBook::of(const std::shared_ptr<const Worksho
     auto book = std::make_shared<SlipBook>();
     book->workshop = workshop;
     book->today = today;
-    book->shortages = shortagesIn(needed->needs);
+    book->shortages = shortagesToOrder(needed->needs, workshop->catalogue, today);
     Planned planned = plannedAndCompared(*workshop, *rates, {book->shortages, today});
     book->later = std::move(planned.later);
     planned.others.push_back(std::move(planned.plan));
@@ -66,7 +67,7 @@ Result<Action> drafted(const Drafting &drafting, const ShopFile &file, const Wor
     const auto needed = neededInShop(now, file, book.today);
     if (!needed)
         return tl::unexpected(needed.error());
-    const auto shortages = shortagesIn(needed->needs);
+    const auto shortages = shortagesToOrder(needed->needs, now.catalogue, book.today);
     if (!std::equal(shortages.begin(), shortages.end(), book.shortages.begin(),
                     book.shortages.end(), isSame))
         return problem("what is short", "has changed since these slips were worked out",

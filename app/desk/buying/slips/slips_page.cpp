@@ -117,8 +117,9 @@ QString SlipsPage::nothing() const
         return inWords(m_book->problem);
     if (m_slips.count() > 0)
         return {};
-    return m_book->shortages.empty() ? tr("Nothing is short, so that nothing has to be ordered.")
-                                     : tr("Nobody sells what is short.");
+    return m_book->shortages.empty()
+               ? tr("Nothing has to be ordered: nothing is short that does not come already.")
+               : tr("Nobody sells what is short.");
 }
 
 void SlipsPage::draft(const QString &key)
