@@ -53,6 +53,13 @@ Item {
             done.close();
         }
     }
+    Connections {
+        target: root.handing
+
+        function onFound(row: int) {
+            pick.show(row);
+        }
+    }
     PickSheet {
         id: pick
 

@@ -22,6 +22,8 @@ AbstractButton {
 
     implicitHeight: Math.max(48, words.height + 12)
     focusPolicy: Qt.NoFocus
+    // The one in hand has the keyboard, and a blank may be part of what is typed on the list.
+    Keys.forwardTo: ListView.view ? [ListView.view] : []
     Accessible.role: Accessible.CheckBox
     Accessible.checkable: true
     Accessible.checked: ticked

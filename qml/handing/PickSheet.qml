@@ -26,6 +26,10 @@ WorkSheet {
     about: qsTr("Space, a touch or a scan ticks what is in the hand.")
     onOpened: list.forceActiveFocus()
 
+    function show(row: int) {
+        list.show(row);
+    }
+
     TickedList {
         id: list
 

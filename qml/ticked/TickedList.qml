@@ -14,6 +14,10 @@ GroupedList {
     signal ticked(int row)
     signal scanned(string code)
 
+    function show(row: int) {
+        currentIndex = row;
+        positionViewAtIndex(row, ListView.Contain);
+    }
     function enter() {
         if (typed === "")
             root.ticked(currentIndex);

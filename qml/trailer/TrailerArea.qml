@@ -22,11 +22,18 @@ AreaScreen {
         if (sought.trim() === "")
             screen.enter();
         else if (!root.trailer.scan(sought))
-            root.explained(qsTr("%1 is neither a drawer nor a part in one or for one.")
-                           .arg(sought));
+            isUnknown(sought);
     }
+    function isUnknown(code: string) {
+        root.explained(qsTr("%1 is neither a drawer nor a part in one or for one.").arg(code));
+    }
+    /// What the shop does not know is sought nowhere else either.
     function scan(code: string): bool {
-        return root.trailer.scan(code);
+        if (root.trailer.scan(code))
+            return true;
+        if (!root.trailer.knows(code))
+            isUnknown(code);
+        return !root.trailer.knows(code);
     }
 
     ready: !root.trailer.loading

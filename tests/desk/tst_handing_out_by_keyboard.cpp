@@ -148,6 +148,12 @@ void HandingOutByKeyboard::theWalkIsTickedBySpaceAndScan()
     type(picks->cell(3, QStringLiteral("part")).toString());
     key(Qt::Key_Return);
     QCOMPARE(m_desk->handing()->tickedCount(), 2);
+    QCOMPARE(item("pickList")->property("currentIndex").toInt(), 3); // It is in hand, and in sight.
+    type(QStringLiteral("NO SUCH LOT")); // A blank is part of it, and ticks nothing.
+    QCOMPARE(item("pickList")->property("typed").toString(), QStringLiteral("NO SUCH LOT"));
+    QCOMPARE(m_desk->handing()->tickedCount(), 2);
+    key(Qt::Key_Return);
+    QTRY_VERIFY(words("sheetProblem").contains(QStringLiteral("NO SUCH LOT")));
     type(QStringLiteral("NO-SUCH"));
     key(Qt::Key_Return);
     QTRY_VERIFY(words("sheetProblem").contains(QStringLiteral("NO-SUCH")));

@@ -3,6 +3,7 @@
 #include "app/desk/handing/handing_out.h"
 
 #include "app/desk/language/sentences.h"
+#include "app/desk/scan/label_code.h"
 #include "app/desk/words/spoken.h"
 
 #include <algorithm>
@@ -90,20 +91,19 @@ void HandingOut::tick(int row)
 
 bool HandingOut::scan(const QString &code)
 {
-    const QString wanted = code.trimmed();
+    const LabelCode wanted = LabelCode::of(code);
+    const auto cell = [this](int row, const char *name) {
+        return m_picks.cell(row, QString::fromLatin1(name));
+    };
     for (int row = 0; row < m_picks.count(); ++row) {
-        const bool isIt = m_picks.cell(row, QStringLiteral("part"))
-                                  .toString()
-                                  .compare(wanted, Qt::CaseInsensitive) == 0 ||
-                          m_picks.cell(row, QStringLiteral("lot"))
-                                  .toString()
-                                  .compare(wanted, Qt::CaseInsensitive) == 0;
-        if (!isIt || wanted.isEmpty() || m_picks.cell(row, QStringLiteral("ticked")).toBool())
+        if (!wanted.means(cell(row, "part").toString(), cell(row, "lot").toString()) ||
+            cell(row, "ticked").toBool())
             continue;
         tick(row);
+        Q_EMIT found(row);
         return true;
     }
-    refuse(tr("%1 is not on this list, or it is ticked already.").arg(wanted));
+    refuse(tr("%1 is not on this list, or it is ticked already.").arg(code.trimmed()));
     return false;
 }
 

@@ -61,7 +61,8 @@ public:
     Q_INVOKABLE void reserve();
     /// Ticks a pick, or takes its tick away.
     Q_INVOKABLE void tick(int row);
-    /// Ticks the first pick of a part number or lot that has none. Whether there was one.
+    /// Ticks the first pick of a part number, lot or both (LabelCode) that has none. Whether there
+    /// was one.
     Q_INVOKABLE bool scan(const QString &code);
     /// Brings what is ticked to the car, or all of the list.
     Q_INVOKABLE void issue(bool all);
@@ -80,6 +81,7 @@ public:
 
 Q_SIGNALS:
     void changed();
+    void found(int row); ///< By a code: it is in hand now.
 
 private:
     void act(const QString &sentence, Pen::MadeBy make);

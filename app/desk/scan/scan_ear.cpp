@@ -25,14 +25,17 @@ void ScanEar::beginAnew()
     m_letters.clear();
     QQuickItem *focused = m_window ? m_window->activeFocusItem() : nullptr;
     const bool isField = focused != nullptr && focused->property("cursorPosition").isValid();
-    m_field = isField ? focused : nullptr;
-    m_before = isField ? focused->property("text").toString() : QString();
+    m_words = isField ? "text" : "typed";
+    while (focused != nullptr && !focused->property(m_words).isValid())
+        focused = focused->parentItem(); // A line of a list has the keyboard for it.
+    m_field = focused;
+    m_before = focused != nullptr ? focused->property(m_words).toString() : QString();
 }
 
 void ScanEar::putBack()
 {
     if (m_field)
-        m_field->setProperty("text", m_before);
+        m_field->setProperty(m_words, m_before);
 }
 
 /// Whether the key goes to nobody else.

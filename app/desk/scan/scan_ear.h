@@ -45,7 +45,8 @@ private:
     QElapsedTimer m_clock; ///< For keys that do not say when they were pressed.
     QString m_letters;
     quint64 m_last = 0;           ///< When the last of them came, in milliseconds.
-    QPointer<QQuickItem> m_field; ///< Into which they went; nothing where it is no field.
+    QPointer<QQuickItem> m_field; ///< Into which they went; nothing where it takes none.
+    const char *m_words = "text"; ///< Its property: a list that is typed on has "typed".
     QString m_before;             ///< What stood there.
 };
 

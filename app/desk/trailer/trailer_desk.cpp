@@ -2,6 +2,7 @@
 
 #include "app/desk/trailer/trailer_desk.h"
 
+#include "app/desk/scan/label_code.h"
 #include "app/desk/trailer/drawers/drawer_rows.h"
 #include "app/desk/words/spoken.h"
 #include "app/desk/words/standing.h"
@@ -251,15 +252,21 @@ bool TrailerDesk::scan(const QString &code)
         Q_EMIT arrivedAtLoad();
         return true;
     }
+    const std::string part = LabelCode::of(code).part.toStdString();
     for (const Drawer &drawer : m_book->drawers) {
         if (std::none_of(drawer.lines.begin(), drawer.lines.end(),
-                         [&](const DrawerLine &line) { return sameFolded(line.number, wanted); }))
+                         [&](const DrawerLine &line) { return sameFolded(line.number, part); }))
             continue;
         pullOut(said(drawer.id));
         Q_EMIT arrivedAtDrawer();
         return true;
     }
     return false;
+}
+
+bool TrailerDesk::knows(const QString &code) const
+{
+    return m_book && m_book->workshop->part(LabelCode::of(code).part.toStdString()) != nullptr;
 }
 
 } // namespace flarestock

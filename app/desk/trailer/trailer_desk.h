@@ -74,6 +74,8 @@ public:
     /// A drawer is pulled out; a part or lot of the load list is ticked, another one's drawer is
     /// pulled out. Whether it is one.
     Q_INVOKABLE bool scan(const QString &code);
+    /// Whether the shop knows such a part, so that it may lie elsewhere.
+    Q_INVOKABLE bool knows(const QString &code) const;
 
 Q_SIGNALS:
     void changed();

@@ -39,6 +39,7 @@ FocusScope {
 
         function onTicked(row: int) {
             list.currentIndex = row;
+            list.positionViewAtIndex(row, ListView.Contain);
         }
     }
     ListView {
@@ -58,7 +59,10 @@ FocusScope {
         Accessible.name: qsTr("what should be in the box, %1").arg(root.box.count)
         ScrollBar.vertical: SlimScrollBar {}
         onCountChanged: soon.restart()
-        onCurrentIndexChanged: soon.restart()
+        onCurrentIndexChanged: {
+            root.box.row = currentIndex;
+            soon.restart();
+        }
         Keys.onSpacePressed: root.box.toggle(currentIndex)
         Keys.onReturnPressed: root.markAsked()
         Keys.onEnterPressed: root.markAsked()
@@ -74,9 +78,11 @@ FocusScope {
             current: ListView.isCurrentItem
             inHand: list.activeFocus
             onClicked: {
+                const wasInHand = list.currentIndex === index;
                 list.currentIndex = index;
                 root.enter();
-                root.box.toggle(index);
+                if (wasInHand || !full) // Else the touch only takes it in hand.
+                    root.box.toggle(index);
             }
         }
     }

@@ -24,6 +24,13 @@ FocusScope {
         list.forceActiveFocus(Qt.OtherFocusReason);
     }
 
+    Connections {
+        target: root.load
+
+        function onFound(row: int) {
+            list.show(row);
+        }
+    }
     FileToWrite {
         id: paperFile
 

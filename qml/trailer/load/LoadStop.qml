@@ -27,6 +27,8 @@ AbstractButton {
     objectName: "loadStop"
     implicitHeight: Math.max(48, words.height + 12)
     focusPolicy: Qt.NoFocus
+    // The one in hand has the keyboard, and a blank may be part of what is typed on the list.
+    Keys.forwardTo: ListView.view ? [ListView.view] : []
     Accessible.role: isToBuy ? Accessible.ListItem : Accessible.CheckBox
     Accessible.checkable: !isToBuy
     Accessible.checked: ticked

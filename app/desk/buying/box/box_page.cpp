@@ -6,6 +6,7 @@
 #include "app/desk/buying/box/box_rows.h"
 #include "app/desk/buying/box/came_told.h"
 #include "app/desk/buying/buying_words.h"
+#include "app/desk/scan/label_code.h"
 #include "app/desk/words/spoken.h"
 #include "model/exact/case_fold.h"
 
@@ -137,10 +138,8 @@ QString BoxPage::lacking() const
 
 void BoxPage::setDocument(const QString &document)
 {
-    if (document == m_document)
-        return;
-    m_document = document;
-    Q_EMIT changed();
+    if (std::exchange(m_document, document) != document)
+        Q_EMIT changed();
 }
 
 void BoxPage::toggle(int row)
@@ -197,22 +196,46 @@ void BoxPage::setPlace(int row, const QString &place)
     showTicks();
 }
 
-int BoxPage::scan(const QString &code)
+std::optional<std::size_t> BoxPage::take(const QString &code)
 {
-    const BookedOrder *order =
-        m_workshop ? m_workshop->bought.orders.order(m_order.toStdString()) : nullptr;
-    if (order == nullptr || !m_result.isEmpty())
-        return -1;
+    const BookedOrder *order = m_workshop->bought.orders.order(m_order.toStdString());
     std::string wanted = code.trimmed().toStdString();
     for (const OrderLine &line : order->now().lines)
         if (!line.supplierNumber.empty() && sameFolded(line.supplierNumber, wanted))
             wanted = line.part;
-    const auto row = m_ticks.scanned(wanted);
-    showTicks();
-    if (!row)
+    if (const auto row = m_ticks.scanned(wanted))
+        return row;
+    const LabelCode label = LabelCode::of(code);
+    std::optional<std::size_t> row;
+    if (!label.lot.isEmpty())
+        row = m_ticks.scanned(label.part.toStdString());
+    else if (m_row >= 0 && m_workshop->part(wanted) == nullptr)
+        row = static_cast<std::size_t>(m_row);
+    const auto marked = row ? m_ticks.wantsMark(*row) : std::nullopt;
+    const QString mark = label.lot.isEmpty() ? code.trimmed() : label.lot;
+    if (marked)
+        m_ticks.setMark(*marked, mark.toStdString());
+    return marked || label.lot.isEmpty() ? marked : row;
+}
+
+int BoxPage::scan(const QString &code)
+{
+    if (!isOnBench() || !m_workshop || code.trimmed().isEmpty())
         return -1;
-    Q_EMIT ticked(static_cast<int>(*row));
-    return static_cast<int>(*row);
+    const auto taken = take(code);
+    showTicks();
+    const int row = taken ? static_cast<int>(*taken) : -1;
+    if (taken) {
+        m_pen.hear();
+        Q_EMIT ticked(row);
+    }
+    return row;
+}
+
+void BoxPage::isNoneOfIt(const QString &code)
+{
+    m_pen.refuse(tr("%1 is nothing of this box, and no piece in hand waits for its number.")
+                     .arg(code.trimmed()));
 }
 
 void BoxPage::beginTrouble(int row)

@@ -22,6 +22,7 @@ class BoxPage : public QObject {
     Q_PROPERTY(QString count READ count NOTIFY changed)
     Q_PROPERTY(QString lacking READ lacking NOTIFY changed)
     Q_PROPERTY(QString result READ result NOTIFY changed)
+    Q_PROPERTY(int row READ row WRITE setRow NOTIFY rowChanged)
     Q_PROPERTY(QString document READ document WRITE setDocument NOTIFY changed)
     Q_PROPERTY(flarestock::Rows *ticks READ ticks CONSTANT)
     Q_PROPERTY(flarestock::Rows *troubles READ troubles CONSTANT)
@@ -56,8 +57,20 @@ public:
     Q_INVOKABLE void setAmount(int row, const QString &typed);
     Q_INVOKABLE void setMark(int row, const QString &mark);
     Q_INVOKABLE void setPlace(int row, const QString &place);
-    /// A part number, the supplier's or ours. The row that was ticked; -1 where it is none of it.
+    [[nodiscard]] int row() const { return m_row; } ///< In hand; -1: none.
+    void setRow(int row)
+    {
+        if (std::exchange(m_row, row) != row)
+            Q_EMIT rowChanged();
+    }
+    /// Whether a box is being ticked off.
+    [[nodiscard]] bool isOnBench() const { return !m_order.isEmpty() && m_result.isEmpty(); }
+    /// A part number, the supplier's or ours, ticks a piece; with its lot, "PART=LOT", it also
+    /// marks it. What is no part of the shop is the serial or lot of the row in hand. The row; -1
+    /// where it is none of the box.
     Q_INVOKABLE int scan(const QString &code);
+    /// Says that a code means nothing here.
+    void isNoneOfIt(const QString &code);
     /// Something is wrong with a row: form() is ready to say what.
     Q_INVOKABLE void beginTrouble(int row);
     Q_INVOKABLE void dropTrouble(int trouble);
@@ -67,9 +80,12 @@ public:
 Q_SIGNALS:
     void changed();
     void ticked(int row); ///< By a scan: the line that the code belongs to is in hand now.
-    void noted();         ///< What is wrong with a line was filled in.
+    void rowChanged();
+    void noted(); ///< What is wrong with a line was filled in.
 
 private:
+    /// Ticks or marks what the code means. Its row.
+    [[nodiscard]] std::optional<std::size_t> take(const QString &code);
     void showTicks();
     [[nodiscard]] ReceivingWords words() const;
     void told(const std::shared_ptr<const Wrote> &wrote);
@@ -82,6 +98,7 @@ private:
     QString m_order;
     QString m_document;
     QString m_result;
+    int m_row = -1;
     bool m_isPuttingAway = false;
     Ticks m_ticks;
     std::vector<Trouble> m_wrong;

@@ -115,6 +115,29 @@ std::optional<std::size_t> Ticks::scanned(const std::string &part)
     return last;
 }
 
+std::optional<std::size_t> Ticks::wantsMark(std::size_t row) const
+{
+    if (row >= m_ticks.size())
+        return std::nullopt;
+    if (m_ticks[row].isContent() && m_ticks[row].marks == TickMark::None)
+        row = *m_ticks[row].inBoxOf;
+    const auto wants = [this, row](std::size_t at) {
+        return m_ticks[at].part == m_ticks[row].part && m_ticks[at].marks != TickMark::None &&
+               m_ticks[at].mark.empty();
+    };
+    for (std::size_t step = 0; step < m_ticks.size(); ++step)
+        if (const std::size_t at = (row + step) % m_ticks.size(); wants(at))
+            return at;
+    return std::nullopt;
+}
+
+void Ticks::setMark(std::size_t row, const std::string &mark)
+{
+    m_ticks.at(row).mark = mark;
+    if (m_ticks[row].marks == TickMark::Serial && m_ticks[row].came == 0)
+        setCame(row, 1);
+}
+
 bool Ticks::isLookedInto(std::size_t piece) const
 {
     return m_ticks.at(piece).came > 0 &&

@@ -48,6 +48,11 @@ public:
     /// One more of the first row of the part that is not complete; the last one where all are.
     /// Gives its row; nothing where the part is none of the box.
     std::optional<std::size_t> scanned(const std::string &part);
+    /// Whose mark it is that is read with that row in hand: its own, or the piece's in whose box it
+    /// lies; where that has one, the next of its part without. Nothing where none wants one.
+    [[nodiscard]] std::optional<std::size_t> wantsMark(std::size_t row) const;
+    /// A mark that was read is that of a row; a piece that bears its own is there.
+    void setMark(std::size_t row, const std::string &mark);
     /// Whether anybody has looked into the box of a piece.
     [[nodiscard]] bool isLookedInto(std::size_t piece) const;
     /// What a box that was looked into lacks of a content; smallest units.

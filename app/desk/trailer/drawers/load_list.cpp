@@ -2,6 +2,7 @@
 
 #include "app/desk/trailer/drawers/load_list.h"
 
+#include "app/desk/scan/label_code.h"
 #include "app/desk/words/spoken.h"
 
 namespace flarestock {
@@ -101,14 +102,12 @@ void LoadList::tickAll()
 
 bool LoadList::scan(const QString &code)
 {
-    const QString wanted = code.trimmed();
+    const LabelCode wanted = LabelCode::of(code);
     for (int row = 0; row < m_rows.count(); ++row) {
-        const bool isMeant =
-            cellOf(m_rows, row, "part").compare(wanted, Qt::CaseInsensitive) == 0 ||
-            cellOf(m_rows, row, "lot").compare(wanted, Qt::CaseInsensitive) == 0;
-        if (!wanted.isEmpty() && isMeant && isTickable(row) &&
-            !m_ticked.contains(cellOf(m_rows, row, "key"))) {
+        if (wanted.means(cellOf(m_rows, row, "part"), cellOf(m_rows, row, "lot")) &&
+            isTickable(row) && !m_ticked.contains(cellOf(m_rows, row, "key"))) {
             tick(row);
+            Q_EMIT found(row);
             return true;
         }
     }

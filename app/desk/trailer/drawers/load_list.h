@@ -47,7 +47,8 @@ public:
     /// Ticks a line, or takes its tick away.
     Q_INVOKABLE void tick(int row);
     Q_INVOKABLE void tickAll(); ///< Or none, where all are.
-    /// Ticks the first line of a part number or lot that has none. Whether there was one.
+    /// Ticks the first line of a part number, lot or both (LabelCode) that has none. Whether there
+    /// was one.
     Q_INVOKABLE bool scan(const QString &code);
     /// Writes down that what is ticked was brought, or taken out; `home` is one of homes(), -1
     /// none.
@@ -60,6 +61,7 @@ public:
 
 Q_SIGNALS:
     void changed();
+    void found(int row); ///< By a code: it is in hand now.
     /// The file is written, or why it is not.
     void told(const QString &sentence);
 
