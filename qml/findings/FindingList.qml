@@ -19,6 +19,32 @@ FocusScope {
     signal mended(int finding)
     signal papersAsked()
 
+    function showGrave(row: int) {
+        const mark = root.findings.cell(row, "mark");
+        if (row === 0 || mark !== Standing.Caution && mark !== Standing.Note)
+            soon.restart();
+    }
+
+    Timer {
+        id: soon // Once the view has laid out what is there now.
+
+        interval: 0
+        onTriggered: {
+            if (!list.activeFocus)
+                list.currentIndex = 0;
+            list.positionViewAtBeginning();
+        }
+    }
+    Connections { // What comes among the gravest is seen, wherever the list was.
+        target: root.findings
+
+        function onRowsInserted(parent: var, first: int) {
+            root.showGrave(first);
+        }
+        function onModelReset() {
+            soon.restart();
+        }
+    }
     ColumnLayout {
         anchors.fill: parent
         anchors.margins: 1

@@ -62,7 +62,6 @@ Row {
     SortHeading {
         order: root.order
         downwards: root.downwards
-        visible: root.columns.hasTrailer
         width: root.columns.trailer
         by: 3
         title: qsTr("in the trailer")
@@ -71,7 +70,8 @@ Row {
     SortHeading {
         order: root.order
         downwards: root.downwards
-        width: root.columns.figure
+        visible: root.columns.hasKeep
+        width: root.columns.keep
         by: 4
         title: qsTr("we keep")
         onClicked: root.sorted(by)

@@ -123,12 +123,12 @@ AbstractButton {
             }
         }
         Figure {
-            visible: root.columns.hasTrailer
             width: root.columns.trailer
             text: root.trailer
         }
         Figure {
-            width: root.columns.figure
+            visible: root.columns.hasKeep
+            width: root.columns.keep
             text: root.keep
             quiet: true
         }

@@ -6,6 +6,7 @@
 #include "app/desk/words/spoken.h"
 
 #include <algorithm>
+#include <array>
 
 namespace flarestock {
 
@@ -137,11 +138,51 @@ QString badgeOf(const Way &way, const std::vector<const Way *> &all)
     return badges.join(QStringLiteral(", "));
 }
 
-/// "nothing to buy", "leaves 2 short: AD-810, HE-10"
-QString missingOf(const WorkedOut &worked, const Way &way)
+int inWay(const Way &way, const Part &part)
 {
-    if (way.toBuy == 0)
-        return DetailWords::tr("nothing to buy");
+    int count = 0;
+    for (const Piece &piece : way.pieces)
+        count += piece.part == &part ? 1 : 0;
+    for (const WayAid &aid : way.aids)
+        count += aid.part == &part ? aid.need.count : 0;
+    return count;
+}
+
+/// How many more of a part the build would be short of with this way than it is now.
+int moreShort(const WorkedOut &worked, const PricedLine &line, const std::array<int, 2> &nowThen)
+{
+    const Part &part = *line.line->part;
+    const auto stock = worked.shelf->find(part.number);
+    const Decimal free = stock == worked.shelf->end() ? Decimal() : stock->second.usable();
+    const Decimal need = line.line->need.amount + Decimal(nowThen[1] - nowThen[0]);
+    const Decimal more = std::max(need - free, Decimal()) - line.shortBy;
+    return static_cast<int>(
+        std::max<std::int64_t>(0, more.rescaled(0, Rounding::Ceiling).toInt64().value_or(0)));
+}
+
+/// What of a way other than that in use would be short because the rest of the build takes it.
+QStringList takenElsewhere(const WorkedOut &worked, const Way &way, const Way *inUse)
+{
+    QStringList numbers;
+    for (const PricedLine &line : worked.bill->lines) {
+        const Part &part = *line.line->part;
+        const int now = inUse ? inWay(*inUse, part) : 0;
+        const int then = inWay(way, part);
+        if (line.line->consumed && then > now && moreShort(worked, line, {now, then}) > 0)
+            numbers.append(said(part.number));
+    }
+    return numbers;
+}
+
+/// "nothing to buy", "leaves 2 short: AD-810, HE-10"
+QString missingOf(const WorkedOut &worked, const Way &way, const Way *inUse)
+{
+    if (way.toBuy == 0) {
+        const QStringList elsewhere = takenElsewhere(worked, way, inUse);
+        return elsewhere.isEmpty() ? DetailWords::tr("nothing to buy")
+                                   : DetailWords::tr("leaves short elsewhere: %1")
+                                         .arg(elsewhere.join(QStringLiteral(", ")));
+    }
     QStringList numbers;
     for (const Piece &piece : way.pieces) {
         if (counted(worked, *piece.part, 1).isShort)
@@ -170,10 +211,11 @@ QString moneyOf(const WorkedOut &worked, const Way &way)
                       : DetailWords::tr("no price");
 }
 
-Row wayRow(const WorkedOut &worked, const Way &way, const std::vector<const Way *> &all)
+Row wayRow(const WorkedOut &worked, const Way &way, const std::vector<const Way *> &all,
+           const Way *inUse)
 {
     const QString key = said(way.key());
-    QString detail = missingOf(worked, way);
+    QString detail = missingOf(worked, way, inUse);
     if (!fits(way.verdict()))
         detail = QString(saidVerdict(way.verdict()) + QStringLiteral("; ") + detail);
     const QString badge = badgeOf(way, all);
@@ -196,7 +238,7 @@ std::vector<Row> wayRows(const WorkedOut &worked, const PlacedJoint &joint)
     std::vector<Row> rows;
     rows.reserve(all.size());
     for (const Way *way : all)
-        rows.push_back(wayRow(worked, *way, all));
+        rows.push_back(wayRow(worked, *way, all, joint.way ? &*joint.way : nullptr));
     if (!joint.way) // Nothing is in use: the mark for it must not stand at the first of the others.
         for (Row &row : rows)
             row.cells[4] = false;
@@ -228,9 +270,9 @@ Detail jointDetail(const WorkedOut &worked, const PlacedJoint &joint, Units unit
     if (joint.outdone && !joint.others.empty()) {
         const Way &better = joint.others.front();
         detail.betterPick = said(better.key());
-        detail.better =
-            DetailWords::tr("Your pick stays. %1 would now be taken: %2, %3.")
-                .arg(titleOf(better), moneyOf(worked, better), missingOf(worked, better));
+        detail.better = DetailWords::tr("Your pick stays. %1 would now be taken: %2, %3.")
+                            .arg(titleOf(better), moneyOf(worked, better),
+                                 missingOf(worked, better, joint.way ? &*joint.way : nullptr));
     }
     return detail;
 }

@@ -166,7 +166,7 @@ void Desk::refuse(const Problem &problem)
     Q_EMIT problemChanged();
 }
 
-bool Desk::openBuild(const QString &key)
+bool Desk::openBuild(const QString &key, const QString &sentence)
 {
     keepAside();
     BuildPlan plan;
@@ -184,16 +184,19 @@ bool Desk::openBuild(const QString &key)
     const QString car =
         m_shop.placeTitle && !plan.car.empty() ? said(m_shop.placeTitle(plan.car)) : QString();
     const auto isRefused = std::make_shared<bool>(false);
-    m_build.open(plan, car, m_shop.workOut, [this, plan, isRefused](const Result<void> &opened) {
-        *isRefused = !opened;
-        if (!opened)
-            return refuse(opened.error());
-        m_kept.before = plan;
-        m_kept.whyNot.clear();
-        std::erase(m_order, Step::Plan); // They were those of the build before.
-        m_problem.clear();
-        Q_EMIT problemChanged();
-    });
+    m_build.open(plan, car, m_shop.workOut,
+                 [this, plan, sentence, isRefused](const Result<void> &opened) {
+                     *isRefused = !opened;
+                     if (!opened)
+                         return refuse(opened.error());
+                     m_kept.before = plan;
+                     m_kept.whyNot.clear();
+                     std::erase(m_order, Step::Plan); // They were those of the build before.
+                     m_problem.clear();
+                     Q_EMIT problemChanged();
+                     if (!sentence.isEmpty())
+                         m_build.tell(sentence);
+                 });
     return !*isRefused;
 }
 

@@ -115,7 +115,7 @@ public:
     Q_INVOKABLE void takeBack(); ///< The last one, whichever it was.
 
     /// A planned build by its id, or a template by "template|id". Whether it is on its way.
-    Q_INVOKABLE bool openBuild(const QString &key);
+    Q_INVOKABLE bool openBuild(const QString &key, const QString &sentence = {}); ///< Said then.
     Q_INVOKABLE void openShop(const QUrl &file);
     /// Makes the demo shop in the person's documents and opens it.
     Q_INVOKABLE void makeDemo();

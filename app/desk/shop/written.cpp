@@ -32,7 +32,7 @@ void Desk::takeIn(const Wrote &wrote, const QString &sentence, bool isBack)
     const QString planned = m_planning.takeWritten();
     const QString other = isBack || planned.isEmpty() ? otherThanOnDesk() : planned;
     if (!other.isEmpty())
-        openBuild(other);
+        openBuild(other, sentence);
     else if (m_build.isOpen())
         return workAnew(sentence, isBack);
     m_build.tell(sentence);
@@ -124,10 +124,10 @@ void Desk::takeInOthers(ShopOnDesk shop)
     if (!m_build.isOpen())
         return;
     if (const QString other = otherThanOnDesk(); !other.isEmpty()) {
-        openBuild(other);
         const QString others = other == id ? tr("This build was changed at another seat.")
                                            : tr("%1 was taken out at another seat.").arg(id);
-        return m_build.tell(notKept.isEmpty() ? others : notKept);
+        openBuild(other, notKept.isEmpty() ? others : notKept);
+        return;
     }
     m_build.workAnew(m_shop.workOut, [this](const Result<void> &shown) {
         if (!shown)

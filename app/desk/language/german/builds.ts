@@ -992,6 +992,18 @@
         <source>%1 in %2</source>
         <translation>%1 in %2</translation>
     </message>
+    <message>
+        <source>%1 in the car</source>
+        <translation>%1 im Auto</translation>
+    </message>
+    <message>
+        <source>%1 elsewhere</source>
+        <translation>%1 anderswo</translation>
+    </message>
+    <message>
+        <source>leaves short elsewhere: %1</source>
+        <translation>fehlt dann anderswo: %1</translation>
+    </message>
 </context>
 <context>
     <name>DoneSheet</name>
@@ -2368,12 +2380,12 @@
         <translation>Wohin das Geld geht</translation>
     </message>
     <message>
-        <source>What the builds come to</source>
-        <translation>Was die Aufbauten kosten</translation>
-    </message>
-    <message>
         <source>The builds are being worked out …</source>
         <translation>Die Aufbauten werden errechnet …</translation>
+    </message>
+    <message>
+        <source>What the builds come to, the earliest served first</source>
+        <translation>Was die Aufbauten kosten, der früheste zuerst bedient</translation>
     </message>
 </context>
 <context>

@@ -456,10 +456,6 @@
         <translation>leer: heute</translation>
     </message>
     <message>
-        <source>empty: by his longest lead time</source>
-        <translation>leer: nach seiner längsten Lieferzeit</translation>
-    </message>
-    <message>
         <source>No order is in hand.</source>
         <translation>Keine Bestellung ist in der Hand.</translation>
     </message>
@@ -979,6 +975,18 @@
         <source>Drafted: %1.</source>
         <translation>Als Entwurf angelegt: %1.</translation>
     </message>
+    <message>
+        <source>empty: each line by its lead time</source>
+        <translation>leer: jede Zeile nach ihrer Lieferzeit</translation>
+    </message>
+    <message>
+        <source>due %1</source>
+        <translation>erwartet %1</translation>
+    </message>
+    <message>
+        <source>%1 of them come to no more: %2.</source>
+        <translation>%1 davon kosten nicht mehr: %2.</translation>
+    </message>
 </context>
 <context>
     <name>BuyingArea</name>
@@ -1379,6 +1387,10 @@
         <source>%1 of %2 ticked</source>
         <translation>%1 von %2 abgehakt</translation>
     </message>
+    <message>
+        <source>%1 is nothing of this box, and no piece in hand waits for its number.</source>
+        <translation>%1 gehört nicht zu diesem Karton, und kein Stück in der Hand wartet auf seine Nummer.</translation>
+    </message>
 </context>
 <context>
     <name>flarestock::BuyingDesk</name>
@@ -1453,6 +1465,14 @@
     <message>
         <source>%1  ·  %2</source>
         <translation>%1  ·  %2</translation>
+    </message>
+    <message>
+        <source>1 line is on no slip</source>
+        <translation>1 Zeile steht auf keinem Bestellzettel</translation>
+    </message>
+    <message>
+        <source>%1 lines are on no slip</source>
+        <translation>%1 Zeilen stehen auf keinem Bestellzettel</translation>
     </message>
 </context>
 <context>
@@ -1567,6 +1587,22 @@
         <source>Put it on the cost</source>
         <translation>Den Kosten zurechnen</translation>
     </message>
+    <message>
+        <source>Cancel order %1?</source>
+        <translation>Bestellung %1 stornieren?</translation>
+    </message>
+    <message>
+        <source>It is with the supplier: tell him, nothing is sent from here. Its pieces are no longer expected, and what waits for them is short again.</source>
+        <translation>Sie liegt beim Lieferanten: ihm Bescheid geben, von hier geht nichts hinaus. Ihre Stücke werden nicht mehr erwartet, und was auf sie wartet, fehlt wieder.</translation>
+    </message>
+    <message>
+        <source>Cancel it</source>
+        <translation>Stornieren</translation>
+    </message>
+    <message>
+        <source>Order %1 cancelled.</source>
+        <translation>Bestellung %1 storniert.</translation>
+    </message>
 </context>
 <context>
     <name>flarestock::OrdersPage</name>
@@ -1633,16 +1669,16 @@
         <translation>Was Lieferanten verlangen, ist hier nicht bekannt.</translation>
     </message>
     <message>
-        <source>Nothing is short, so that nothing has to be ordered.</source>
-        <translation>Nichts fehlt, also muss nichts bestellt werden.</translation>
-    </message>
-    <message>
         <source>Nobody sells what is short.</source>
         <translation>Was fehlt, verkauft niemand.</translation>
     </message>
     <message>
         <source>Each of these slips has a draft already; look at the orders.</source>
         <translation>Zu jedem dieser Bestellzettel gibt es schon einen Entwurf; bei den Bestellungen ansehen.</translation>
+    </message>
+    <message>
+        <source>Nothing has to be ordered: nothing is short that does not come already.</source>
+        <translation>Nichts ist zu bestellen: was fehlt, ist schon unterwegs.</translation>
     </message>
 </context>
 <context>

@@ -1221,6 +1221,14 @@
         <source>Card %1 changed.</source>
         <translation>Karte %1 geändert.</translation>
     </message>
+    <message>
+        <source>1 field has still to be filled in.</source>
+        <translation>1 Feld ist noch auszufüllen.</translation>
+    </message>
+    <message>
+        <source>%1 fields have still to be filled in.</source>
+        <translation>%1 Felder sind noch auszufüllen.</translation>
+    </message>
 </context>
 <context>
     <name>flarestock::LineTable</name>
