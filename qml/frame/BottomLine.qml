@@ -37,7 +37,8 @@ Rectangle {
         }
         DeskButton {
             objectName: "who"
-            text: root.who === "" ? qsTr("Who is at the desk?") : qsTr("at the desk: %1").arg(root.who)
+            text: root.who === "" ? qsTr("Who is at the desk?")
+                                  : qsTr("at the desk: %1").arg(root.who)
             framed: false
             small: true
             Accessible.name: root.who === "" ? qsTr("say who is at the desk")

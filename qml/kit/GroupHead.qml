@@ -8,8 +8,8 @@ import Flarestock.Screens
 Rectangle {
     id: root
 
-    // Of a list it is given as a name of its context. One that stands over another group later keeps
-    // what it was given as a property, as the list has a property of that name too (Qt 6.4).
+    // A list gives it as a name of the context; one that stands over another group later keeps
+    // what it was given as a property, as the list has one of that name, too (Qt 6.4).
     property string group: section // qmllint disable unqualified
 
     width: ListView.view ? ListView.view.width : 0
