@@ -3,6 +3,7 @@
 #include "app/desk/abreast/abreast_book.h"
 
 #include "app/buyer/on_its_way.h"
+#include "app/desk/shop/aside.h"
 
 #include <algorithm>
 
@@ -34,7 +35,7 @@ std::shared_ptr<const AbreastBook> AbreastBook::of(const std::shared_ptr<const W
         book->problem = needs.error().sentence();
     for (const NeedLine &line : book->needs.lines)
         book->byPart[line.part->number].push_back(&line);
-    return book;
+    return goesAside<AbreastBook>(std::move(book)); // With all who take what, and their ledger.
 }
 
 const BuildPlan *AbreastBook::build(std::string_view id) const noexcept

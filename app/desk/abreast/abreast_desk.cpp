@@ -88,11 +88,13 @@ void AbreastDesk::make()
             made->readCars(*workshop, read, today);
         if (!made->before)
             made->before = AbreastBook::of(workshop, {made->cars, today, {}});
-        made->keep(made->before->needs.taken);
-        made->now = moved.empty()
-                        ? made->before
-                        : AbreastBook::of(workshop, {made->cars, today, moved, made->known});
-        made->keep(made->now->needs.taken);
+        made->keep(made->before);
+        std::vector<std::shared_ptr<const TakenInOrder>> known;
+        for (const auto &book : made->known)
+            known.push_back(book->needs.taken);
+        made->now = moved.empty() ? made->before
+                                  : AbreastBook::of(workshop, {made->cars, today, moved, known});
+        made->keep(made->now);
         made->tell(units);
         return [this, made] {
             if (made->before->workshop == m_workshop)
@@ -113,13 +115,16 @@ void AbreastDesk::Made::readCars(const Workshop &workshop, const ReadShop &read,
     cars = std::make_shared<const DueInShop>(due ? std::move(*due) : DueInShop());
 }
 
-void AbreastDesk::Made::keep(const std::shared_ptr<const TakenInOrder> &taken)
+void AbreastDesk::Made::keep(const std::shared_ptr<const AbreastBook> &book)
 {
-    if (!taken || std::find(known.begin(), known.end(), taken) != known.end())
+    const bool isKnown = std::any_of(known.begin(), known.end(), [&book](const auto &one) {
+        return one->needs.taken == book->needs.taken;
+    });
+    if (!book->needs.taken || isKnown)
         return;
     if (known.size() == KnownMost)
         known.erase(known.begin() + 1); // The first is of the days as they stand.
-    known.push_back(taken);
+    known.push_back(book);
 }
 
 void AbreastDesk::Made::tell(Units units)

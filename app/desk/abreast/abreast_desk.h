@@ -108,9 +108,9 @@ private:
         std::vector<Row> lines;
         QString outcome;
         QString problem;
-        std::vector<std::shared_ptr<const TakenInOrder>> known;
+        std::vector<std::shared_ptr<const AbreastBook>> known; ///< Each of another order.
 
-        void keep(const std::shared_ptr<const TakenInOrder> &taken);
+        void keep(const std::shared_ptr<const AbreastBook> &book);
         void readCars(const Workshop &workshop, const ReadShop &read, const std::string &today);
         void tell(Units units);
     };
@@ -128,7 +128,7 @@ private:
     std::shared_ptr<const DueInShop> m_cars; ///< Of the workshop; nullptr: not read yet.
     std::shared_ptr<const AbreastBook> m_before;
     std::shared_ptr<const AbreastBook> m_now;
-    std::vector<std::shared_ptr<const TakenInOrder>> m_known; ///< Of the shop as it is now.
+    std::vector<std::shared_ptr<const AbreastBook>> m_known; ///< Of the shop as it is now.
     bool m_isLooking = false;
     bool m_isStale = true;
     Units m_units = Units::Metric;

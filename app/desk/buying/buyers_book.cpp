@@ -41,6 +41,7 @@ std::shared_ptr<const BuyersBook> BuyersBook::of(const std::shared_ptr<const Wor
     book->today = today;
     book->cars = std::move(needed->cars);
     book->needs = std::move(needed->needs);
+    book->needs.taken = nullptr; // Large, and no other days are tried here.
     book->shortages = shortagesIn(book->needs);
     book->onNoSlip = flarestock::onNoSlip(*workshop, *rates, {book->shortages, today});
     book->coming = onItsWay(*workshop);

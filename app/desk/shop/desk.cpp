@@ -33,12 +33,19 @@ QString buildDetail(const ShopOnDesk &shop, const BuildPlan &plan)
     return parts.join(QStringLiteral("  ·  "));
 }
 
+/// The builds by their days, those without one behind them; then the templates.
 std::vector<Row> buildRows(const ShopOnDesk &shop)
 {
-    std::vector<Row> rows;
+    std::vector<const BuildPlan *> plans;
     for (const BuildPlan &plan : shop.builds)
-        rows.push_back({said(plan.id),
-                        {said(plan.title), buildDetail(shop, plan), Desk::tr("planned builds")}});
+        plans.push_back(&plan);
+    std::stable_sort(plans.begin(), plans.end(), [](const BuildPlan *a, const BuildPlan *b) {
+        return std::pair(a->by.empty(), a->by) < std::pair(b->by.empty(), b->by);
+    });
+    std::vector<Row> rows;
+    for (const BuildPlan *plan : plans)
+        rows.push_back({said(plan->id),
+                        {said(plan->title), buildDetail(shop, *plan), Desk::tr("planned builds")}});
     for (const ShopOnDesk::Form &form : shop.templates)
         rows.push_back({templateKey(form.id),
                         {said(form.title), Desk::tr("tried out with its own answers"),

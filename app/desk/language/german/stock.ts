@@ -1011,6 +1011,10 @@
         <source>for which car alone</source>
         <translation>nur für welches Auto</translation>
     </message>
+    <message>
+        <source>%1 of it are promised to builds as a length, not as pieces: look at their pick lists before a long piece is cut or goes away.</source>
+        <translation>Davon sind %1 Aufbauten als Länge zugesagt, nicht als Stücke: erst deren Entnahmelisten ansehen, ehe ein langes Stück geschnitten wird oder weggeht.</translation>
+    </message>
 </context>
 <context>
     <name>StockHead</name>

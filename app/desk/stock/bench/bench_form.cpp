@@ -75,10 +75,13 @@ QString BenchForm::button() const
 
 QString BenchForm::caution() const
 {
-    if (m_deed == BenchDeed::Cut)
-        return tr(
+    if (m_deed == BenchDeed::Cut) {
+        const QString saw = tr(
             "What the saw has cut stays cut: Take back puts the book right only where nothing "
             "was cut yet. A length cut for nothing goes back to the rack as a piece of its own.");
+        const QString promised = saidLengthsPromised(m_begun);
+        return promised.isEmpty() ? saw : QString(promised + u' ' + saw);
+    }
     if (m_deed == BenchDeed::MakeUp)
         return tr("A proof test is made with water behind a guard, nobody in line with the ends; "
                   "blow the hose out and dry it before it carries fuel or brake fluid.");

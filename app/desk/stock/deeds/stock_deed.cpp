@@ -3,6 +3,7 @@
 #include "app/desk/stock/deeds/stock_deed.h"
 
 #include "app/desk/stock/deeds/deed_words.h"
+#include "app/desk/stock/stock_rows.h"
 #include "app/desk/words/spoken.h"
 
 #include <array>
@@ -135,6 +136,18 @@ QString purpose(StockDeed deed)
 }
 
 } // namespace
+
+QString saidLengthsPromised(const DeedSubject &subject)
+{
+    const StockEntry *entry = subject.entry;
+    if (entry == nullptr || entry->part == nullptr || entry->part->unit == Unit::Each ||
+        entry->promised <= 0)
+        return {};
+    return DeedWords::tr(
+               "%1 of it are promised to builds as a length, not as pieces: look at their "
+               "pick lists before a long piece is cut or goes away.")
+        .arg(saidStock(entry->promised, *entry->part, subject.units));
+}
 
 const Place *DeedSubject::place() const
 {

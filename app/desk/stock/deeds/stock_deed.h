@@ -43,6 +43,9 @@ struct DeedSubject {
 [[nodiscard]] QStringList deedCells();
 [[nodiscard]] std::vector<Row> deedRows(const DeedSubject &subject);
 [[nodiscard]] std::optional<StockDeed> deedNamed(const QString &name);
+/// That lengths of it are promised, and not which pieces they come from; empty where none are, or
+/// where it does not come in lengths.
+[[nodiscard]] QString saidLengthsPromised(const DeedSubject &subject);
 [[nodiscard]] QString saidDeedTitle(StockDeed deed, const DeedSubject &subject);
 
 /// The fields of its form.

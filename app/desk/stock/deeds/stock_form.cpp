@@ -69,6 +69,8 @@ QString StockForm::caution() const
                   "the bin, away from sparks.");
     if (m_deed == StockDeed::Judge)
         return tr("Who calls a used piece good has looked at its threads, its seat and its seals.");
+    if (m_deed == StockDeed::Take || m_deed == StockDeed::Move || m_deed == StockDeed::Lend)
+        return saidLengthsPromised(m_begun);
     return {};
 }
 
