@@ -19,6 +19,8 @@ private Q_SLOTS:
     void aLineThatChangesLeavesTheDaysOfOthers();
     void aDayThatIsPromisedIsThatOfAll();
     void allThatIsPlacedIsExpectedAndNotProposed();
+    void aPlacedOrderIsNotCancelledUnasked();
+    void whatIsMadeByHandIsInHand();
     void nothingIsWarnedAbout();
 
 private:
@@ -154,6 +156,48 @@ void WhatIsOrderedIsNotProposedAgain::allThatIsPlacedIsExpectedAndNotProposed()
     Rows *slips = buying().slips()->slips();
     QVERIFY2(slips->count() == 0, qPrintable(slips->cell(0, QStringLiteral("name")).toString()));
     pictureOfBuying("nothing-more");
+}
+
+void WhatIsOrderedIsNotProposedAgain::aPlacedOrderIsNotCancelledUnasked()
+{
+    key(Qt::Key_3, Qt::ControlModifier);
+    awaitBuying();
+    const std::string number = buying().orders()->selected().toStdString();
+    const auto state = [this, &number] {
+        return inFile()->bought.orders.order(number)->now().state;
+    };
+    press("deed-cancel");
+    QTRY_COMPARE(focusName(*m_window), QStringLiteral("doDeed"));
+    QVERIFY(state() == OrderState::Placed);
+    pictureOfBuying("cancel");
+    key(Qt::Key_Return);
+    awaitBuying();
+    QTRY_VERIFY(item("doDeed") == nullptr);
+    QVERIFY(state() == OrderState::Cancelled);
+    key(Qt::Key_Z, Qt::ControlModifier);
+    awaitBuying();
+    QVERIFY(state() == OrderState::Placed);
+}
+
+void WhatIsOrderedIsNotProposedAgain::whatIsMadeByHandIsInHand()
+{
+    const QString before = buying().orders()->selected();
+    QVERIFY(buying().orders()->begin(QStringLiteral("new")));
+    const auto shop = inFile();
+    const auto all = shop->catalogue.suppliers();
+    const auto of =
+        std::find_if(all.begin(), all.end(), [](const Supplier &one) { return one.id == "QBF"; });
+    buying().orders()->form()->finish(
+        {{QStringLiteral("supplier"), static_cast<int>(of - all.begin())},
+         {QStringLiteral("part"), QStringLiteral("HE-10")},
+         {QStringLiteral("quantity"), QStringLiteral("3")},
+         {QStringLiteral("price"), QStringLiteral("1.00")}});
+    awaitBuying();
+    QTRY_VERIFY2(buying().orders()->selected() != before, qPrintable(m_desk->pen()->problem()));
+    const auto after = inFile();
+    const auto *made = after->bought.orders.order(buying().orders()->selected().toStdString());
+    QVERIFY(made != nullptr && made->standing() == OrderStanding::Draft);
+    QCOMPARE(made->now().lines.front().part, std::string("HE-10"));
 }
 
 void WhatIsOrderedIsNotProposedAgain::nothingIsWarnedAbout()
