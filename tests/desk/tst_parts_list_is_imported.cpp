@@ -43,6 +43,7 @@ private Q_SLOTS:
         showParts();
     }
     void asksAboutEachRowThatIsNotClear();
+    void asksWhatIsSeldomMeant();
     void aListOfTheShopItselfChangesNothing();
     void aLongListIsStopped();
     void aFileThatIsNoListSaysWhy();
@@ -111,6 +112,28 @@ void PartsListIsImported::asksAboutEachRowThatIsNotClear()
     key(Qt::Key_Z, Qt::ControlModifier);
     awaitCards();
     QTRY_COMPARE(cards(), before);
+}
+
+/// A price that rises and another currency can stand, but somebody is asked.
+void PartsListIsImported::asksWhatIsSeldomMeant()
+{
+    openSheet();
+    read(fileOf("prices.csv", "part,supplier,supplier part,currency,pack,minimum,multiple,prices\n"
+                              "AD-6-8,NHT,T-1,USD,1,1,1,1: 10.00; 20: 9.00\n"
+                              "AD-6-8,NHT,T-2,USD,1,5,1,5: 10.00; 20: 12.00\n"
+                              "AD-6-8,NHT,T-3,EUR,1,1,1,1: 10.00\n"
+                              "AD-6-8,HAL,T-4,EUR,1,1,1,1: 10.00\n"));
+    QTRY_COMPARE(list().questions(), 2);
+    QVERIFY2(words("rowWrong").contains(QStringLiteral("rise")), qPrintable(words("rowWrong")));
+    QVERIFY(list().canTake());
+    QCOMPARE(list().meant(), QStringLiteral("taken as it stands"));
+    list().answer(false);
+    QTRY_VERIFY2(words("rowWrong").contains(QStringLiteral("currency")),
+                 qPrintable(words("rowWrong")));
+    list().answer(false);
+    QTRY_VERIFY(!list().isAsking());
+    key(Qt::Key_Escape);
+    QTRY_VERIFY(item("takeIn") == nullptr);
 }
 
 void PartsListIsImported::aListOfTheShopItselfChangesNothing()

@@ -6,6 +6,7 @@
 #include "model/exact/nearest_word.h"
 #include "model/exchange/catalogue/part_columns.h"
 #include "model/exchange/catalogue/trade_rows.h"
+#include "model/exchange/typed/doubts.h"
 
 #include <algorithm>
 
@@ -150,14 +151,23 @@ void ListReading::readRow(std::size_t at)
                           "stands in line " + std::to_string(seen->second) + " already",
                           {},
                           0});
+    const bool isSame = row.before == row.cells;
+    const bool isDoubtful = faults.empty() && !isSame && m_kind == SheetKind::Offers;
+    if (isDoubtful) {
+        const std::string supplier = cellOf(row.cells, "supplier");
+        const auto [asks, isNew] = m_asks.try_emplace(supplier);
+        if (isNew)
+            asks->second = currencyAskedBy(supplier, *m_catalogue);
+        faults = doubtsOf(row.cells, asks->second);
+    }
     if (faults.empty()) {
-        if (row.before == row.cells)
+        if (isSame)
             ++m_same;
         else
             m_clear.push_back(std::move(row));
         return;
     }
-    AskedRow asked{row, typed, std::move(faults), {}};
+    AskedRow asked{row, typed, std::move(faults), {}, isDoubtful};
     asked.meant =
         isWhole ? std::optional(Understood{row.cells, {}}) : understood(m_kind, row.cells, known);
     m_asking.push_back(std::move(asked));

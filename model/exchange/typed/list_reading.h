@@ -36,6 +36,7 @@ struct AskedRow {
     RowCells typed; ///< As it stands in the file.
     std::vector<CellFault> faults;
     std::optional<Understood> meant; ///< Nothing: nobody can tell.
+    bool isDoubt = false;            ///< It can stand as it is, and is seldom meant.
 };
 
 class ListReading {
@@ -72,6 +73,7 @@ private:
     const Catalogue *m_catalogue = nullptr;
     std::vector<Supplier> m_suppliers;
     std::unordered_map<std::string, Kind> m_numbers;     ///< Of the list's own parts, folded.
+    std::unordered_map<std::string, std::string> m_asks; ///< Suppliers' currencies.
     std::unordered_map<std::string, std::size_t> m_seen; ///< Key to line.
     std::size_t m_at = 0;
     std::size_t m_same = 0;

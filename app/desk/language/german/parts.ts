@@ -1331,6 +1331,10 @@
         <source>%1 rows of %2 taken in.</source>
         <translation>Zeilen aus %2 übernommen: %1.</translation>
     </message>
+    <message>
+        <source>taken as it stands</source>
+        <translation>wird übernommen, wie es dasteht</translation>
+    </message>
 </context>
 <context>
     <name>flarestock::PartsDesk</name>

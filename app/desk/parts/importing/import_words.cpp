@@ -99,6 +99,8 @@ QString ListImport::meant() const
         all.append(change.is.empty()
                        ? tr("without %1").arg(said(change.heading))
                        : tr("%1 read as %2").arg(said(change.heading), said(change.is)));
+    if (row->isDoubt)
+        return tr("taken as it stands");
     return all.isEmpty() ? tr("taken in place of the row before") : all.join(QStringLiteral("\n"));
 }
 
