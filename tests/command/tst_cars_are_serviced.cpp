@@ -11,6 +11,8 @@
 
 #include <QTest>
 
+#include <array>
+
 using namespace flarestock::tests;
 
 class CarsAreServiced : public QObject {
@@ -153,6 +155,25 @@ private Q_SLOTS:
                                          "--lot", "bottle 8", "--made", "2026-11-20"});
         QVERIFY2(changed.status == 0, changed.err.c_str());
         QCOMPARE(day(), std::string("2027-11-20"));
+    }
+    /// By hand from the demo shop's fitted.csv: no movement ever brought these.
+    void aLotThatWasInACarBeforeTheProgramIsTraced()
+    {
+        for (const auto &[lot, car, position] :
+             {std::array{"batch 0726", "car-1", "fine element"},
+              std::array{"batch 0526", "car-2", "fine element"},
+              std::array{"bottle 12", "car-2", "front brakes/fluid"}}) {
+            const Ran traced = m_shop.json({"trace", lot});
+            QVERIFY2(traced.status == 0, traced.err.c_str());
+            const auto now = arrayOf(traced, "now");
+            QCOMPARE(now.size(), 1);
+            QCOMPARE(textOf(now.at(0).toObject(), "place"), std::string(car));
+            QCOMPARE(textOf(now.at(0).toObject(), "position"), std::string(position));
+            QCOMPARE(textOf(arrayOf(traced, "acts").at(0).toObject(), "do"),
+                     std::string("stop using"));
+            QVERIFY(arrayOf(traced, "cars").at(0).toObject().value(QLatin1String("has")).toBool());
+            QVERIFY2(m_shop.run({"trace", lot}).status == 0, lot);
+        }
     }
     void wrongWordsAreAnswered()
     {

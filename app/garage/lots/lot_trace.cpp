@@ -92,18 +92,35 @@ std::set<LotKey> Becoming::closure(std::set<LotKey> from, bool up) const
     return all;
 }
 
+/// All that movements have moved, and all that is or was in a car, also from before the program.
+std::set<LotKey> namesEver(const Garage &garage, const std::vector<Movement> &movements)
+{
+    std::set<LotKey> names;
+    for (const Movement &one : movements) {
+        names.insert(sourceOf(one));
+        names.insert(targetOf(one));
+    }
+    for (const auto &[car, life] : garage.lives) {
+        for (const FittedPiece &piece : life.fitted)
+            names.insert(piece.piece);
+        for (const Serviced &one : life.done) {
+            names.insert(one.piece);
+            names.insert(one.old);
+        }
+    }
+    return names;
+}
+
 /// The names that were meant: of a lot all parts that bear it, of a part all its lots.
-std::set<LotKey> namesAsked(const std::string &asked, const std::vector<Movement> &movements)
+std::set<LotKey> namesAsked(const std::string &asked, const std::set<LotKey> &names)
 {
     std::set<LotKey> lots;
     std::set<LotKey> parts;
-    for (const Movement &one : movements) {
-        for (const LotKey &key : {sourceOf(one), targetOf(one)}) {
-            if (!key.lot.empty() && (key.lot == asked || rootOf(key.lot) == asked))
-                lots.insert(key);
-            if (sameFolded(key.part, asked))
-                parts.insert(key);
-        }
+    for (const LotKey &key : names) {
+        if (!key.lot.empty() && (key.lot == asked || rootOf(key.lot) == asked))
+            lots.insert(key);
+        if (!key.part.empty() && sameFolded(key.part, asked))
+            parts.insert(key);
     }
     return lots.empty() ? parts : lots;
 }
@@ -118,18 +135,22 @@ void addCameIn(LotTrace &trace, const Movement &one, const Ledger &ledger)
         trace.cameIn.push_back({one, opening});
 }
 
+CarriedBy &carriedBy(LotTrace &trace, const std::string &car)
+{
+    const auto at = std::find_if(trace.cars.begin(), trace.cars.end(),
+                                 [&car](const CarriedBy &one) { return one.car == car; });
+    return at == trace.cars.end() ? trace.cars.emplace_back(CarriedBy{car, false, {}, {}}) : *at;
+}
+
 void addCar(LotTrace &trace, const Movement &one, const Workshop &workshop)
 {
     const LotKey key = targetOf(one);
     const Place *to = workshop.ledger.place(one.to);
     if (!to || to->kind != PlaceKind::Car || !trace.pieces.contains(key))
         return;
-    auto at = std::find_if(trace.cars.begin(), trace.cars.end(),
-                           [&](const CarriedBy &car) { return car.car == one.to; });
-    if (at == trace.cars.end())
-        at = trace.cars.insert(at, {one.to, false, {}, {}});
+    CarriedBy &car = carriedBy(trace, one.to);
     if (const BuildPlan *plan = workshop.build(one.document))
-        at->builds.insert(plan->id);
+        car.builds.insert(plan->id);
 }
 
 /// Where it is in the car, by what was fitted there.
@@ -170,13 +191,41 @@ void addNow(LotTrace &trace, const Garage &garage)
     }
 }
 
+/// What is in a car and no movement brought: it was there before the program.
+void addFittedBefore(LotTrace &trace, const Garage &garage)
+{
+    const Ledger &ledger = garage.workshop->ledger;
+    for (const auto &[car, life] : garage.lives) {
+        std::map<LotKey, std::int64_t> held;
+        for (const auto &[key, balance] : ledger.balances())
+            held[{key.part, key.lot}] += key.place == car ? balance.quantity : 0;
+        for (const FittedPiece &piece : life.fitted) {
+            std::int64_t &left = held[piece.piece];
+            left -= piece.inside ? 0 : piece.quantity;
+            const Place *place = ledger.place(car);
+            if (piece.inside || left >= 0 || !place || !trace.pieces.contains(piece.piece))
+                continue;
+            trace.now.push_back(
+                {{piece.piece.part, car, piece.piece.lot, PieceCondition::UsedAndGood},
+                 piece.quantity,
+                 place,
+                 piece.position});
+            CarriedBy &carries = carriedBy(trace, car);
+            carries.has = true;
+            carries.positions.insert(piece.position);
+            if (garage.workshop->build(piece.build))
+                carries.builds.insert(piece.build);
+        }
+    }
+}
+
 } // namespace
 
 Result<LotTrace> traceOf(const std::string &asked, const Garage &garage,
                          const std::vector<Movement> &movements, const std::string &today)
 {
     const Workshop &workshop = *garage.workshop;
-    const auto names = namesAsked(asked, movements);
+    const auto names = namesAsked(asked, namesEver(garage, movements));
     if (names.empty())
         return problem(asked, "is no lot, serial, tag or part that ever was in this shop",
                        "Look up how it is written: flarestock stock --find " + asked + ".");
@@ -205,6 +254,7 @@ Result<LotTrace> traceOf(const std::string &asked, const Garage &garage,
             trace.hoses.insert(tag);
     }
     addNow(trace, garage);
+    addFittedBefore(trace, garage);
     trace.acts = actsFor(trace, garage, today);
     return trace;
 }
