@@ -8,6 +8,7 @@ what stands afterwards is what the word says. Bringing once more brings nothing.
 """
 
 import json
+import sqlite3
 import subprocess
 import sys
 import tempfile
@@ -176,10 +177,94 @@ def promised_twice(folder):
         assert promised == builds, (word, lines)
 
 
+class Element:
+    """Car 1's coarse element, which no movement brought: one is in the car, two lie in H4 and one in
+    trailer-1. It is renewed in the copy from trailer-1 and at home from H4."""
+
+    at = "coarse element"
+    name = f"renewed:{at}@car-1"
+
+    def __init__(self, folder, words=((), ()), works=(("replace",), ("replace",))):
+        self.pair = Pair(folder)
+        before = self.balances()
+        assert before == {("H4", "", "new"): 2, ("trailer-1", "", "new"): 1}, before
+        self.worth = self.values()
+        for side, work, more, away in ((self.pair.in_copy, works[0], words[0], "trailer-1"),
+                                       (self.pair.at_shop, works[1], words[1], "H4")):
+            taken = ("--from", away) if work[0] == "replace" else ()
+            side("service", "car-1", *work, self.at, *taken, "--old-to", away, *more)
+
+    def rows(self):
+        """What the file says of it where pieces can be, by sqlite alone."""
+        shop = sqlite3.connect(f"file:{self.pair.shop}?mode=ro", uri=True)
+        try:
+            return shop.execute("SELECT place, lot, condition, quantity, value FROM balance JOIN place ON "
+                                "place.id = balance.place WHERE part = 'EC-100-S' AND kind IN "
+                                "('shelf', 'bin', 'drawer', 'car', 'scrap')").fetchall()
+        finally:
+            shop.close()
+
+    def balances(self):
+        return {(place, lot, condition): quantity for place, lot, condition, quantity, _ in self.rows() if quantity}
+
+    def values(self):
+        return sum(row[4] for row in self.rows())
+
+    def fitted(self):
+        cars = json.loads(self.pair.at_shop("service", "car-1", "--json"))["cars"]
+        return next((one for one in cars[0]["positions"] if one["position"] == self.at), None)
+
+    def bring(self, word, words):
+        assert self.pair.open() == {self.name: words}, self.pair.open()
+        self.pair.bring(f"{self.name}={word}")
+        assert self.values() == self.worth, (word, self.values(), self.worth)
+        return self.balances()
+
+
+def renewed_on_both_sides(folder):
+    """By hand: four there are, and four there stay: what is in, what was there before, and two more."""
+    new, used = "new", "to be checked"
+    words = ["copy-last", "shop-last", "shop", "copy"]
+    for word, left in (
+            # Home first: its new one went out to the trailer.
+            ("copy-last", {("H4", "", new): 1, ("H4", "S-1", used): 1, ("trailer-1", "T-1", used): 1}),
+            ("shop-last", {("H4", "", new): 1, ("H4", "S-1", used): 1, ("trailer-1", "T-1", used): 1}),
+            ("shop", {("H4", "", new): 1, ("H4", "S-1", used): 1, ("trailer-1", "", new): 1}),
+            ("copy", {("H4", "", new): 2, ("trailer-1", "T-1", used): 1})):
+        element = Element(folder, (("--tag", "T-1"), ("--tag", "S-1")))
+        now = element.bring(word, words)
+        assert now == {**left, ("car-1", "", new): 1}, (word, now)
+    # Of different days it is known which was first.
+    for days, out in ((("2026-11-20", "2026-11-22"), "H4"), (("2026-11-22", "2026-11-20"), "trailer-1")):
+        element = Element(folder, tuple(("--day", day) for day in days))
+        now = element.bring("both", ["both", "shop", "copy"])
+        assert now == {("H4", "", new): 1, ("H4", "", used): 1, ("trailer-1", "", used): 1, ("car-1", "", new): 1}, now
+        assert element.fitted()["since"] == max(days), element.fitted()
+    # What was taken out on both sides went out once.
+    element = Element(folder, ((), ()), (("take-out",), ("take-out",)))
+    assert element.bring("shop", ["shop", "copy"]) == {("H4", "", new): 2, ("trailer-1", "", new): 1,
+                                                       ("H4", "", used): 1}
+    assert element.fitted() is None
+    # The copy goes on and renews it again. Decided to be the last one it is known there; else it is asked again.
+    for word, again in (("copy-last", {}), ("shop-last", {Element.name: words})):
+        element = Element(folder)
+        element.pair.at_shop("trailer", "bring", element.pair.copy, "--goes-on", "--decide", f"{element.name}={word}")
+        element.pair.in_copy("receive", "EC-100-S", "1", "--from", "supplier-TCF", "--to", "trailer-1", "--cost", "9")
+        element.pair.in_copy("service", "car-1", "replace", element.at, "--from", "trailer-1", "--old-to", "scrap")
+        assert element.pair.open() == again, (word, element.pair.open())
+        element.pair.bring(*(f"{name}=copy-last" for name in again))
+        now = {key: much for key, much in element.balances().items() if key[0] != "scrap"}
+        assert now == {("H4", "", new): 1, ("H4", "", used): 1, ("trailer-1", "", used): 1, ("car-1", "", new): 1}, now
+    # What was taken out here could not be taken out once more with the copy.
+    element = Element(folder, ((), ()), (("replace",), ("take-out",)))
+    now = element.bring("copy-last", words)
+    assert now == {("H4", "", new): 2, ("H4", "", used): 1, ("car-1", "", new): 1}, now
+
+
 def main():
     with tempfile.TemporaryDirectory() as folder:
         for play in (counted_on_both_sides, below_zero, a_part_is_called_otherwise, a_build_and_its_template,
-                     orders_under_one_number, the_newest_word, promised_twice):
+                     orders_under_one_number, the_newest_word, promised_twice, renewed_on_both_sides):
             play(folder)
             print(play.__name__.replace("_", " "), "as decided")
 

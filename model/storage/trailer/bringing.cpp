@@ -119,6 +119,7 @@ private:
         proveEnds();
         entries.settle();
         settleCounts(sides, entries, into);
+        settleRenewals(sides, entries, into);
         settlePromises(sides, into);
         settleWords(sides, into);
         sayAgainUnderNextNumber(sides, into);

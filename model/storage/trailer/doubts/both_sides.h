@@ -16,6 +16,9 @@ struct BothSides {
     const std::vector<NewsEntry> &shop;
 };
 
+/// Whether a movement is taken back by now. Throws StorageFailure.
+[[nodiscard]] bool isTakenBack(const ShopConnection &connection, const MovementId &id);
+
 /// Calls it for each movement, or each record of a kind.
 template <class Call>
 void eachMovement(const std::vector<NewsEntry> &news, const Call &call)

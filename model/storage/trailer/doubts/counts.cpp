@@ -42,14 +42,6 @@ CountsOf countsIn(const std::vector<NewsEntry> &news)
     return counts;
 }
 
-bool isTakenBack(const ShopConnection &connection, const MovementId &id)
-{
-    bool found = false;
-    connection.runAgain(sql::SelectReversal, {idBytes(id)},
-                        [&found](const QSqlQuery &) { found = true; });
-    return found;
-}
-
 /// What its count has found does not count; the movement stays, and the opposite follows.
 void undo(const Movement &difference, EntriesBrought &entries, const EntriesBrought::Into &into)
 {
@@ -109,6 +101,14 @@ bool buildsOn(const std::vector<NewsEntry> &news, const Movement &past)
 }
 
 } // namespace
+
+bool isTakenBack(const ShopConnection &connection, const MovementId &id)
+{
+    bool found = false;
+    connection.runAgain(sql::SelectReversal, {idBytes(id)},
+                        [&found](const QSqlQuery &) { found = true; });
+    return found;
+}
 
 void settleCounts(const BothSides &sides, EntriesBrought &entries, const EntriesBrought::Into &into)
 {

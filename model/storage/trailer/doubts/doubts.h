@@ -20,6 +20,9 @@ void doAgain(const BothSides &sides, EntriesBrought &entries, const EntriesBroug
 /// Behind the copy's entries. All throw StorageFailure: what was decided cannot be done.
 void settleCounts(const BothSides &sides, EntriesBrought &entries,
                   const EntriesBrought::Into &into);
+/// What both have put in, or taken out, at one position of a car.
+void settleRenewals(const BothSides &sides, EntriesBrought &entries,
+                    const EntriesBrought::Into &into);
 void settlePromises(const BothSides &sides, const EntriesBrought::Into &into);
 void settleWords(const BothSides &sides, const EntriesBrought::Into &into);
 /// What was kept aside under a number that somebody else had drawn is said again under the next.
