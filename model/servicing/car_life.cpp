@@ -105,7 +105,8 @@ void Living::fitNew(const Serviced &one)
     piece.washed = one.washed;
     piece.made = one.made;
     piece.useBy = one.useBy;
-    piece.note = one.note;
+    if (one.work == Work::Fitted) // Said when it was replaced, it is of the one that went out.
+        piece.note = one.note;
     piece.sinceFitted.runs = piece.sinceWorked.runs = piece.sinceSeen.runs = one.hadRuns;
     piece.sinceFitted.hours = piece.sinceWorked.hours = piece.sinceSeen.hours = one.hadHours;
     piece.life.runs = one.hadRuns;

@@ -80,6 +80,19 @@ std::string said(const Use &use)
 class UseIsCountedSinceTheWork : public QObject {
     Q_OBJECT
 private Q_SLOTS:
+    /// What was found when it was replaced was found on the one that went out.
+    void aNoteStaysWithItsPiece()
+    {
+        Book book;
+        book.work(Work::Fitted, "2027-03-01").fields["note"] = "from the old car";
+        QCOMPARE(book.piece().note, std::string("from the old car"));
+        book.work(Work::Replaced, "2027-03-20", {"EC-100-L", ""}, {"EC-100-L", "T-1"})
+            .fields["note"] = "torn mesh";
+        QCOMPARE(book.piece().note, std::string());
+        QCOMPARE(book.lives().at("car-2").out.front().note, std::string("torn mesh"));
+        book.work(Work::Inspected, "2027-03-21").fields["note"] = "clean";
+        QCOMPARE(book.piece().note, std::string("clean"));
+    }
     void twoDaysOfOneEventAreOneEvent()
     {
         Book book;
