@@ -125,9 +125,9 @@ CarryLine carryByWear(const WearingOut &wear, RunningIn per, const std::string &
     line.carry = line.due.during;
     std::string used;
     for (const Decimal &one : wear.used)
-        used += (used.empty() ? "" : ", ") + one.text();
+        used += (used.empty() ? "" : ", ") + one.stripped().text();
     line.sum = manyText(Decimal(static_cast<std::int64_t>(wear.used.size())), "piece") +
-               " that lasts " + manyText(wear.lasts, text(per)) + ", run so far " + used + ", × " +
+               " that lasts " + manyText(wear.lasts, text(per)) + ", run so far " + used + ", + " +
                (sum.empty() ? manyText(wear.coming, text(per)) : sum);
     line.why = "what wears out is counted by its interval, not by chance";
     return line;

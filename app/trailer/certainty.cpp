@@ -10,16 +10,14 @@ namespace flarestock {
 Result<double> certaintyAsked(const std::string &typed, const std::string &named)
 {
     std::string_view number = trimmed(typed);
-    const bool isPercent = number.ends_with('%');
-    if (isPercent)
+    const bool hasSign = number.ends_with('%');
+    if (hasSign)
         number = trimmed(number.substr(0, number.size() - 1));
     auto read = Decimal::parse(number);
     if (!read)
         return problem(named + " " + typed, "is no certainty", "Write 95% or 0.95.");
+    const bool isPercent = hasSign || *read > Decimal(1); // Nothing is surer than 1.
     const Decimal part = isPercent ? *read * Decimal::scaled(1, 2) : *read;
-    if (part >= Decimal(1) && part == *read && part <= Decimal(100) && part > Decimal(1))
-        return problem(named + " " + typed, "has no percent sign",
-                       "Write " + typed + "% or " + (part * Decimal::scaled(1, 2)).text() + ".");
     if (part >= Decimal(1))
         return problem(named + " " + typed, "cannot be had: no number of spares covers all",
                        "Write less, for example 99%.");

@@ -124,12 +124,16 @@ void TrailerTest::carriesWearAndCrashesApart()
     QCOMPARE(pump.value(QStringLiteral("carry")).toInt(), 1);
     const QJsonValue part = pump.value(QStringLiteral("parts")).toArray().at(0);
     QCOMPARE(textOf(part, "spentBy"), std::string("wear"));
+    // What it has run and what is to come are added.
+    const auto wear = runFlarestock({"carry", "--lasts", "60", "--per", "hour", "--used", "38.00",
+                                     "--events", "1", "--hours", "3.5"});
+    QVERIFY2(wear.out.find("run so far 38, + 1 event") != std::string::npos, wear.out.c_str());
     QVERIFY(pump.value(QStringLiteral("covered")).isNull());
     const auto clamps = m_shop.json({"carry", "CL-38", "--events", "2"}).json();
     QCOMPARE(clamps.value(QStringLiteral("carry")).toInt(), 4); // One set, a judgement.
     const auto ends = m_shop
                           .json({"carry", "HE-6-90", "--event", "quarry-hill", "--on", "2026-11-28",
-                                 "--certainty", "95%"})
+                                 "--certainty", "95"})
                           .json();
     // 0.05 crashes of a car, two cars: P(0) = 0.904837, P(1) = 0.995321, and two ends a crash.
     QCOMPARE(ends.value(QStringLiteral("carry")).toInt(), 2);
@@ -208,7 +212,7 @@ void TrailerTest::wrongWordsAreAnswered_data()
     row("--rate 1/0 --events 6", "is no rate");
     row("--rate 0.35 --events 6 --confidence 100%", "cannot be had");
     row("--rate 0.35 --events 6 --confidence 0", "asks for nothing");
-    row("--rate 0.35 --events 6 --confidence 95", "has no percent sign");
+    row("--rate 0.35 --events 6 --confidence 100", "cannot be had");
     row("--rate 0.35 --events 6 --confidence much", "is no certainty");
     row("--rate 0.35 --events -2", "below zero");
     row("--rate 0.35", "for how many events");

@@ -15,17 +15,45 @@ namespace {
 /// So many bars behind what is carried, and so many in all.
 constexpr std::int64_t BarsBehind = 2;
 constexpr std::int64_t BarsMost = 12;
+constexpr qsizetype DecimalsMost = 4; ///< Of a figure that is read.
 
 QString number(std::int64_t count)
 {
     return QLocale().toString(static_cast<qlonglong>(count));
 }
 
+/// Figures of more decimals than anybody reads, with four of them that say something; a sum that is
+/// not quite that is said to be near it.
+QString shortened(const QString &text)
+{
+    static const QRegularExpression isLong(
+        QStringLiteral("(= )?(\\b\\d+)\\.(0*)(\\d{5,}|\\d+)\\b"));
+    QString words;
+    qsizetype from = 0;
+    for (auto at = isLong.globalMatch(text); at.hasNext();) {
+        const auto one = at.next();
+        const bool isBelowOne = one.captured(2) == QStringLiteral("0");
+        const auto decimals = (isBelowOne ? one.capturedLength(3) : 0) + DecimalsMost;
+        if (one.capturedLength(3) + one.capturedLength(4) <= decimals)
+            continue;
+        const QString exact = QString(one.captured(2) + u'.' + one.captured(3) + one.captured(4));
+        const auto number = Decimal::parse(exact.toStdString());
+        words += text.mid(from, one.capturedStart() - from);
+        words += one.capturedLength(1) > 0 ? QStringLiteral("≈ ") : QString();
+        words += number ? said(number->rescaled(static_cast<int>(decimals), Rounding::HalfEven)
+                                   .stripped()
+                                   .text())
+                        : exact;
+        from = one.capturedEnd();
+    }
+    return words + text.mid(from);
+}
+
 /// With the person's decimal sign and days.
 QString inPersonsWords(const std::string &text)
 {
     static const QRegularExpression day(QStringLiteral("\\b\\d{4}-\\d\\d-\\d\\d\\b"));
-    QString rest = localised(inWords(text));
+    QString rest = localised(shortened(inWords(text)));
     QString words;
     for (auto found = day.match(rest); found.hasMatch(); found = day.match(rest)) {
         words += rest.left(found.capturedStart()) + saidDate(found.captured().toStdString());
@@ -240,21 +268,19 @@ QString saidKit(const CarryBook &book)
     if (!book.kit)
         return localised(inWords(book.noKit));
     const Currency &currency = book.workshop->settings.currency;
-    const auto money = [&currency](std::int64_t micros) {
-        const Decimal exact = Decimal::scaled(micros, 6).stripped();
-        return saidMoney(
-            {exact.scale() < 2 ? exact.rescaled(2, Rounding::HalfEven) : exact, currency});
+    const auto money = [&currency](std::int64_t micros, Rounding rounding) {
+        return saidMoney({Decimal::scaled(micros, 6).rescaled(2, rounding), currency});
     };
     const KitPlan &plan = book.kit->plan;
-    QString words =
-        CarrySaid::tr("All of it together costs %1; nothing of what is used by chance "
-                      "lacks with %2.")
-            .arg(money(plan.best.cost + book.kit->besidesCost), saidPercent(plan.best.covered));
+    QString words = CarrySaid::tr("All of it together costs %1; nothing of what is used by chance "
+                                  "lacks with %2.")
+                        .arg(money(plan.best.cost + book.kit->besidesCost, Rounding::HalfEven),
+                             saidPercent(plan.best.covered));
     words += u' ';
     words += plan.isProven
                  ? CarrySaid::tr("No kit of that certainty costs less.")
                  : CarrySaid::tr("That no other costs less is not proven; none costs less than %1.")
-                       .arg(money(plan.noLess + book.kit->besidesCost));
+                       .arg(money(plan.noLess + book.kit->besidesCost, Rounding::Floor));
     return words;
 }
 
