@@ -227,11 +227,30 @@ Result<WorkDone> replaced(const WorkWords &asked, const Garage &garage, const By
     return done;
 }
 
+namespace {
+
+/// The id of the record that says so.
+std::string damagedBy(const Begun &begun)
+{
+    std::string id = "ID";
+    for (const Serviced &one : begun.life->done) {
+        if (one.position == begun.piece->position && one.work == Work::Damaged)
+            id = one.id.text();
+    }
+    return id;
+}
+
+} // namespace
+
 Result<WorkDone> lookedAt(Work work, const WorkWords &asked, const Garage &garage, const By &by)
 {
     auto begun = begunAt(work, asked, garage, by);
     if (!begun)
         return tl::unexpected(begun.error());
+    if (work == Work::Inspected && begun->piece->damaged)
+        return problem(begun->piece->position, "was found damaged: no look makes it good again",
+                       "Replace it; where that was a slip, take it back: flarestock take-back " +
+                           damagedBy(*begun) + ".");
     return written(std::move(*begun), {}, garage, by);
 }
 

@@ -72,6 +72,10 @@ AreaScreen {
         service: root.service
         busy: Desk.pen.busy
         onAsked: deed => root.ask(deed)
+        onBackAsked: (done, what) => {
+            if (root.service.goingBack.begin(done, what))
+                backSheet.open();
+        }
         onPaperAsked: paper => root.askPaper(paper)
     }
     FormSheet {
@@ -103,11 +107,19 @@ AreaScreen {
         problem: Desk.pen.problem
         busy: Desk.pen.busy
     }
+    FormSheet {
+        id: backSheet
+
+        form: root.service.goingBack
+        problem: Desk.pen.problem
+        busy: Desk.pen.busy
+    }
     Connections {
         target: Desk.pen
 
         function onWrote() {
             sheet.close();
+            backSheet.close();
         }
     }
 }

@@ -22,6 +22,7 @@ FocusScope {
                                : service.tab === "lot" ? lotSheet : positions
 
     signal asked(string deed)
+    signal backAsked(string done, string what) // What was done here is taken back.
     signal paperAsked(string paper)
 
     function enter() {
@@ -146,6 +147,7 @@ FocusScope {
                     service: root.service
                     busy: root.busy
                     onAsked: deed => root.asked(deed)
+                    onBackAsked: (done, what) => root.backAsked(done, what)
                     onGone: root.enter()
                 }
             }

@@ -292,6 +292,10 @@ class Season:
             self.free_tags = [one for one in self.free_tags if one != (part, lot)]
             if keep:
                 self.free_tags.append((piece["part"], tag))
+        elif kind == "inspect" and piece["damaged"]:
+            if self.run(*words) is not None:
+                self.wrong.append(f"what was found damaged, {at} in {car}, is found good")
+            return
         else:
             said = self.must(*words)
         self.note(said, kind, car, at=at, **more)

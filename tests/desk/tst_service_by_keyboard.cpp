@@ -21,6 +21,7 @@ private Q_SLOTS:
     void aCarRanAtAnEvent();
     void aWashChangesWhatIsDue();
     void aReplacedElementComesOutOfTheStock();
+    void whatWasFoundByMistakeIsTakenBack();
     void whatMustNotBeWashedSaysWhy();
     void whatIsTakenOutLeavesItsPlace();
     void aScanLeadsToThePiece();
@@ -180,6 +181,37 @@ void ServiceByKeyboard::aReplacedElementComesOutOfTheStock()
     awaitRead();
     QCOMPARE(inStock("EC-100-L"), before);
     QTRY_VERIFY(words("lastStep").startsWith(QStringLiteral("Taken back: ")));
+}
+
+/// A slip: it was not damaged at all. Also once the shop was opened anew, so that Ctrl+Z knows
+/// nothing of it.
+void ServiceByKeyboard::whatWasFoundByMistakeIsTakenBack()
+{
+    showCar("car-2");
+    walkTo(Element);
+    const QString before = standing(Element);
+    begin('d', "field-note");
+    key(Qt::Key_Return);
+    awaitRead();
+    QTRY_VERIFY(standing(Element).contains(QStringLiteral("damaged")));
+    QVERIFY(item("work-inspect") == nullptr); // No look makes it good again.
+    type("i");
+    QTRY_VERIFY2(words("lastStep").contains(QStringLiteral("What was done here")),
+                 qPrintable(words("lastStep")));
+    QVERIFY(m_desk->openShopFile(m_file));
+    awaitRead();
+    showCar("car-2");
+    walkTo(Element);
+    QTRY_VERIFY(standing(Element).contains(QStringLiteral("damaged")));
+    press("takeBackEvent"); // The newest stands first.
+    QTRY_VERIFY(item("formOutlook") != nullptr);
+    QTRY_VERIFY2(words("formOutlook").contains(QStringLiteral("damaged, counts no more")),
+                 qPrintable(words("formOutlook")));
+    picture("take-back");
+    press("doDeed");
+    awaitRead();
+    QTRY_COMPARE(standing(Element), before);
+    QVERIFY(item("work-inspect") != nullptr);
 }
 
 /// Glass fibre tears and lets go of what it holds: it is replaced, never washed. Common practice.

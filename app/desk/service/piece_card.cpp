@@ -22,6 +22,7 @@ struct CardLine {
     QString detail;
     QString figure;
     bool flagged = false;
+    QString back = {}; ///< What can be taken back, by its movement or record.
 };
 
 class PieceCard {
@@ -59,7 +60,7 @@ void PieceCard::add(const QString &head, const CardLine &line)
     }
     m_rows.push_back({QStringLiteral("%1|%2").arg(head).arg(m_rows.size()),
                       {head == m_head ? QString() : head, line.title, line.detail, line.figure,
-                       line.flagged, says.join(QStringLiteral(", ")), QString()}});
+                       line.flagged, says.join(QStringLiteral(", ")), line.back}});
     m_head = head;
 }
 
@@ -140,8 +141,9 @@ void PieceCard::addDone()
             detail.append(ServiceWords::tr("by %1").arg(said(one->who)));
         if (!one->note.empty())
             detail.append(said(one->note));
-        add(head, {saidWorkDone(one->work), detail.join(QStringLiteral(", ")), saidDate(one->day),
-                   one->work == Work::Damaged});
+        add(head,
+            {saidWorkDone(one->work), detail.join(QStringLiteral(", ")), saidDate(one->day),
+             one->work == Work::Damaged, said(one->action.empty() ? one->id.text() : one->action)});
     }
 }
 

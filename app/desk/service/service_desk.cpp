@@ -16,7 +16,7 @@ namespace flarestock {
 
 ServiceDesk::ServiceDesk(Pen &pen, QObject *parent)
     : QObject(parent), m_tabs(sheetTabCells()), m_positions(positionCells()), m_due(dueCells()),
-      m_lines(cardCells()), m_form(pen), m_paper(pen)
+      m_lines(cardCells()), m_form(pen), m_goingBack(pen), m_paper(pen)
 {
     connect(&m_lot, &LotSearch::changed, this, [this] {
         if (m_tab == QStringLiteral("lot"))
@@ -28,6 +28,7 @@ void ServiceDesk::setShop(const ShopOnDesk &shop, bool isOther)
 {
     m_workshop = shop.workshop;
     m_read = shop.read;
+    m_goingBack.setShop(shop.read);
     m_isStale = true;
     if (isOther) {
         m_book = nullptr;
@@ -57,6 +58,7 @@ void ServiceDesk::setInInches(bool inInches)
 {
     m_units = inInches ? Units::Inch : Units::Metric;
     m_lot.setUnits(m_units);
+    m_goingBack.setUnits(m_units);
     showRows();
 }
 

@@ -10,6 +10,7 @@
 #include "app/desk/service/lot/lot_search.h"
 #include "app/desk/service/papers/paper_form.h"
 #include "app/desk/service/piece_words.h"
+#include "app/desk/stock/undone/going_back.h"
 
 namespace flarestock {
 
@@ -41,6 +42,7 @@ class ServiceDesk : public QObject {
     Q_PROPERTY(flarestock::Rows *due READ due CONSTANT)
     Q_PROPERTY(flarestock::Rows *lines READ lines CONSTANT)
     Q_PROPERTY(flarestock::WorkForm *form READ form CONSTANT)
+    Q_PROPERTY(flarestock::GoingBack *goingBack READ goingBack CONSTANT)
     Q_PROPERTY(flarestock::LotSearch *lot READ lot CONSTANT)
     Q_PROPERTY(flarestock::PaperForm *paper READ paper CONSTANT)
 public:
@@ -85,6 +87,7 @@ public:
     [[nodiscard]] Rows *due() { return &m_due; }
     [[nodiscard]] Rows *lines() { return &m_lines; }
     [[nodiscard]] WorkForm *form() { return &m_form; }
+    [[nodiscard]] GoingBack *goingBack() { return &m_goingBack; }
     [[nodiscard]] LotSearch *lot() { return &m_lot; }
     [[nodiscard]] PaperForm *paper() { return &m_paper; }
     [[nodiscard]] const std::shared_ptr<const GarageBook> &book() const { return m_book; }
@@ -128,6 +131,7 @@ private:
     Rows m_due;
     Rows m_lines;
     WorkForm m_form;
+    GoingBack m_goingBack;
     LotSearch m_lot;
     PaperForm m_paper;
     Errand m_making; ///< Last: it waits for its worker before the rest goes.

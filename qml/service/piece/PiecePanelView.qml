@@ -17,6 +17,7 @@ FocusScope {
     property bool busy: false
 
     signal asked(string deed)
+    signal backAsked(string done, string what)
     signal gone()
 
     function enter() {
@@ -123,6 +124,8 @@ FocusScope {
 
                 CardLine {
                     width: column.width
+                    onBackAsked: root.backAsked(back, says)
+                    onReached: item => root.show(item)
                 }
             }
         }

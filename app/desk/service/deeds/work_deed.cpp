@@ -125,6 +125,10 @@ QString whyNotDone(CarDeed deed, const WorkSubject &subject)
         return whyNotWashed(subject);
     if (deed == CarDeed::Damaged && subject.piece()->damaged)
         return ServiceWords::tr("It was found damaged already. Replace it.");
+    if (deed == CarDeed::Inspect && subject.piece()->damaged)
+        return ServiceWords::tr(
+            "It was found damaged: no look makes it good again. Replace it; where "
+            "that was a slip, take it back under What was done here.");
     return {};
 }
 

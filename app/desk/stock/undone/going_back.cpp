@@ -2,6 +2,7 @@
 
 #include "app/desk/stock/undone/going_back.h"
 
+#include "app/desk/language/sentences.h"
 #include "app/desk/stock/stock_rows.h"
 #include "app/desk/words/spoken.h"
 #include "app/stockroom/taking_back.h"
@@ -11,23 +12,41 @@ namespace flarestock {
 
 namespace {
 
-constexpr int MovementsSaid = 6;
+constexpr int LinesSaid = 6;
 
-/// What goes which way, a movement a line.
+/// A servicing or an outing that counts no more; empty of any other record.
+QString saidRecord(const Record &record)
+{
+    if (record.kind == RecordKind::Servicing)
+        return GoingBack::tr("%1: %2, %3, counts no more")
+            .arg(said(record.subject), said(record.field("position")),
+                 inWords(record.field("work")));
+    return record.kind == RecordKind::Outing
+               ? GoingBack::tr("%1: what it ran at %2 counts no more")
+                     .arg(said(record.subject), said(record.field("event")))
+               : QString();
+}
+
+/// What goes which way, a movement a line, and what was done to a car.
 QStringList saidBack(const Action &action, const Workshop &shop, Units units)
 {
     QStringList says;
     for (const Movement &one : action.movements) {
         const Part *part = shop.part(one.part);
-        if (says.size() == MovementsSaid) {
-            says.append(GoingBack::tr("and %1 more")
-                            .arg(static_cast<qsizetype>(action.movements.size()) - says.size()));
-            break;
-        }
         says.append(GoingBack::tr("%1 of %2 goes back, %3 → %4")
                         .arg(part == nullptr ? QString::number(one.quantity)
                                              : saidStock(one.quantity, *part, units),
                              said(one.part), said(one.from), said(one.to)));
+    }
+    for (const auto *records : {&action.records, &action.afterwards}) {
+        for (const Record &record : *records) {
+            if (const QString words = saidRecord(record); !words.isEmpty())
+                says.append(words);
+        }
+    }
+    if (const qsizetype more = says.size() - LinesSaid; more > 0) {
+        says.resize(LinesSaid);
+        says.append(GoingBack::tr("and %1 more").arg(more));
     }
     return says;
 }
