@@ -11,6 +11,7 @@
 #include "app/workshop/workshop.h"
 #include "model/storage/server/server_address.h"
 #include "model/storage/shop_watch.h"
+#include "model/storage/trailer/travelling.h"
 #include "model/storage/upkeep/kept_backups.h"
 #include "model/storage/upkeep/shop_state.h"
 
@@ -77,7 +78,12 @@ Result<ShopOnDesk> shopNow(const ShopFile &file)
     const auto workshop = Workshop::read(file);
     if (!workshop)
         return tl::unexpected(workshop.error());
-    return shopOf(*workshop, *state);
+    const auto own = Travelling::ownTrip(file);
+    if (!own)
+        return tl::unexpected(own.error());
+    ShopOnDesk shop = shopOf(*workshop, *state);
+    shop.copy = *own ? (*own)->name : std::string();
+    return shop;
 }
 
 /// Opens the file anew: another seat may have written meanwhile.

@@ -2,6 +2,8 @@
 
 #include "app/desk/service/garage_book.h"
 
+#include "model/storage/trailer/travelling.h"
+
 #include <algorithm>
 
 namespace flarestock {
@@ -48,6 +50,11 @@ GarageBook::of(const std::shared_ptr<const Workshop> &workshop, const ShopFile &
     book->workshop = workshop;
     book->garage = std::move(*garage);
     book->today = today;
+    const auto trip = Travelling::ownTrip(file);
+    if (!trip)
+        return tl::unexpected(trip.error());
+    if (*trip)
+        book->along = (*trip)->places;
     for (const Place &place : workshop->ledger.places()) {
         if (place.kind == PlaceKind::Car)
             book->cars.push_back(place.id);

@@ -23,8 +23,9 @@ struct GarageBook {
     std::shared_ptr<const Workshop> workshop;
     Garage garage;
     std::string today;
-    std::vector<std::string> cars; ///< In the order of the shop's places.
-    std::vector<DueLine> works;    ///< All that counts for any piece, what is worst first.
+    std::vector<std::string> along; ///< Its places, where the shop is a copy that travels.
+    std::vector<std::string> cars;  ///< In the order of the shop's places.
+    std::vector<DueLine> works;     ///< All that counts for any piece, what is worst first.
 
     /// Problem: as Garage::of().
     [[nodiscard]] static Result<std::shared_ptr<const GarageBook>>

@@ -94,7 +94,12 @@ void Desk::listen()
         m_build.tell(sentence);
         readAgain();
     };
-    connect(m_trailer.copies(), &CopiesDesk::wrote, this, tellAndRead);
+    connect(m_trailer.copies(), &CopiesDesk::wrote, this,
+            [this, tellAndRead](const QString &sentence) {
+                std::erase(m_order, Step::Shop);
+                m_order.push_back(Step::Shop); // The pen says why it stays.
+                tellAndRead(sentence);
+            });
     connect(m_stock.place(), &PlaceForm::wrote, this, tellAndRead);
     connect(m_service.paper(), &PaperForm::told, &m_build, &BuildDesk::tell);
     connect(&m_templates, &TemplateDesk::told, &m_build, &BuildDesk::tell);
@@ -148,7 +153,9 @@ void Desk::show(ShopOnDesk shop)
 
 QString Desk::shopTitle() const
 {
-    return said(m_shop.title);
+    return m_shop.copy.empty()
+               ? said(m_shop.title)
+               : tr("%1  ·  the copy %2").arg(said(m_shop.title), said(m_shop.copy));
 }
 
 QString Desk::shopPath() const

@@ -165,10 +165,19 @@ void Pen::finished(const std::shared_ptr<const Wrote> &wrote, const QString &sen
     Q_EMIT changed();
 }
 
+void Pen::stays(const QString &why)
+{
+    m_done.clear();
+    m_stays = why;
+    Q_EMIT changed();
+}
+
 void Pen::takeBack()
 {
-    if (m_done.empty() || isBusy())
+    if (isBusy())
         return;
+    if (m_done.empty())
+        return refuse(m_stays);
     const auto sentence = [said = m_done.back().sentence](const Wrote &) { return said; };
     if (!m_done.back().texts.now.empty())
         return write(

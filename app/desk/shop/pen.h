@@ -42,14 +42,22 @@ public:
     /// What waits for a name is not done.
     Q_INVOKABLE void forgetWaiting() { m_waiting = nullptr; }
     /// Another shop is on the desk: nothing of the one before is taken back here.
-    void forgetDone() { m_done.clear(); }
+    void forgetDone()
+    {
+        m_done.clear();
+        m_stays.clear();
+    }
+    /// Something was written that is not taken back here: what was done before it is no more taken
+    /// back as the last. `why`: a sentence with what to do instead.
+    void stays(const QString &why);
 
     [[nodiscard]] bool isBusy() const { return m_errand.isUnderWay(); }
     /// Why the last deed was not done, as a sentence with what to do; empty where it was.
     [[nodiscard]] QString problem() const { return m_problem; }
     /// Why nothing can be written at all; empty where it can.
     [[nodiscard]] QString barrier() const;
-    [[nodiscard]] bool canTakeBack() const { return !m_done.empty(); }
+    /// Also where the last stays: then it says so.
+    [[nodiscard]] bool canTakeBack() const { return !m_done.empty() || !m_stays.isEmpty(); }
 
     /// Writes an action; `sentence` is what it does. Nothing while another is under way.
     void act(const QString &sentence, MadeBy make);
@@ -95,6 +103,7 @@ private:
     QString m_problem;
     std::function<void()> m_waiting;
     std::vector<Done> m_done;
+    QString m_stays; ///< Why what was written before those stays; empty: nothing was.
     Errand m_errand; ///< Last: it waits for its worker before the rest goes.
 };
 

@@ -229,7 +229,7 @@ Result<Trips> Travelling::trips(ShopFile &shop)
     return guarded([&] { return tripsIn(connectionOf(shop)); });
 }
 
-Result<std::optional<Trip>> Travelling::ownTrip(ShopFile &shop)
+Result<std::optional<Trip>> Travelling::ownTrip(const ShopFile &shop)
 {
     return guarded([&] {
         return connectionOf(shop).trip().empty() ? std::optional<Trip>()

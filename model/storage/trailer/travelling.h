@@ -63,6 +63,7 @@ struct BroughtBack {
 /// What reaches into a shop.
 struct Travelling {
     static ShopConnection &connectionOf(ShopFile &shop) { return *shop.m_connection; }
+    static const ShopConnection &connectionOf(const ShopFile &shop) { return *shop.m_connection; }
 
     /// Writes down that the copy goes, and makes it. Problem: the file is there, a place is no
     /// place of stock or is with another copy, the shop is a copy itself, the disk is full; then it
@@ -81,7 +82,7 @@ struct Travelling {
     /// Every copy that ever went.
     [[nodiscard]] static Result<Trips> trips(ShopFile &shop);
     /// Of a file that is a copy that travels: its own trip.
-    [[nodiscard]] static Result<std::optional<Trip>> ownTrip(ShopFile &shop);
+    [[nodiscard]] static Result<std::optional<Trip>> ownTrip(const ShopFile &shop);
     /// From now on the shop uses places of a copy that is away. Problem: it is not away, a place is
     /// none of its own.
     [[nodiscard]] static Result<Trip> release(ShopFile &shop, const std::string &copy,

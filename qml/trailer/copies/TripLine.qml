@@ -18,6 +18,7 @@ Item {
     required property var places
     required property string says
     property bool busy: false
+    property bool mayGiveUp: true // Not where nothing can be said of it.
 
     signal releaseAsked()
     signal endAsked()
@@ -58,7 +59,7 @@ Item {
         }
         Flow {
             width: words.width
-            visible: root.isOut
+            visible: root.isOut && root.mayGiveUp
             spacing: Theme.gap
 
             DeskButton {

@@ -226,6 +226,11 @@ std::vector<TakenFrom> takenFromChoices(const WorkSubject &subject)
             all.push_back({place.id, key.lot, ServiceWords::tr("%1: %2 free").arg(where, amount)});
         }
     }
+    // A shop that travels has its own places at hand, whatever is nearer to the shop at home.
+    const auto &along = subject.book->along;
+    std::stable_partition(all.begin(), all.end(), [&along](const TakenFrom &one) {
+        return std::find(along.begin(), along.end(), one.place) != along.end();
+    });
     if (all.empty())
         all.push_back({{}, {}, ServiceWords::tr("none is free in the stock")});
     all.push_back({subject.at.car, {}, ServiceWords::tr("a spare that lies in the car")});

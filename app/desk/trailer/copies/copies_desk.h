@@ -105,6 +105,8 @@ private:
     void takeBack(const BroughtBack &back);
     void showLooked();
     void refuse(const QString &sentence);
+    /// It stands, and is not taken back as a deed is: `why`, with what to do instead.
+    void stands(const QString &sentence, const QString &why);
     [[nodiscard]] std::string nameOf(const QString &trip) const;
 
     Pen &m_pen;

@@ -52,6 +52,12 @@ void CopiesDesk::begin(const QString &what, const Deed &deed)
     Q_EMIT changed();
 }
 
+void CopiesDesk::stands(const QString &sentence, const QString &why)
+{
+    m_pen.stays(why);
+    Q_EMIT wrote(sentence);
+}
+
 void CopiesDesk::take(const QVariantMap &departure)
 {
     const auto typed = [&departure](const char *key) {
@@ -69,7 +75,9 @@ void CopiesDesk::take(const QVariantMap &departure)
             return [this, trip, file] {
                 if (!trip)
                     return refuse(saidProblem(trip.error()));
-                Q_EMIT wrote(tr("Taken along as %1: %2.").arg(said(trip->name), said(file)));
+                stands(tr("Taken along as %1: %2.").arg(said(trip->name), said(file)),
+                       tr("That a copy went along is not taken back by this key: give it up under "
+                          "Copies."));
             };
         });
 }
@@ -130,8 +138,10 @@ void CopiesDesk::takeBack(const BroughtBack &back)
     m_back = std::make_shared<const BroughtBack>(back);
     showLooked();
     if (back.written)
-        Q_EMIT wrote(
-            tr("Brought back from %1: %2.").arg(said(back.copy.taken.name), saidCame(back)));
+        stands(tr("Brought back from %1: %2.").arg(said(back.copy.taken.name), saidCame(back)),
+               tr("That the copy %1 was brought stays. What came with it is taken back one by one: "
+                  "in the journal of its part under Stock, or where Service says what was done.")
+                   .arg(said(back.copy.taken.name)));
 }
 
 void CopiesDesk::release(const QString &trip, const QString &place)
@@ -142,8 +152,9 @@ void CopiesDesk::release(const QString &trip, const QString &place)
             return [this, done, place] {
                 if (!done)
                     return refuse(saidProblem(done.error()));
-                Q_EMIT wrote(tr("The shop uses %1 from now on, although it is with the copy %2.")
-                                 .arg(place, said(done->name)));
+                stands(tr("The shop uses %1 from now on, although it is with the copy %2.")
+                           .arg(place, said(done->name)),
+                       tr("That the shop uses %1 stays until the copy is brought.").arg(place));
             };
         });
 }
@@ -156,8 +167,11 @@ void CopiesDesk::end(const QString &trip)
             return [this, done] {
                 if (!done)
                     return refuse(saidProblem(done.error()));
-                Q_EMIT wrote(tr("The copy %1 is away no more: what it had is the shop's again.")
-                                 .arg(said(done->name)));
+                stands(
+                    tr("The copy %1 is away no more: what it had is the shop's again.")
+                        .arg(said(done->name)),
+                    tr("That the copy %1 was given up stays; what it holds can still be brought.")
+                        .arg(said(done->name)));
             };
         });
 }
