@@ -2,6 +2,7 @@
 
 #include "app/desk/trailer/drawers/load_rows.h"
 
+#include "app/desk/language/sentences.h"
 #include "app/desk/stock/stock_rows.h"
 #include "app/desk/trailer/drawers/drawer_rows.h"
 #include "app/desk/trailer/drawers/drawer_words.h"
@@ -84,9 +85,13 @@ std::vector<Row> loadRows(const LoadShown &shown)
                                   said(take.from.lot),
                                   {}}));
         if (line.toBuy > 0)
-            rows.push_back(rowOf(
-                said("buy|" + line.keeping.place + "|" + line.part->number), section, *line.part,
-                {{}, saidStock(line.toBuy, *line.part, shown.units), {}, said(line.held), true}));
+            rows.push_back(rowOf(said("buy|" + line.keeping.place + "|" + line.part->number),
+                                 section, *line.part,
+                                 {{},
+                                  saidStock(line.toBuy, *line.part, shown.units),
+                                  {},
+                                  inWords(line.held),
+                                  true}));
     }
     tick(rows, shown.ticked);
     return rows;
