@@ -149,7 +149,7 @@ void EntriesBrought::supply(const Movement &movement, const std::string &what)
              (key.lot.empty() ? "" : ", lot " + key.lot) + " than lies there by now",
          {{"difference",
            "what lacks is a difference of the shop's, as if it were found by a count"},
-          {"from:", "what lacks came from another place, which is named behind it: from:C5"}},
+          {"from:", "what lacks came from another place: from:C5"}},
          {}});
     if (word.starts_with("from:")) {
         BalanceKey other = key;

@@ -13,6 +13,8 @@ Column {
 
     required property CopiesDesk copies
 
+    signal refused(Item item) // Why it was not brought, to come into sight.
+
     spacing: 8
 
     Words {
@@ -38,6 +40,19 @@ Column {
             onDecided: choice => root.copies.choose(index, choice)
             onSaid: more => root.copies.say(index, more)
         }
+    }
+    Words {
+        id: problem
+
+        objectName: "bringProblem"
+        width: root.width
+        visible: text !== ""
+        text: root.copies.problem
+        color: Theme.stop
+        wrapMode: Text.Wrap
+        Accessible.role: Accessible.AlertMessage
+        Accessible.name: text
+        onTextChanged: Qt.callLater(root.refused, problem)
     }
     Flow {
         width: root.width

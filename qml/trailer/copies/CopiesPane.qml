@@ -75,14 +75,17 @@ FocusScope {
                 wrapMode: Text.Wrap
             }
             Words {
+                id: problem
+
                 objectName: "copyProblem"
                 width: column.width
                 visible: text !== ""
-                text: root.copies.problem
+                text: root.copies.looked ? "" : root.copies.problem
                 color: Theme.stop
                 wrapMode: Text.Wrap
                 Accessible.role: Accessible.AlertMessage
                 Accessible.name: text
+                onTextChanged: Qt.callLater(root.show, problem)
             }
             CopyProgress {
                 width: column.width
@@ -114,6 +117,7 @@ FocusScope {
                 width: column.width
                 visible: root.copies.looked
                 copies: root.copies
+                onRefused: item => root.show(item)
             }
             Words {
                 width: column.width
@@ -128,6 +132,7 @@ FocusScope {
                 TripLine {
                     width: column.width
                     busy: root.copies.busy
+                    mayGiveUp: root.copies.barrier === ""
                     onReleaseAsked: root.releaseAsked(key, name, places)
                     onEndAsked: root.endAsked(key, name)
                 }

@@ -74,7 +74,7 @@
     <name>BottomLine</name>
     <message>
         <source>at the desk: %1</source>
-        <translation>hier: %1</translation>
+        <translation>am Platz: %1</translation>
     </message>
     <message>
         <source>say who is at the desk</source>
@@ -82,7 +82,7 @@
     </message>
     <message>
         <source>at the desk: %1; change</source>
-        <translation>hier: %1; wechseln</translation>
+        <translation>am Platz: %1; wechseln</translation>
     </message>
     <message>
         <source>Take back  Ctrl+Z</source>
@@ -441,7 +441,7 @@
     </message>
     <message>
         <source>The folder has shop.toml, the parts as CSV, templates and builds as TOML; what this desk writes out is one to begin by. All of it is read before the file is made.</source>
-        <translation>Im Ordner liegen shop.toml, die Teile als CSV, Vorlagen und Aufbauten als TOML; was von hier hinausgeschrieben wird, ist einer für den Anfang. Alles wird gelesen, bevor die Datei entsteht.</translation>
+        <translation>Im Ordner liegen shop.toml, die Teile als CSV, Vorlagen und Aufbauten als TOML; wer damit anfängt, nimmt einen Ordner, der von hier hinausgeschrieben wurde. Alles wird gelesen, bevor die Datei entsteht.</translation>
     </message>
     <message>
         <source>the backup</source>
@@ -615,7 +615,7 @@
     </message>
     <message>
         <source>Write its texts into a folder…</source>
-        <translation>Ihre Texte in einen Ordner schreiben…</translation>
+        <translation>Texte der Werkstatt in einen Ordner schreiben…</translation>
     </message>
     <message>
         <source>Take in edited texts…</source>
@@ -695,7 +695,7 @@
     <name>TextsOutSheet</name>
     <message>
         <source>Write its texts into a folder</source>
-        <translation>Ihre Texte in einen Ordner schreiben</translation>
+        <translation>Texte der Werkstatt in einen Ordner schreiben</translation>
     </message>
     <message>
         <source>The texts are being written …</source>
@@ -900,6 +900,10 @@
         <source>%1 was taken out at another seat.</source>
         <translation>%1 wurde an einem anderen Rechner entfernt.</translation>
     </message>
+    <message>
+        <source>%1  ·  the copy %2</source>
+        <translation>%1  ·  die Kopie %2</translation>
+    </message>
 </context>
 <context>
     <name>flarestock::PathWords</name>
@@ -978,7 +982,7 @@
     </message>
     <message>
         <source>%1 is whole: %2, and every balance is what they add up to.</source>
-        <translation>%1 ist vollständig: %2, und jeder Bestand ist ihre Summe.</translation>
+        <translation>%1 ist vollständig: %2, und jeder Bestand ist deren Summe.</translation>
     </message>
     <message>
         <source>%1 is not whole, and no movement in it is good.</source>

@@ -72,7 +72,7 @@
     <message>
         <source>washed
 %1</source>
-        <translation>Wäschen
+        <translation>Waschgänge
 %1</translation>
     </message>
 </context>
@@ -178,7 +178,7 @@
     </message>
     <message>
         <source>Inspect</source>
-        <translation>Ansehen</translation>
+        <translation>Prüfen</translation>
     </message>
     <message>
         <source>Damaged</source>
@@ -194,7 +194,7 @@
     </message>
     <message>
         <source>It ran</source>
-        <translation>Einsatz</translation>
+        <translation>Gelaufen</translation>
     </message>
     <message>
         <source>opened, washed, back in</source>
@@ -262,7 +262,7 @@
     </message>
     <message>
         <source>%1 ran</source>
-        <translation>Einsatz: %1</translation>
+        <translation>Gelaufen: %1</translation>
     </message>
     <message>
         <source>Fit something in %1</source>
@@ -346,7 +346,7 @@
     </message>
     <message>
         <source>so that its washes stay known</source>
-        <translation>damit seine Wäschen bekannt bleiben</translation>
+        <translation>damit seine Waschgänge bekannt bleiben</translation>
     </message>
     <message>
         <source>what goes in, from</source>
@@ -418,7 +418,7 @@
     </message>
     <message>
         <source>washed before</source>
-        <translation>Wäschen vorher</translation>
+        <translation>Waschgänge vorher</translation>
     </message>
     <message>
         <source>runs before</source>
@@ -542,7 +542,7 @@
     </message>
     <message>
         <source>inspect it</source>
-        <translation>ansehen</translation>
+        <translation>prüfen</translation>
     </message>
     <message>
         <source>ask it back</source>
@@ -626,7 +626,7 @@
     </message>
     <message>
         <source>since it was looked at, %1</source>
-        <translation>seit dem Ansehen, %1</translation>
+        <translation>seit dem Prüfen, %1</translation>
     </message>
     <message>
         <source>in all, wherever it was</source>
@@ -738,7 +738,7 @@
     </message>
     <message>
         <source>inspect</source>
-        <translation>ansehen</translation>
+        <translation>prüfen</translation>
     </message>
     <message>
         <source>replace</source>
@@ -810,7 +810,7 @@
     </message>
     <message>
         <source>spent, washed %1: replace it</source>
-        <translation>verbraucht (Wäschen: %1): ersetzen</translation>
+        <translation>verbraucht (Waschgänge: %1): ersetzen</translation>
     </message>
     <message>
         <source>to be checked: washed, it can go in again</source>
@@ -830,7 +830,7 @@
     </message>
     <message>
         <source>washed %1</source>
-        <translation>Wäschen: %1</translation>
+        <translation>Waschgänge: %1</translation>
     </message>
     <message>
         <source>was %1</source>
@@ -875,6 +875,10 @@
     <message>
         <source>cannot be opened; protected by %1, in since %2</source>
         <translation>nicht zu öffnen; geschützt durch %1, eingebaut seit %2</translation>
+    </message>
+    <message>
+        <source>It was found damaged: no look makes it good again. Replace it; where that was a slip, take it back under What was done here.</source>
+        <translation>Als beschädigt gefunden: Prüfen macht es nicht wieder gut. Ersetzen; wo es ein Versehen war, unter „Was hier getan wurde“ zurücknehmen.</translation>
     </message>
 </context>
 <context>

@@ -1169,6 +1169,14 @@
         <source>Take it back</source>
         <translation>Zurücknehmen</translation>
     </message>
+    <message>
+        <source>%1: %2, %3, counts no more</source>
+        <translation>%1: %2, %3, zählt nicht mehr</translation>
+    </message>
+    <message>
+        <source>%1: what it ran at %2 counts no more</source>
+        <translation>%1: was bei %2 gelaufen ist, zählt nicht mehr</translation>
+    </message>
 </context>
 <context>
     <name>flarestock::LabelForm</name>

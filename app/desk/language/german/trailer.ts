@@ -114,7 +114,7 @@
     </message>
     <message>
         <source>%1 missing</source>
-        <translation>fehlt %1</translation>
+        <translation>%1 zu wenig</translation>
     </message>
     <message>
         <source>carry %1</source>
@@ -226,7 +226,7 @@
     </message>
     <message>
         <source>Carry %1: nothing lacks with %2.</source>
-        <translation>%1 mitnehmen: Mit %2 fehlt nichts.</translation>
+        <translation>%1 mitnehmen: Mit einer Gewissheit von %2 fehlt nichts.</translation>
     </message>
     <message>
         <source>Carry %1: a judgement, which no chance stands behind.</source>
@@ -343,6 +343,26 @@
         <source>away with %1</source>
         <translation>unterwegs mit %1</translation>
     </message>
+    <message>
+        <source>%1, %2: %3 %4</source>
+        <translation>%1, %2: %3 %4</translation>
+    </message>
+    <message>
+        <source>%1 ran at %2</source>
+        <translation>%1 ist gelaufen bei %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>taken back: %1</source>
+        <translation>zurückgenommen: %1</translation>
+    </message>
+    <message>
+        <source>called %1 from then on</source>
+        <translation>heißt von da an %1</translation>
+    </message>
 </context>
 <context>
     <name>CopiesPane</name>
@@ -352,7 +372,7 @@
     </message>
     <message>
         <source>A copy is the shop in one file for another machine, without a network. What lies in its drawers is the copy&apos;s until it is back: here nobody moves, counts or promises it meanwhile.</source>
-        <translation>Eine Kopie ist die Werkstatt in einer Datei für einen anderen Rechner, ohne Netz. Was in ihren Schubladen liegt, gehört der Kopie, bis sie zurück ist: Hier lagert es so lange niemand um, zählt es oder sagt es zu.</translation>
+        <translation>Eine Kopie ist die Werkstatt in einer Datei für einen anderen Rechner, ohne Netz. Was in ihren Schubladen liegt, gehört der Kopie, bis sie zurück ist: Hier wird es so lange nicht umgelagert, gezählt oder zugesagt.</translation>
     </message>
     <message>
         <source>Take a copy along…</source>
@@ -698,7 +718,7 @@
     </message>
     <message>
         <source>%1 short</source>
-        <translation>fehlt %1</translation>
+        <translation>%1 zu wenig</translation>
     </message>
     <message>
         <source>there: %1</source>
@@ -734,7 +754,7 @@
     </message>
     <message>
         <source>%1 to take out</source>
-        <translation>%1 auszuräumen</translation>
+        <translation>%1 ausräumen</translation>
     </message>
     <message>
         <source>all is there</source>
@@ -765,7 +785,7 @@
     </message>
     <message>
         <source>A drawer, or a part on the load list  (Ctrl+F)</source>
-        <translation>Schublade oder Teil der Liste  (Strg+F)</translation>
+        <translation>Schublade oder Teil auf der Liste  (Strg+F)</translation>
     </message>
     <message>
         <source>Find in the trailer</source>
@@ -989,6 +1009,22 @@
     <message>
         <source>The copy %1 is away no more: what it had is the shop&apos;s again.</source>
         <translation>Die Kopie %1 ist nicht mehr unterwegs: Was sie hatte, gehört wieder der Werkstatt.</translation>
+    </message>
+    <message>
+        <source>That a copy went along is not taken back by this key: give it up under Copies.</source>
+        <translation>Dass eine Kopie mitging, nimmt diese Taste nicht zurück: die Kopie unter „Kopien“ aufgeben.</translation>
+    </message>
+    <message>
+        <source>That the copy %1 was brought stays. What came with it is taken back one by one: in the journal of its part under Stock, or where Service says what was done.</source>
+        <translation>Dass die Kopie %1 zurückgebracht ist, bleibt. Was mit ihr kam, wird einzeln zurückgenommen: im Journal des Teils unter Lager oder wo Wartung sagt, was gemacht wurde.</translation>
+    </message>
+    <message>
+        <source>That the shop uses %1 stays until the copy is brought.</source>
+        <translation>Dass die Werkstatt %1 benutzt, bleibt, bis die Kopie zurückgebracht ist.</translation>
+    </message>
+    <message>
+        <source>That the copy %1 was given up stays; what it holds can still be brought.</source>
+        <translation>Dass die Kopie %1 aufgegeben ist, bleibt; was in ihr steht, kann trotzdem zurückgebracht werden.</translation>
     </message>
 </context>
 <context>

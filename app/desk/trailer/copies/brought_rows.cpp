@@ -2,10 +2,12 @@
 
 #include "app/desk/trailer/copies/brought_rows.h"
 
+#include "app/desk/language/sentences.h"
 #include "app/desk/stock/stock_rows.h"
 #include "app/desk/trailer/copies/copy_words.h"
 #include "app/desk/words/condition_words.h"
 #include "app/workshop/made_up.h"
+#include "model/servicing/outing.h"
 
 namespace flarestock {
 
@@ -16,6 +18,63 @@ QString titleOf(const Workshop &shop, const std::string &place)
     const Place *found = shop.ledger.place(place);
     const bool isNamed = found != nullptr && !isStock(found->kind) && !found->title.empty();
     return said(isNamed ? found->title : place);
+}
+
+/// What was done to a car with it; nullptr: none of the copy's was.
+const Record *workOf(const Movement &movement, const BroughtBack &back)
+{
+    const std::string action = movement.action.value_or(movement.id).text();
+    for (const Record &record : back.records) {
+        if (record.kind == RecordKind::Servicing && record.field("action") == action)
+            return &record;
+    }
+    return nullptr;
+}
+
+/// What came inside another piece comes off the bench in the book, and out of the car for a hand.
+QString cameFrom(const Movement &movement, const BroughtBack &back, const Workshop &shop)
+{
+    const Place *from = shop.ledger.place(movement.from);
+    const Record *work = workOf(movement, back);
+    const bool isBench = from != nullptr && from->kind == PlaceKind::Bench;
+    return titleOf(shop, work != nullptr && isBench ? work->subject : movement.from);
+}
+
+QString pieceOf(const std::string &part, const std::string &lot)
+{
+    return lot.empty() ? said(part) : CopySaid::tr("%1, %2").arg(said(part), said(lot));
+}
+
+/// What was done to a car, or another word that the copy has written down.
+QString saidRecord(const Record &record, const Workshop &shop)
+{
+    if (record.kind == RecordKind::Servicing)
+        return CopySaid::tr("%1, %2: %3 %4")
+            .arg(titleOf(shop, record.subject), said(record.field("position")),
+                 pieceOf(record.field("part"), record.field("lot")), inWords(record.field("work")));
+    if (record.kind == RecordKind::Outing)
+        return CopySaid::tr("%1 ran at %2")
+            .arg(titleOf(shop, record.subject), said(record.field("event")));
+    return CopySaid::tr("%1: %2").arg(inWords(text(record.kind)), said(record.subject));
+}
+
+Row rowOf(const MovementId &id, const QString &what, const QStringList &detail)
+{
+    const QString words = detail.join(QStringLiteral(", "));
+    return {said(id.text()), {what, words, CopySaid::tr("%1, %2").arg(what, words)}};
+}
+
+Row rowOf(const Record &record, const Workshop &shop)
+{
+    QStringList detail{saidDate(dayOf(record.at))};
+    if (!record.who.empty())
+        detail.append(said(record.who));
+    if (!record.field("note").empty())
+        detail.append(said(record.field("note")));
+    QString what = saidRecord(record, shop);
+    if (!record.field(TakesBackField).empty())
+        what = CopySaid::tr("taken back: %1").arg(what);
+    return rowOf(record.id, what, detail);
 }
 
 QString counted(std::size_t count, const QString &one, const QString &many)
@@ -32,7 +91,7 @@ bool wantsMore(const Choice &choice)
 QString saidChoice(const Choice &choice)
 {
     const auto at = wantsMore(choice) ? choice.does.rfind(": " + choice.word) : std::string::npos;
-    return said(std::string_view(choice.does).substr(0, at));
+    return inWords(std::string_view(choice.does).substr(0, at));
 }
 
 const Choice *choiceOf(const Disagreement &one, const Decided &decided)
@@ -73,17 +132,19 @@ std::vector<Row> broughtRows(const BroughtBack &back, const Workshop &shop, Unit
         const QString amount = part ? saidStock(movement.quantity, *part, units)
                                     : QLocale().toString(static_cast<qlonglong>(movement.quantity));
         const QString what = CopySaid::tr("%1 of %2, %3 → %4")
-                                 .arg(amount, said(movement.part), titleOf(shop, movement.from),
-                                      titleOf(shop, movement.to));
+                                 .arg(amount, pieceOf(movement.part, movement.lot),
+                                      cameFrom(movement, back, shop), titleOf(shop, movement.to));
         QStringList detail{saidDeed(movement.deed), saidDate(dayOf(movement.at))};
+        if (movement.newLot && !movement.newLot->empty())
+            detail.prepend(CopySaid::tr("called %1 from then on").arg(said(*movement.newLot)));
         for (const std::string &more : {movement.who, movement.document, movement.why}) {
             if (!more.empty())
                 detail.append(said(more));
         }
-        const QString words = detail.join(QStringLiteral(", "));
-        rows.push_back(
-            {said(movement.id.text()), {what, words, CopySaid::tr("%1, %2").arg(what, words)}});
+        rows.push_back(rowOf(movement.id, what, detail));
     }
+    for (const Record &record : back.records)
+        rows.push_back(rowOf(record, shop));
     return rows;
 }
 
@@ -103,12 +164,13 @@ std::vector<Row> questionRows(const std::vector<Disagreement> &all, const Decide
         QStringList choices;
         for (const Choice &choice : one.choices)
             choices.append(saidChoice(choice));
+        const QString what = inWords(one.what);
         const bool isDecided = !wordOf(one, on).empty();
-        rows.push_back({said(one.name),
-                        {said(one.what), choices, on.choice, on.more,
-                         chosen != nullptr && wantsMore(*chosen), isDecided,
-                         isDecided ? CopySaid::tr("decided: %1").arg(said(one.what))
-                                   : CopySaid::tr("to decide: %1").arg(said(one.what))}});
+        rows.push_back(
+            {said(one.name),
+             {what, choices, on.choice, on.more, chosen != nullptr && wantsMore(*chosen), isDecided,
+              isDecided ? CopySaid::tr("decided: %1").arg(what)
+                        : CopySaid::tr("to decide: %1").arg(what)}});
     }
     return rows;
 }

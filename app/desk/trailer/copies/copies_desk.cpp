@@ -2,6 +2,7 @@
 
 #include "app/desk/trailer/copies/copies_desk.h"
 
+#include "app/desk/language/sentences.h"
 #include "app/desk/papers/persons_folder.h"
 #include "app/desk/trailer/copies/copy_words.h"
 #include "app/workshop/clock.h"
@@ -123,7 +124,7 @@ QString CopiesDesk::lookedAbout() const
     else
         all.append(tr("Would come: %1.").arg(saidCame(*m_back)));
     for (const std::string &settled : m_back->settled)
-        all.append(said(settled + "."));
+        all.append(QString(inWords(settled) + u'.'));
     if (m_back->missing > 0)
         all.append(tr("It does not know %1 of the shop's entries: to go on with it, take a new "
                       "copy.")

@@ -1,0 +1,198 @@
+// SPDX-License-Identifier: MIT
+//
+// Promise: a copy that came back with work on a car that was done at home as well is asked about,
+// in the person's language; what came is told as hands did it; that it was brought stays.
+//
+// The pieces are counted by hand beside each step.
+
+#include "app/desk/language/language.h"
+#include "app/garage/at_work.h"
+#include "trailer_on_screen.h"
+
+#include <QRegularExpression>
+
+using namespace flarestock;
+
+namespace {
+
+/// Renews car 1's coarse element in a shop file, as another hand at another place would.
+void renewIn(const QString &file, const char *from, const char *tag)
+{
+    auto shop = ShopFile::open(file.toStdString(), OpenMode::ReadWrite);
+    QVERIFY2(shop, shop ? "" : shop.error().sentence().c_str());
+    const auto workshop = Workshop::read(*shop).value();
+    const auto garage = Garage::of(*workshop, *shop).value();
+    WorkWords words;
+    words.car = "car-1";
+    words.position = "coarse element";
+    words.from = words.oldTo = from;
+    words.tag = tag;
+    const auto done =
+        replaced(words, garage, By{"the pit crew", "torn mesh", nowMilliseconds(), freshId()});
+    QVERIFY2(done, done ? "" : done.error().sentence().c_str());
+    const auto written = shop->append(done->action);
+    QVERIFY2(written, written ? "" : written.error().sentence().c_str());
+}
+
+} // namespace
+
+class CopyThatCameBackIsAsked : public QObject, protected TrailerOnScreen {
+    Q_OBJECT
+private Q_SLOTS:
+    void initTestCase();
+    void whatCameIsToldAsHandsDidIt();
+    void aRefusalComesIntoSight();
+    void theQuestionIsGermanAtAGermanDesk();
+    void itIsBroughtAsAnswered();
+    void thatItWasBroughtStays();
+    void anUnknownCodeIsSaid();
+    void theCopyItselfSaysThatItIsOne();
+    void nothingIsWarnedAbout() { QCOMPARE(m_screens->warnings(), QStringList()); }
+    void cleanupTestCase() { speak(QStringLiteral("en")); }
+
+private:
+    [[nodiscard]] QStringList told(const Rows &rows, const char *cell) const
+    {
+        QStringList all;
+        for (int row = 0; row < rows.count(); ++row)
+            all.append(rows.cell(row, QString::fromLatin1(cell)).toString());
+        return all;
+    }
+    QString m_copy;
+};
+
+void CopyThatCameBackIsAsked::initTestCase()
+{
+    openTrailer();
+    press("loadDrawer"); // The last deed at this desk before the copy goes.
+    awaitShown();
+    QCOMPARE(all("EM-40-S", "trailer-1"), 1);
+    m_copy = m_folder.filePath(QStringLiteral("lakeside.flarestock"));
+    copies().take({{QStringLiteral("file"), m_copy},
+                   {QStringLiteral("places"), QStringList{QStringLiteral("trailer-1")}}});
+    awaitShown();
+    QTRY_COMPARE_WITH_TIMEOUT(copies().awayCount(), 1, 20000);
+    renewIn(m_copy, "trailer-1", "T-9");
+    renewIn(m_file, "H4", "S-9");
+    press("workCopies");
+    copies().look(m_copy);
+    QTRY_VERIFY_WITH_TIMEOUT(copies().hasLooked() && !copies().isBusy(), 30000);
+}
+
+void CopyThatCameBackIsAsked::whatCameIsToldAsHandsDidIt()
+{
+    const QStringList what = told(*copies().came(), "what");
+    const QString all = (what + told(*copies().came(), "detail")).join(u'\n');
+    QVERIFY2(all.contains(QStringLiteral("coarse element: EC-100-S replaced")), qPrintable(all));
+    QVERIFY2(all.contains(QStringLiteral("called T-9 from then on")), qPrintable(all));
+    QVERIFY2(!all.contains(QStringLiteral("ench →")), qPrintable(all)); // Out of the car it came.
+    QVERIFY2(all.contains(QStringLiteral("torn mesh")), qPrintable(all));
+}
+
+void CopyThatCameBackIsAsked::aRefusalComesIntoSight()
+{
+    (void)pictureOf(*m_window, QSize(1024, 640));
+    QCOMPARE(copies().openCount(), 1);
+    press("bringCopy");
+    QTRY_VERIFY(item("bringProblem") != nullptr);
+    trailerPicture("asked", QSize(1024, 640));
+    const QQuickItem *pane = item("copies");
+    QTRY_VERIFY2(
+        pane->mapRectToScene(pane->boundingRect())
+            .contains(item("bringProblem")->mapRectToScene(item("bringProblem")->boundingRect())),
+        "it is out of sight");
+    QVERIFY(words("bringProblem").contains(QStringLiteral("One question is open")));
+}
+
+void CopyThatCameBackIsAsked::theQuestionIsGermanAtAGermanDesk()
+{
+    static const QRegularExpression english(
+        QStringLiteral("\\b(the|was|were|had|been|out|in the)\\b"));
+    QVERIFY(speak(QStringLiteral("de")));
+    copies().choose(0, 0);
+    const Rows &questions = *copies().questions();
+    QStringList said = told(questions, "what");
+    said += questions.cell(0, QStringLiteral("choices")).toStringList();
+    QCOMPARE(said.size(), 5);
+    for (const QString &one : said)
+        QVERIFY2(!one.contains(english), qPrintable(one));
+    QVERIFY2(said.first().contains(QStringLiteral("auf beiden Seiten")), qPrintable(said.first()));
+    QVERIFY(speak(QStringLiteral("en")));
+    copies().choose(0, 0);
+}
+
+/// Home first: four there were, two in H4, one in the trailer, one in the car. The new one from H4
+/// went out to the trailer, the one before it lies in H4.
+void CopyThatCameBackIsAsked::itIsBroughtAsAnswered()
+{
+    (void)pictureOf(*m_window, QSize(1440, 900));
+    trailerPicture("answered");
+    QVERIFY(told(*copies().questions(), "what").first().contains(QStringLiteral("coarse element")));
+    press("bringCopy");
+    awaitShown();
+    QTRY_COMPARE_WITH_TIMEOUT(copies().awayCount(), 0, 20000);
+    QCOMPARE(all("EC-100-S", "H4"), 2);        // One new, one to be checked.
+    QCOMPARE(all("EC-100-S", "trailer-1"), 1); // To be checked.
+    QCOMPARE(all("EC-100-S", "car-1"), 1);
+    QVERIFY(ShopFile::verify(m_file.toStdString()).value().whole);
+}
+
+void CopyThatCameBackIsAsked::thatItWasBroughtStays()
+{
+    QVERIFY(m_desk->canTakeBack());
+    key(Qt::Key_Z, Qt::ControlModifier);
+    awaitShown();
+    QVERIFY2(m_desk->pen()->problem().contains(QStringLiteral("was brought stays")),
+             qPrintable(m_desk->pen()->problem()));
+    QCOMPARE(all("EM-40-S", "trailer-1"), 1); // What was done before it is not taken back instead.
+    // What is done afterwards is taken back as ever, and no more.
+    trailer().load()->tickAll();
+    trailer().load()->finish(-1);
+    awaitShown();
+    const auto loaded = all("EG-10-S", "trailer-1") + all("EC-100-S", "trailer-1");
+    m_desk->takeBack();
+    awaitShown();
+    QVERIFY(all("EG-10-S", "trailer-1") + all("EC-100-S", "trailer-1") <= loaded);
+    m_desk->takeBack();
+    awaitShown();
+    QVERIFY(m_desk->pen()->problem().contains(QStringLiteral("was brought stays")));
+    QCOMPARE(all("EM-40-S", "trailer-1"), 1);
+}
+
+void CopyThatCameBackIsAsked::anUnknownCodeIsSaid()
+{
+    press("workIn");
+    Q_EMIT m_desk->scanned(QStringLiteral("NO-SUCH-1"));
+    QTRY_VERIFY2(words("lastStep").contains(QStringLiteral("NO-SUCH-1")),
+                 qPrintable(words("lastStep")));
+    QVERIFY(words("findField").isEmpty());
+}
+
+void CopyThatCameBackIsAsked::theCopyItselfSaysThatItIsOne()
+{
+    QVERIFY(!m_desk->shopTitle().contains(QStringLiteral("copy")));
+    QVERIFY(m_desk->openShopFile(m_copy));
+    QVERIFY2(m_desk->shopTitle().contains(QStringLiteral("the copy lakeside")),
+             qPrintable(m_desk->shopTitle()));
+    QTRY_VERIFY_WITH_TIMEOUT(!trailer().isLoading() && !copies().isBusy(), 30000);
+    press("workCopies");
+    QTRY_VERIFY(item("tripLine") != nullptr);
+    trailerPicture("in-the-copy");
+    QVERIFY(item("releasePlace") == nullptr);
+    QVERIFY(item("endTrip") == nullptr);
+    // What is in the trailer is at hand before what lies at home.
+    ServiceDesk &service = *m_desk->service();
+    service.setLooking(true);
+    QTRY_VERIFY_WITH_TIMEOUT(!service.isLoading(), 30000);
+    service.setTab(QStringLiteral("car|car-1"));
+    service.select(QStringLiteral("coarse element"));
+    QVERIFY(service.form()->begin(QStringLiteral("replace")));
+    const Rows &fields = *service.form()->fields();
+    const QStringList from =
+        fields.cell(fields.rowOf(QStringLiteral("from")), QStringLiteral("choices")).toStringList();
+    QVERIFY2(from.size() > 2 && from.first().startsWith(QStringLiteral("trailer-1")),
+             qPrintable(from.join(u'\n')));
+}
+
+QTEST_MAIN(CopyThatCameBackIsAsked)
+#include "tst_copy_that_came_back_is_asked.moc"
