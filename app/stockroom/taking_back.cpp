@@ -116,6 +116,28 @@ Result<std::vector<Record>> recordsBehind(const MovementId &first, std::size_t n
     }
 }
 
+/// Where a copy was brought and it was decided what followed what, a servicing is said again with
+/// other movements: neither goes back alone.
+Result<void> mayGoBack(const std::vector<Record> &records, const ShopFile &file)
+{
+    const bool isWork = std::any_of(records.begin(), records.end(), [](const Record &one) {
+        return one.kind == RecordKind::Servicing;
+    });
+    const auto all = isWork ? file.records() : Result<std::vector<Record>>();
+    if (!all)
+        return tl::unexpected(all.error());
+    for (const Record &later : *all) {
+        for (const Record &one : records) {
+            const std::string id = one.id.text();
+            if (later.field("said before") == id || later.field("follows") == id)
+                return problem(one.field("position"),
+                               "was decided on when a copy was brought, and stays",
+                               "Say what is there now: take it out, or fit it.");
+        }
+    }
+    return {};
+}
+
 /// What the reversals of an action would take along, as its part's whole history has it.
 Result<std::int64_t> givenBack(const std::string &part, const std::vector<Movement> &reversals,
                                const ShopFile &file, const Ledger &shop)
@@ -212,6 +234,12 @@ Result<Action> movementTakenBack(const MovementId &id, const ShopFile &file,
                            "Look it up: flarestock history.");
         return recordsTakenBack(*records, file, workshop, by);
     }
+    const auto behind =
+        recordsBehind(past->front().action.value_or(past->front().id), past->size(), file);
+    if (!behind)
+        return tl::unexpected(behind.error());
+    if (const auto may = mayGoBack(*behind, file); !may)
+        return tl::unexpected(may.error());
     std::set<MovementId> reversed;
     for (const Movement &one : *past) {
         if (workshop.ledger.isTakenBack(one.id))
@@ -226,12 +254,8 @@ Result<Action> movementTakenBack(const MovementId &id, const ShopFile &file,
         return tl::unexpected(even.error());
     action->promised = Promised::MayGo; // What was a mistake was never there to be promised.
     if (reversed.empty()) {
-        const auto records =
-            recordsBehind(past->front().action.value_or(past->front().id), past->size(), file);
-        if (!records)
-            return tl::unexpected(records.error());
         // Of a promise only when its piece is back: then it asks for nothing that is not there.
-        auto back = recordsBack(*records, {&workshop, &file}, signedBy, action->movements.size());
+        auto back = recordsBack(*behind, {&workshop, &file}, signedBy, action->movements.size());
         if (!back)
             return tl::unexpected(back.error());
         action->afterwards = std::move(*back);

@@ -234,6 +234,11 @@ def renewed_on_both_sides(folder):
         element = Element(folder, (("--tag", "T-1"), ("--tag", "S-1")))
         now = element.bring(word, words)
         assert now == {**left, ("car-1", "", new): 1}, (word, now)
+        if word == "copy-last":  # One alone would leave what the other took out.
+            for side in ("trailer-1", "H4"):
+                done = json.loads(element.pair.at_shop("history", "EC-100-S", "--json"))["movements"]
+                came = next(one for one in done if one["from"] == side and one["to"] == "car-1")
+                element.pair.at_shop("take-back", came["movement"], status=2)
     # Of different days it is known which was first.
     for days, out in ((("2026-11-20", "2026-11-22"), "H4"), (("2026-11-22", "2026-11-20"), "trailer-1")):
         element = Element(folder, tuple(("--day", day) for day in days))

@@ -59,6 +59,8 @@ private:
         return all;
     }
     QString m_copy;
+    std::int64_t m_atHome = 0;
+    std::int64_t m_inTrailer = 0;
 };
 
 void CopyThatCameBackIsAsked::initTestCase()
@@ -67,6 +69,9 @@ void CopyThatCameBackIsAsked::initTestCase()
     press("loadDrawer"); // The last deed at this desk before the copy goes.
     awaitShown();
     QCOMPARE(all("EM-40-S", "trailer-1"), 1);
+    m_atHome = all("EC-100-S", "H4");
+    m_inTrailer = all("EC-100-S", "trailer-1");
+    QVERIFY(m_atHome > 0 && m_inTrailer > 0);
     m_copy = m_folder.filePath(QStringLiteral("lakeside.flarestock"));
     copies().take({{QStringLiteral("file"), m_copy},
                    {QStringLiteral("places"), QStringList{QStringLiteral("trailer-1")}}});
@@ -107,7 +112,7 @@ void CopyThatCameBackIsAsked::aRefusalComesIntoSight()
 void CopyThatCameBackIsAsked::theQuestionIsGermanAtAGermanDesk()
 {
     static const QRegularExpression english(
-        QStringLiteral("\\b(the|was|were|had|been|out|in the)\\b"));
+        QStringLiteral("\\b(the|were|had|been|out|both|what)\\b"));
     QVERIFY(speak(QStringLiteral("de")));
     copies().choose(0, 0);
     const Rows &questions = *copies().questions();
@@ -121,8 +126,8 @@ void CopyThatCameBackIsAsked::theQuestionIsGermanAtAGermanDesk()
     copies().choose(0, 0);
 }
 
-/// Home first: four there were, two in H4, one in the trailer, one in the car. The new one from H4
-/// went out to the trailer, the one before it lies in H4.
+/// Home first: the new one from H4 went out to the trailer, the one before it lies in H4. So each
+/// has as many as before, and the car has one of them.
 void CopyThatCameBackIsAsked::itIsBroughtAsAnswered()
 {
     (void)pictureOf(*m_window, QSize(1440, 900));
@@ -131,8 +136,8 @@ void CopyThatCameBackIsAsked::itIsBroughtAsAnswered()
     press("bringCopy");
     awaitShown();
     QTRY_COMPARE_WITH_TIMEOUT(copies().awayCount(), 0, 20000);
-    QCOMPARE(all("EC-100-S", "H4"), 2);        // One new, one to be checked.
-    QCOMPARE(all("EC-100-S", "trailer-1"), 1); // To be checked.
+    QCOMPARE(all("EC-100-S", "H4"), m_atHome);           // One of them to be checked.
+    QCOMPARE(all("EC-100-S", "trailer-1"), m_inTrailer); // The same.
     QCOMPARE(all("EC-100-S", "car-1"), 1);
     QVERIFY(ShopFile::verify(m_file.toStdString()).value().whole);
 }

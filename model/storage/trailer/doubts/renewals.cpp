@@ -236,6 +236,7 @@ void RenewedTwice::followEachOther(const std::vector<Renewal> &order)
         again.at = m_into.own.at;
         Record record = again.asRecord();
         record.fields[SaidBeforeField] = one.done.id.text();
+        record.fields["follows"] = before.done.id.text();
         static_cast<void>(m_into.writer.append(record));
     }
 }
