@@ -95,7 +95,7 @@ struct ShopOnDesk {
     std::function<Result<TextFiles>()> documents = {};
     /// What the shop was written up to when it was read; empty: nobody knows.
     std::string state = {};
-    std::string copy = {};  ///< What it is called where it is a copy that travels; else empty.
+    std::string copy = {}; ///< What it is called where it is a copy that travels; else empty.
     bool readOnly = false; ///< The file, or its folder, cannot be written by this person.
 };
 
