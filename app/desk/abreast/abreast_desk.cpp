@@ -155,17 +155,9 @@ void AbreastDesk::take(const std::shared_ptr<Made> &made)
     showLines();
 }
 
-/// Where rows come or go they come anew, all of them: of a row that stays a view keeps the head of
-/// its group, even if it is not the first any more (Qt 6.4).
 void AbreastDesk::showLines()
 {
-    std::vector<Row> rows = abreastShown(m_all, m_shown, m_typed);
-    bool isSame = static_cast<int>(rows.size()) == m_lines.count();
-    for (std::size_t at = 0; isSame && at < rows.size(); ++at)
-        isSame = m_lines.rowOf(rows[at].key) == static_cast<int>(at);
-    if (!isSame)
-        m_lines.become({});
-    m_lines.become(std::move(rows));
+    m_lines.become(abreastShown(m_all, m_shown, m_typed));
     if (m_lines.rowOf(m_part) < 0)
         m_part = m_lines.cell(0, QStringLiteral("key")).toString();
     Q_EMIT changed();

@@ -3,7 +3,6 @@
 #include "app/desk/buying/orders/orders_page.h"
 
 #include "app/desk/buying/buying_words.h"
-#include "app/desk/buying/grouped.h"
 #include "app/desk/buying/orders/orders_told.h"
 #include "app/desk/words/spoken.h"
 #include "app/sheet/order_rows.h"
@@ -109,7 +108,7 @@ void OrdersPage::showList()
     std::copy_if(m_all.begin(), m_all.end(), std::back_inserter(shown), [this](const Row &row) {
         return hasWords(row.cells.constLast().toString(), m_typed);
     });
-    becomeGrouped(m_orders, std::move(shown), QStringLiteral("section"));
+    m_orders.become(std::move(shown));
     if (m_orders.rowOf(m_opened) >= 0) // What was made by hand is in hand.
         m_selected = std::exchange(m_opened, {});
     if (m_orders.rowOf(m_selected) < 0)

@@ -3,7 +3,6 @@
 #include "app/desk/buying/owed/owed_page.h"
 
 #include "app/desk/buying/buying_words.h"
-#include "app/desk/buying/grouped.h"
 #include "app/desk/buying/owed/owed_told.h"
 #include "app/desk/words/spoken.h"
 #include "app/sheet/claim_rows.h"
@@ -91,7 +90,7 @@ void OwedPage::showList()
     std::copy_if(m_all.begin(), m_all.end(), std::back_inserter(shown), [this](const Row &row) {
         return hasWords(row.cells.constLast().toString(), m_typed);
     });
-    becomeGrouped(m_claims, std::move(shown), QStringLiteral("section"));
+    m_claims.become(std::move(shown));
     if (m_claims.rowOf(m_selected) < 0)
         m_selected = keyAt(0);
     showSelected();
