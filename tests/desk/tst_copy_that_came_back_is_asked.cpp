@@ -115,6 +115,7 @@ void CopyThatCameBackIsAsked::theQuestionIsGermanAtAGermanDesk()
         QStringLiteral("\\b(the|were|had|been|out|both|what)\\b"));
     QVERIFY(speak(QStringLiteral("de")));
     copies().choose(0, 0);
+    QVERIFY(copies().problem().isEmpty());
     const Rows &questions = *copies().questions();
     QStringList said = told(questions, "what");
     said += questions.cell(0, QStringLiteral("choices")).toStringList();

@@ -41,6 +41,12 @@ Column {
             onSaid: more => root.copies.say(index, more)
         }
     }
+    Timer {
+        id: soon // Once it has its place.
+
+        interval: 0
+        onTriggered: root.refused(problem)
+    }
     Words {
         id: problem
 
@@ -52,7 +58,7 @@ Column {
         wrapMode: Text.Wrap
         Accessible.role: Accessible.AlertMessage
         Accessible.name: text
-        onTextChanged: Qt.callLater(root.refused, problem)
+        onTextChanged: soon.restart()
     }
     Flow {
         width: root.width

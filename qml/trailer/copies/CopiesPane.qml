@@ -40,6 +40,12 @@ FocusScope {
             flick.contentY = Math.min(top - 8, top + item.height - flick.height + 24);
     }
 
+    Timer {
+        id: soon // Once what is to come into sight has its place.
+
+        interval: 0
+        onTriggered: root.show(problem)
+    }
     Flickable {
         id: flick
 
@@ -85,7 +91,7 @@ FocusScope {
                 wrapMode: Text.Wrap
                 Accessible.role: Accessible.AlertMessage
                 Accessible.name: text
-                onTextChanged: Qt.callLater(root.show, problem)
+                onTextChanged: soon.restart()
             }
             CopyProgress {
                 width: column.width

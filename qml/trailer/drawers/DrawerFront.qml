@@ -5,7 +5,6 @@
 
 import QtQuick
 import QtQuick.Controls
-import Flarestock.Desk
 import Flarestock.Screens
 
 AbstractButton {

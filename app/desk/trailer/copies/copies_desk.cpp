@@ -160,6 +160,7 @@ void CopiesDesk::choose(int question, int choice)
     if (name.isEmpty())
         return;
     m_decided[name.toStdString()].choice = choice;
+    m_problem.clear(); // It was that this had not been said.
     showLooked();
 }
 
