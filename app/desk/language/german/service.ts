@@ -346,7 +346,7 @@
     </message>
     <message>
         <source>so that its washes stay known</source>
-        <translation>damit seine Waschgänge bekannt bleiben</translation>
+        <translation>damit Waschgänge bekannt bleiben</translation>
     </message>
     <message>
         <source>what goes in, from</source>
