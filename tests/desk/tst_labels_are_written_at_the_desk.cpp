@@ -45,7 +45,8 @@ void LabelsAreWrittenAtTheDesk::fillIn(const char *count)
     }
     QVERIFY(dialog != nullptr);
     QTRY_VERIFY(dialog->property("visible").toBool());
-    QVERIFY(QMetaObject::invokeMethod(dialog, "reject"));
+    key(Qt::Key_Escape); // This test says the file itself.
+    QTRY_VERIFY(!dialog->property("visible").toBool());
     QTRY_VERIFY(item("field-count") == nullptr);
 }
 
