@@ -264,7 +264,7 @@ Result<Order> changed(const Order &order, const OrderWords &words, const Worksho
         return tl::unexpected(dropped.error());
     const bool hasOtherLines = !words.lines.empty() || !words.without.empty();
     if (hasOtherLines && goesByLeads(order, workshop.catalogue))
-        next = withDaysOf(std::move(next), next.day, workshop.catalogue);
+        next = withDaysOf(next, next.day, workshop.catalogue);
     if (supplier && freightOf(*supplier, order.goods()) == order.freight)
         next.freight = freightOf(*supplier, next.goods()).value_or(next.freight);
     if (const auto put = putAmounts(next, words); !put)

@@ -107,6 +107,8 @@ void WhatIsOrderedIsNotProposedAgain::aLineThatChangesLeavesTheDaysOfOthers()
     words.lines = {slow->part + " " + (slow->quantity * Decimal(3)).stripped().text() + " at 1.00"};
     const auto next = orderChanged(draft, words, *shop);
     QVERIFY2(next.has_value(), next ? "" : next.error().sentence().c_str());
+    for (const OrderLine &line : draft.lines) // The draft says so before it is placed.
+        QCOMPARE(next->dueOf(*next->line(line.part)), draft.dueOf(line));
     const auto placed = orderPlaced(*next, {}, *shop, nowMilliseconds());
     QVERIFY(placed.has_value());
     for (const OrderLine &line : draft.lines)

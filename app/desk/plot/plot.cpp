@@ -158,7 +158,7 @@ QString Plot::take(const QString &key)
     const PlotPoint *one = point(key);
     if (one == nullptr)
         return {};
-    const QString opens = one->opens;
+    QString opens = one->opens;
     if (m_current != key) {
         m_current = key;
         Q_EMIT currentChanged();

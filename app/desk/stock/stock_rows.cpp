@@ -79,7 +79,7 @@ QString StockRows::where(const StockEntry &entry) const
 
 QString StockRows::due(const StockEntry &entry) const
 {
-    const QString some = amount(entry, entry.onOrder);
+    QString some = amount(entry, entry.onOrder);
     if (some.isEmpty() || entry.due.empty())
         return some;
     const QDate day = QDate::fromString(said(entry.due), Qt::ISODate);

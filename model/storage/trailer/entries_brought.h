@@ -10,6 +10,8 @@
 #include "model/storage/trailer/news.h"
 #include "model/storage/trailer/own_entries.h"
 
+#include <utility>
+
 namespace flarestock {
 
 class EntriesBrought {
@@ -21,7 +23,7 @@ public:
         Disagreements &disagreements;
         std::set<std::string> changedHere; ///< Documents that are others here than in the copy.
     };
-    explicit EntriesBrought(Into into) : m_into(into) {}
+    explicit EntriesBrought(Into into) : m_into(std::move(into)) {}
 
     /// `replica`: the number of its chain here. `aside`: it is kept with its words, and moves
     /// nothing. Returns its place in the order. Throws StorageFailure.

@@ -50,6 +50,7 @@ Result<JointsByDate> taken(const Workshop &workshop, const std::vector<BuildPlan
                            Bars &bars)
 {
     std::vector<Due> due;
+    due.reserve(plans.size());
     for (const BuildPlan &plan : plans)
         due.push_back({plan.id, plan.car, plan.by});
     bars = barsOf(workshop.notes.lots, due);

@@ -50,7 +50,7 @@ QString BenchForm::about() const
 {
     if (!m_deed)
         return {};
-    const QString what = said(m_begun.entry->part->description);
+    QString what = said(m_begun.entry->part->description);
     if (*m_deed != BenchDeed::Open)
         return what;
     return tr("%1: one of %2 at %3")

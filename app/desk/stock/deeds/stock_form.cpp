@@ -42,10 +42,10 @@ QString StockForm::about() const
     if (!m_deed)
         return {};
     const StockEntry &entry = *m_begun.entry;
-    const QString what = said(entry.part ? entry.part->description : entry.number);
+    QString what = said(entry.part ? entry.part->description : entry.number);
     const bool withPieces = *m_deed != StockDeed::Receive && *m_deed != StockDeed::Keep &&
                             *m_deed != StockDeed::Level && *m_deed != StockDeed::Count;
-    if (!withPieces || !m_begun.pieces)
+    if (!withPieces || !m_begun.pieces || entry.part == nullptr)
         return what;
     QStringList pieces{tr("%1 at %2")
                            .arg(saidStock(m_begun.there(), *entry.part, m_begun.units),

@@ -196,7 +196,7 @@ std::string RenewedTwice::takeOut(const Renewal &before, const Renewal &one)
     const bool isTagged = out && out->newLot && *out->newLot != out->lot;
     if (out)
         giveBack(*out);
-    const std::string lot = isTagged ? one.done.old.lot : before.done.piece.lot;
+    std::string lot = isTagged ? one.done.old.lot : before.done.piece.lot;
     if (!in || one.done.work == Work::Fitted)
         return lot;
     const std::string to =
