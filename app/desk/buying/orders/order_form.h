@@ -47,10 +47,10 @@ private:
     QString m_outlook;
 };
 
-/// The fields of its form.
 /// What more pieces of the line that is filled in would cost where that is no more; else empty.
 [[nodiscard]] QString saidMoreForNoMore(OrderDeed deed, const OrderSubject &subject,
                                         const QVariantMap &values);
+/// The fields of its form.
 [[nodiscard]] std::vector<Row> orderFields(OrderDeed deed, const OrderSubject &subject);
 /// What was filled in as an action; an order that has gone on since is refused.
 [[nodiscard]] Pen::MadeBy orderStep(OrderDeed deed, const OrderSubject &subject,

@@ -2,7 +2,7 @@
 
 #include "app/desk/plot/cost/all_builds.h"
 
-#include "app/buyer/by_date/joints_by_date.h"
+#include "app/buyer/by_date/taken_in_order.h"
 #include "app/desk/words/spoken.h"
 
 #include <algorithm>
@@ -46,15 +46,14 @@ std::vector<BuildPlan> plansOf(const Workshop &workshop, const BuildPlan &onDesk
     return plans;
 }
 
-Result<JointsByDate> taken(const Workshop &workshop, const std::vector<BuildPlan> &plans,
-                           Bars &bars)
+Result<std::shared_ptr<const TakenInOrder>> taken(const Workshop &workshop,
+                                                  const std::vector<BuildPlan> &plans)
 {
     std::vector<Due> due;
     due.reserve(plans.size());
     for (const BuildPlan &plan : plans)
         due.push_back({plan.id, plan.car, plan.by});
-    bars = barsOf(workshop.notes.lots, due);
-    return jointsByDate(workshop, bars, plans);
+    return TakenInOrder::of(workshop, barsOf(workshop.notes.lots, due), plans, {});
 }
 
 } // namespace
@@ -66,16 +65,15 @@ std::vector<CostedBuild> costOfBuilds(const WorkedOut &onDesk, const BuildPlan &
         return costs;
     const Workshop &workshop = *onDesk.workshop;
     std::vector<BuildPlan> plans = plansOf(workshop, plan);
-    Bars bars;
-    auto all = taken(workshop, plans, bars);
+    auto all = taken(workshop, plans);
     if (!all) { // One that cannot be worked out is no reason to say nothing of the others.
         std::erase_if(plans,
                       [&workshop](const BuildPlan &one) { return !workBuild(workshop, one); });
-        all = taken(workshop, plans, bars);
+        all = taken(workshop, plans);
     }
     if (!all)
         return costs;
-    for (const auto &one : all->taking->builds())
+    for (const auto &one : (*all)->by.taking->builds())
         costs.push_back(summedUp(one->plan, one->worked.expansion, one->worked.bill));
     return costs;
 }

@@ -49,16 +49,11 @@ void PartPanel::show(const std::shared_ptr<const StockBook> &book, const QString
         m_pieces.clear();
     }
     if (m_entry != nullptr && isOther && m_history && m_entry->part != nullptr)
-        return showWhenRead();
-    showRows();
+        m_patience.start();
+    else
+        showRows();
     if (m_entry != nullptr)
         read();
-}
-
-void PartPanel::showWhenRead()
-{
-    m_patience.start();
-    read();
 }
 
 CardAsked PartPanel::asked() const

@@ -89,7 +89,6 @@ private:
     [[nodiscard]] CardAsked asked() const;
     void showRows();
     void read();
-    void showWhenRead();
 
     std::shared_ptr<const StockBook> m_book;
     QString m_number;
