@@ -21,6 +21,7 @@ private Q_SLOTS:
     void whatIsTickedIsIssuedAndNothingElse();
     void aScanTicksWhatIsInTheHand();
     void whatIsLeftOverIsGivenBack();
+    void whatIsGivenBackGoesWhereItCameFrom();
     void aBuildIsDoneWithItsLeakTest();
     void aTestThatFailedLeavesItOpen();
     void brakesAskForASecondName();
@@ -187,6 +188,39 @@ void PiecesAreHandedOut::whatIsLeftOverIsGivenBack()
     const auto workshop = inFile();
     QCOMPARE(workshop->ledger.claim({part, "coupe-fuel"}).issued, 0);
     QCOMPARE(workshop->ledger.balance({part, to, "", PieceCondition::ToBeChecked}).quantity, 1);
+}
+
+/// Each place of the pick list stands in the field, and a length in the unit of its line.
+void PiecesAreHandedOut::whatIsGivenBackGoesWhereItCameFrom()
+{
+    handing().reserve();
+    QVERIFY(wasWritten());
+    const Rows *picks = handing().picks();
+    std::map<QString, QString> cameFrom; // The last that was taken of the same.
+    for (int row = 0; row < picks->count(); ++row)
+        cameFrom[cell(picks, row, "part") + u'|' + cell(picks, row, "lot")] =
+            cell(picks, row, "place");
+    handing().issue(true);
+    QVERIFY(wasWritten());
+    const Rows *inCar = handing().inCar();
+    QVERIFY(inCar->count() > 5);
+    const auto isProposed = [&] {
+        for (int row = 0; row < inCar->count(); ++row) {
+            const QString key = cell(inCar, row, "part") + u'|' + cell(inCar, row, "lot");
+            if (cell(inCar, row, "to") != cameFrom.at(key))
+                return false;
+        }
+        return true;
+    };
+    QTRY_VERIFY(isProposed());
+    int lengths = 0;
+    for (int row = 0; row < inCar->count(); ++row) {
+        QString quantity = cell(inCar, row, "quantity");
+        lengths += quantity.endsWith(QStringLiteral(" mm")) ? 1 : 0;
+        if (!quantity.startsWith(u'≈'))
+            QCOMPARE(cell(inCar, row, "typed"), quantity.remove(QLocale().groupSeparator()));
+    }
+    QVERIFY(lengths > 0);
 }
 
 void PiecesAreHandedOut::aBuildIsDoneWithItsLeakTest()

@@ -50,14 +50,17 @@ QString lengthsOf(const Pick &pick, Units units)
     return lengths.join(QStringLiteral(" + "));
 }
 
-/// Where a hand would put it: where more of it lies, the nearest first; else the first place.
-QString homeOf(const Part &part, const Workshop &workshop)
+/// Where a hand would put it: where it came from; else where more of it lies, the nearest first;
+/// else the first place.
+QString homeOf(const HandedOut::InCar &one, const Origins &origins, const Workshop &workshop)
 {
+    if (const auto origin = origins.find(one.key); origin != origins.end())
+        return said(origin->second);
     const auto places = workshop.ledger.places();
     for (const Place &place : places) {
         if (!isStock(place.kind))
             continue;
-        for (const auto &[key, held] : workshop.ledger.balancesOf(part.number)) {
+        for (const auto &[key, held] : workshop.ledger.balancesOf(one.part->number)) {
             if (key.place == place.id && held.quantity > 0)
                 return said(place.id);
         }
@@ -226,8 +229,8 @@ std::vector<Row> inCarRows(const HandedOut &handed, const Workshop &workshop, Un
         rows.push_back(
             {pickKey(one.key),
              {number, said(one.part->description), quantity,
-              localised(said(spoken(one.quantity, *one.part))), lot, condition,
-              homeOf(*one.part, workshop),
+              typedAmount(Quantity::ofSmallest(one.quantity, one.part->unit), units), lot,
+              condition, homeOf(one, handed.origins, workshop),
               QStringList{number, quantity, condition, lot}.join(QStringLiteral(", "))}});
     }
     return rows;

@@ -7,6 +7,7 @@
 #pragma once
 
 #include "app/desk/build/worked_out.h"
+#include "app/desk/handing/origins.h"
 #include "app/desk/rows/rows.h"
 #include "app/desk/words/units.h"
 #include "app/stockroom/handing_out.h"
@@ -25,6 +26,7 @@ struct HandedOut {
     std::vector<Promise> toPromise;
     PickList picks;
     std::vector<InCar> inCar;
+    Origins origins; ///< Of what is in the car, as far as they were looked up.
     BuildStanding standing;
     bool brakes = false;
     std::string whyNotDone; ///< Empty where its leak tests let it be done.
@@ -49,7 +51,8 @@ struct HandedOut {
 [[nodiscard]] QString saidLacking(const PickList &picks, Units units);
 
 /// part what quantity typed lot condition to says; the key is that of the pieces. `typed` is the
-/// whole quantity as one would type it, `to` where more of the part lies.
+/// whole quantity as one would type it, `to` the place that it came from, or where more of the part
+/// lies.
 [[nodiscard]] QStringList inCarCells();
 [[nodiscard]] std::vector<Row> inCarRows(const HandedOut &handed, const Workshop &workshop,
                                          Units units);

@@ -32,6 +32,27 @@ void HandingOut::show(const WorkedOut &worked, const BuildPlan &plan, Units unit
         return;
     m_handed = worked.expansion == nullptr ? HandedOut() : handedOut(worked, plan);
     showRows();
+    readOrigins();
+}
+
+/// Until it is back, more of the same says where a piece goes.
+void HandingOut::readOrigins()
+{
+    m_readAgain = m_reading.isUnderWay();
+    if (m_readAgain || !m_read || m_handed.inCar.empty())
+        return;
+    m_reading.run([this, read = m_read, shop = m_worked.workshop, build = m_plan.id,
+                   alive = m_worked.alive]() -> Errand::Back {
+        const auto movements = readOf<std::vector<Movement>>(
+            read, [&build](ShopFile &file) { return file.movementsOfDocuments({build}); });
+        const Origins origins = movements ? originsOf(*movements, shop->ledger) : Origins();
+        return [this, origins] {
+            if (m_readAgain)
+                return readOrigins();
+            m_handed.origins = origins;
+            showRows();
+        };
+    });
 }
 
 void HandingOut::showRows()

@@ -8,7 +8,9 @@
 #include "app/desk/handing/changes/another_piece.h"
 #include "app/desk/handing/changes/joint_again.h"
 #include "app/desk/handing/handed_out.h"
+#include "app/desk/shop/errand.h"
 #include "app/desk/shop/pen.h"
+#include "app/desk/shop/shop_reading.h"
 
 #include <QVariantMap>
 #include <QtQml/qqmlregistration.h>
@@ -37,6 +39,8 @@ class HandingOut : public QObject {
 public:
     explicit HandingOut(Pen &pen, QObject *parent = nullptr);
 
+    /// How the shop is looked up to see where what is in the car came from.
+    void setReading(ReadShop read) { m_read = std::move(read); }
     /// The build on the desk as it stands now.
     void show(const WorkedOut &worked, const BuildPlan &plan, Units units);
 
@@ -87,11 +91,13 @@ private:
     void act(const QString &sentence, Pen::MadeBy make);
     void refuse(const QString &sentence) { m_pen.refuse(sentence); }
     void showRows();
+    void readOrigins();
     [[nodiscard]] QString title() const;
     [[nodiscard]] PickList ticked(bool all) const;
     [[nodiscard]] LeakTestWords wordsOf(const QVariantMap &test) const;
 
     Pen &m_pen;
+    ReadShop m_read;
     WorkedOut m_worked;
     BuildPlan m_plan;
     Units m_units = Units::Metric;
@@ -102,6 +108,8 @@ private:
     Rows m_inCar;
     AnotherPiece m_another;
     JointAgain m_joint;
+    bool m_readAgain = false; ///< The shop has changed while it was looked up.
+    Errand m_reading;
 };
 
 } // namespace flarestock

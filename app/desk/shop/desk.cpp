@@ -228,6 +228,7 @@ void Desk::become(ShopOnDesk shop)
 void Desk::tellAreas(bool isOther)
 {
     m_pen.setShop(m_shop);
+    m_handing.setReading(m_shop.read);
     m_keeping.setShop(m_shop, isOther);
     m_papers.setShop(m_shop);
     m_planning.setShop(m_shop);

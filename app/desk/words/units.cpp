@@ -61,6 +61,17 @@ QString saidAmount(const Quantity &quantity, Units units)
     return about + UnitWords::tr("%1 mm").arg(saidNumber(shown.stripped()));
 }
 
+QString typedAmount(const Quantity &quantity, Units units)
+{
+    const Unit tape = units == Units::Inch ? Unit::Inch : Unit::Millimetre;
+    const auto exact = isLength(quantity.unit) ? quantity.in(tape) : quantity.in(quantity.unit);
+    if (!exact || !isLength(quantity.unit))
+        return localised(said(quantity.spoken()));
+    const Decimal shown = exact->toDecimal(6, Rounding::HalfEven); // 125 nm, as stock is counted
+    const bool isSaid = Rational(shown) == *exact;
+    return localised(said((isSaid ? Quantity{shown.stripped(), tape} : quantity).spoken()));
+}
+
 QString saidPriceUnit(Unit unit, Units units)
 {
     if (!isLength(unit))

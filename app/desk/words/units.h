@@ -25,6 +25,9 @@ enum class Units : std::uint8_t {
 /// Pieces as they are counted; a length as a tape of these units shows it: "5 ft 6 in",
 /// "1,676.4 mm". To the nearest 1/16 in or 0.1 mm, with "≈" where that is not exact.
 [[nodiscard]] QString saidAmount(const Quantity &quantity, Units units);
+/// Exactly as much, as somebody would type it in these units: "3810 mm". A length that a tape of
+/// inches does not show is in the unit that it is kept in.
+[[nodiscard]] QString typedAmount(const Quantity &quantity, Units units);
 /// The unit by which a part's price is said: "/ ft", "/ m"; empty for pieces.
 [[nodiscard]] QString saidPriceUnit(Unit unit, Units units);
 /// A price for one `unit` as one for saidPriceUnit().
