@@ -36,7 +36,10 @@ Item {
         id: madeSheet
 
         maker: root.keeping.maker
-        onSourceAsked: (root.keeping.maker.ofBackup ? backupDialog : sourceDialog).open()
+        onSourceAsked: {
+            backupDialog.currentFolder = root.keeping.backupsFolder;
+            (root.keeping.maker.ofBackup ? backupDialog : sourceDialog).open();
+        }
         onFileAsked: fileDialog.ask(qsTr("new-shop.flarestock"))
     }
     Connections {

@@ -4,6 +4,7 @@
 // commands `restore` and `begin` make it, and one is proved whole, as `verify` does. The demo shop
 // is invented.
 
+#include "app/desk/papers/persons_folder.h"
 #include "app/workshop/demo_shop.h"
 #include "keeping_on_screen.h"
 #include "model/storage/upkeep/kept_backups.h"
@@ -71,7 +72,10 @@ private:
 
 void ShopIsMade::outOfABackup()
 {
-    const QString backup = backedUp();
+    QCOMPARE(m_desk->keeping()->backupsFolder(), QUrl::fromLocalFile(personsFolder()));
+    const QString backup = backedUp(); // Where that lies the file is looked for.
+    QCOMPARE(m_desk->keeping()->backupsFolder(),
+             QUrl::fromLocalFile(QFileInfo(backup).absolutePath()));
     const QByteArray before = bytesOf(backup);
     QVERIFY(!before.isEmpty());
     ask("otherBackup");
@@ -94,6 +98,8 @@ void ShopIsMade::outOfAFolderWhereThereIsNoShop()
     show(false);
     press("makeOfFolder");
     QTRY_COMPARE(focus(), QStringLiteral("source"));
+    QVERIFY2(words("sheetAbout").contains(QStringLiteral("stock of the first day")),
+             qPrintable(words("sheetAbout")));
     pictureOfSheet(*m_window, *m_look, "of-folder");
     const QString file = in("own.flarestock");
     make(texts(), file);
