@@ -35,6 +35,9 @@ WorkSheet {
          : qsTr("The folder has shop.toml, the parts as CSV, templates and builds as TOML; what "
                 + "this desk writes out is one to begin by. All of it is read before the file is "
                 + "made.")
+           + " " + qsTr("Out of texts a shop begins with the stock of the first day: what was "
+                        + "moved, ordered or serviced since is not in them. A backup has all of "
+                        + "it.")
     problem: maker.problem
     widest: 680
     onOpened: {

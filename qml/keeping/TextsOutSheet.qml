@@ -29,6 +29,8 @@ WorkSheet {
          : done ? texts.written
          : qsTr("Parts, offers and lists as CSV, templates and builds as TOML, to be edited or "
                 + "kept. The folder is new or empty. The shop stays as it is.")
+           + " " + qsTr("What lies where, and what is to be kept of it, stands in them as of the "
+                        + "first day; only a backup keeps what was moved since.")
     problem: texts.problem
     widest: 680
     onOpened: {

@@ -43,6 +43,7 @@ Popup {
             Layout.fillWidth: true
         }
         Words {
+            objectName: "sheetAbout"
             visible: text !== ""
             text: root.about
             quiet: true

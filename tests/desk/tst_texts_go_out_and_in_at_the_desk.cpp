@@ -68,6 +68,8 @@ void TextsGoOutAndIn::theyAreWrittenIntoAFolder()
 {
     ask("textsOut");
     QTRY_COMPARE(focus(), QStringLiteral("outFolder"));
+    QVERIFY2(words("sheetAbout").contains(QStringLiteral("first day; only a backup")),
+             qPrintable(words("sheetAbout")));
     pictureOfSheet(*m_window, *m_look, "texts-out");
     const QString folder = in("texts");
     write("outFolder", folder);
