@@ -57,6 +57,18 @@ TextField {
             answers.close();
     }
 
+    /// The line that Enter takes comes into sight.
+    function showLine() {
+        const line = here.lineAt(at) || elsewhere.lineAt(at);
+        if (!line)
+            return;
+        const top = line.mapToItem(lines, 0, 0).y;
+        if (top < scroller.contentY)
+            scroller.contentY = top;
+        else if (top + line.height > scroller.contentY + scroller.height)
+            scroller.contentY = top + line.height - scroller.height;
+    }
+
     implicitHeight: Theme.target
     leftPadding: 12
     color: Theme.ink
@@ -79,6 +91,7 @@ TextField {
         showAnswers();
     }
     onActiveFocusChanged: showAnswers()
+    onAtChanged: showLine()
     Keys.onDownPressed: at = Math.min(at + 1, count - 1)
     Keys.onUpPressed: at = Math.max(at - 1, found ? 0 : -1)
     Keys.onReturnPressed: root.take(at)
@@ -96,47 +109,68 @@ TextField {
     Popup {
         id: answers
 
+        property real room: 560 // Down to the end of the window.
+
         y: root.height + 4
         width: Math.max(root.width, 420)
-        height: Math.min(lines.implicitHeight + 2 * padding, 560)
+        height: Math.min(lines.implicitHeight + 2 * padding, 560, room)
         padding: 4
         closePolicy: Popup.CloseOnPressOutside
+        onAboutToShow: {
+            scroller.contentY = 0;
+            room = root.Window.height - root.mapToItem(null, 0, root.height).y - 12;
+        }
         background: Sheet {
             border.color: Theme.ruleStrong
         }
 
-        Column {
-            id: lines
+        Flickable {
+            id: scroller
 
-            width: parent.width
+            objectName: "foundScroller"
+            anchors.fill: parent
+            contentHeight: lines.height
+            boundsBehavior: Flickable.StopAtBounds
+            clip: true
+            ScrollBar.vertical: SlimScrollBar {}
 
-            FoundList {
-                objectName: "foundHere"
-                width: parent.width
-                rows: root.found
-                first: 0
-                at: root.at
-                nothing: root.screen ? root.screen.foundNothing : ""
-                name: qsTr("found")
-                onTaken: line => root.take(line)
-            }
-            Words {
-                visible: root.anywhere.rows.count > 0
-                text: qsTr("In the whole shop")
-                small: true
-                quiet: true
-                topPadding: 6
-                leftPadding: 6
-                bottomPadding: 2
-            }
-            FoundList {
-                objectName: "foundAnywhere"
-                width: parent.width
-                rows: root.anywhere.rows
-                first: root.nearby
-                at: root.at
-                name: qsTr("found in the whole shop")
-                onTaken: line => root.take(line)
+            Column {
+                id: lines
+
+                width: scroller.width
+
+                FoundList {
+                    id: here
+
+                    objectName: "foundHere"
+                    width: parent.width
+                    rows: root.found
+                    first: 0
+                    at: root.at
+                    nothing: root.screen ? root.screen.foundNothing : ""
+                    name: qsTr("found")
+                    onTaken: line => root.take(line)
+                }
+                Words {
+                    visible: root.anywhere.rows.count > 0
+                    text: qsTr("In the whole shop")
+                    small: true
+                    quiet: true
+                    topPadding: 6
+                    leftPadding: 6
+                    bottomPadding: 2
+                }
+                FoundList {
+                    id: elsewhere
+
+                    objectName: "foundAnywhere"
+                    width: parent.width
+                    rows: root.anywhere.rows
+                    first: root.nearby
+                    at: root.at
+                    name: qsTr("found in the whole shop")
+                    onTaken: line => root.take(line)
+                }
             }
         }
     }

@@ -32,7 +32,7 @@ AbstractButton {
             small: true
             quiet: true
             leftPadding: 6
-            Layout.preferredWidth: 56
+            Layout.preferredWidth: 64
         }
         Words {
             text: root.title

@@ -19,6 +19,11 @@ ListView {
 
     signal taken(int line)
 
+    /// Of that number; null where it is not one of these.
+    function lineAt(line: int): Item {
+        return itemAtIndex(line - first);
+    }
+
     implicitHeight: count > 0 ? contentHeight : empty.visible ? Theme.target : 0
     height: implicitHeight
     interactive: false

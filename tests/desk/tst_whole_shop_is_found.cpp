@@ -55,6 +55,10 @@ void WholeShopIsFound::everyKindIsFound_data()
                                           << "build coupe-fuel";
     QTest::newRow("a build by its id") << "coupe-fuel"
                                        << "build coupe-fuel";
+    QTest::newRow("a supplier by its name") << "northeaves"
+                                            << "order NHT";
+    QTest::newRow("a supplier by its short name") << "nht"
+                                                  << "order NHT";
     QTest::newRow("a serial") << "sn 2203"
                               << "lot EP-255=SN 2203";
     QTest::newRow("a part by its number") << "ad-8-10"

@@ -9,6 +9,7 @@
 #include "app/desk/words/spoken.h"
 #include "app/workshop/clock.h"
 #include "app/workshop/made_up.h"
+#include "model/exact/case_fold.h"
 
 #include <algorithm>
 
@@ -154,10 +155,38 @@ bool BuyingDesk::scan(const QString &code)
         Q_EMIT arrived();
         return true;
     }
+    if (goToSupplier(wanted))
+        return true;
     const Part *part = m_workshop->part(wanted);
     if (part == nullptr || !m_lacking.selectPart(said(part->number)))
         return false;
     setPage(Lacking);
+    Q_EMIT arrived();
+    return true;
+}
+
+/// To his newest order; where there is none, to the slips, where he may have one.
+bool BuyingDesk::goToSupplier(const std::string &id)
+{
+    const auto all = m_workshop->catalogue.suppliers();
+    const auto found = std::find_if(all.begin(), all.end(),
+                                    [&id](const Supplier &one) { return sameFolded(one.id, id); });
+    if (found == all.end())
+        return false;
+    const auto &orders = m_workshop->bought.orders.orders;
+    const auto newest = std::find_if(orders.rbegin(), orders.rend(), [&found](const auto &one) {
+        return one.second.now().supplier == found->id;
+    });
+    const bool hasOrder = newest != orders.rend();
+    setPage(hasOrder ? Orders : Slips);
+    if (hasOrder) {
+        m_box.close();
+        m_orders.select(said(newest->first));
+    } else {
+        Q_EMIT m_orders.told(
+            tr("Nothing is ordered from %1 yet. What should be stands on the slips.")
+                .arg(saidSupplier(found->id, m_workshop->catalogue)));
+    }
     Q_EMIT arrived();
     return true;
 }

@@ -86,6 +86,7 @@ private:
     void make();
     void take(Made made);
     void lookAtSlips();
+    bool goToSupplier(const std::string &id);
 
     std::shared_ptr<const Workshop> m_workshop;
     std::function<Result<void>(const LookUp &)> m_read;

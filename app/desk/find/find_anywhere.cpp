@@ -55,7 +55,7 @@ void FindAnywhere::look()
     m_looking.run([this, book = m_book, typed = m_typed, without = m_without]() -> Errand::Back {
         auto rows = std::make_shared<std::vector<Row>>(foundAnywhere(*book, typed, MostEach));
         std::erase_if(*rows, [&without](const Row &row) {
-            return without.contains(row.cells.back().toString());
+            return without.contains(row.key.section(u'|', 0, 0));
         });
         return [this, rows] {
             if (std::exchange(m_isStale, false))

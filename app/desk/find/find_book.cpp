@@ -40,6 +40,15 @@ public:
                  claim.now.number,
                  {}});
     }
+    void addSuppliers()
+    {
+        for (const Supplier &supplier : m_workshop.catalogue.suppliers())
+            add({FoundKind::Supplier,
+                 supplier.name.empty() ? supplier.id : supplier.name,
+                 supplier.name.empty() ? std::string() : supplier.id,
+                 supplier.id,
+                 {}});
+    }
     void addBuilds()
     {
         for (const BuildPlan &plan : m_workshop.builds)
@@ -107,7 +116,7 @@ Row rowOf(const FindEntry &entry)
 {
     return {QString(keyOf(entry.kind) + u'|' + said(entry.target)),
             {wordOf(entry.kind), said(entry.title), said(entry.detail), said(entry.target),
-             keyOf(entry.kind)}};
+             areaOf(entry.kind)}};
 }
 
 } // namespace
@@ -119,6 +128,8 @@ QString wordOf(FoundKind kind)
         return FindAnywhereWords::tr("order");
     case FoundKind::Claim:
         return FindAnywhereWords::tr("claim");
+    case FoundKind::Supplier:
+        return FindAnywhereWords::tr("supplier");
     case FoundKind::Build:
         return FindAnywhereWords::tr("build");
     case FoundKind::Car:
@@ -135,9 +146,14 @@ QString wordOf(FoundKind kind)
 
 QString keyOf(FoundKind kind)
 {
-    constexpr std::array<const char *, 7> Keys = {"order", "claim", "build", "car",
-                                                  "place", "lot",   "part"};
+    constexpr std::array<const char *, 8> Keys = {"order", "claim", "supplier", "build",
+                                                  "car",   "place", "lot",      "part"};
     return QString::fromLatin1(Keys[static_cast<std::size_t>(kind)]);
+}
+
+QString areaOf(FoundKind kind)
+{
+    return keyOf(kind == FoundKind::Supplier ? FoundKind::Order : kind);
 }
 
 std::shared_ptr<const FindBook> FindBook::of(const std::shared_ptr<const Workshop> &workshop)
@@ -146,6 +162,7 @@ std::shared_ptr<const FindBook> FindBook::of(const std::shared_ptr<const Worksho
     book->workshop = workshop;
     FindBookMaking making(*book);
     making.addBuying();
+    making.addSuppliers();
     making.addBuilds();
     making.addPlaces();
     making.addLots();

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 //
 // Find book: everything of a shop that can be found by words, whichever area shows it: orders,
-// claims, builds, cars, places, lots, parts. Made once from a snapshot, away from the window.
+// claims, suppliers, builds, cars, places, lots, parts. Made once from a snapshot, away from the
+// window.
 //
 //   "-8 orb"  "10 micron"  "C4"  "2026-0007"  "coupe"  "SN 2203"
 
@@ -13,10 +14,12 @@
 namespace flarestock {
 
 /// In the order in which they are shown.
-enum class FoundKind : std::uint8_t { Order, Claim, Build, Car, Place, Lot, Part };
-/// "order", "claim" … as it stands before each, and as areas are asked to go to it.
+enum class FoundKind : std::uint8_t { Order, Claim, Supplier, Build, Car, Place, Lot, Part };
+/// "order", "claim" … as it stands before each, and as a key.
 [[nodiscard]] QString wordOf(FoundKind kind);
 [[nodiscard]] QString keyOf(FoundKind kind);
+/// As areas are asked to go to it: a supplier is gone to where orders are.
+[[nodiscard]] QString areaOf(FoundKind kind);
 
 struct FindEntry {
     FoundKind kind = FoundKind::Part;
@@ -34,8 +37,8 @@ struct FindBook {
     of(const std::shared_ptr<const Workshop> &workshop);
 };
 
-/// kind title detail target area; `kind` is the word, `target` what to go to, `area` the key of the
-/// kind.
+/// kind title detail target area; `kind` is the word, `target` what to go to, `area` as areaOf()
+/// says; the key begins with keyOf() and "|".
 [[nodiscard]] QStringList foundAnywhereCells();
 /// At most so many of each kind that have all the words; what begins with the first word comes
 /// first. Nothing for a blank text.
