@@ -40,6 +40,7 @@ private:
         QTRY_COMPARE(buying().page(), page);
         awaitBuying();
     }
+    void daysSayWhatTheyCount();
     void serialsAreRead(int pump);
     [[nodiscard]] const BookedOrder *orderIn(const Workshop &shop) const
     {
@@ -76,9 +77,30 @@ void BuyingByKeyboard::whatIsShortIsWhatTheBuyerSays()
     QVERIFY(!buying().canBeInTime());
     QVERIFY2(buying().inTime().contains(QStringLiteral("on no slip")),
              qPrintable(buying().inTime()));
+    daysSayWhatTheyCount();
     pictureOfBuying("short");
     key(Qt::Key_Home);
     QCOMPARE(buying().lacking()->selected(), first);
+}
+
+/// Parts, not pieces; and what is short of the part in hand is said on a day that changes it.
+void BuyingByKeyboard::daysSayWhatTheyCount()
+{
+    Rows *days = buying().lacking()->days();
+    QVERIFY(days->count() > 5);
+    int said = 0;
+    for (int row = 0; row < days->count(); ++row) {
+        for (const char *name : {"comes", "needs"})
+            for (const QString &one : days->cell(row, QString::fromLatin1(name)).toStringList())
+                QVERIFY2(one.contains(QStringLiteral(" part")), qPrintable(one));
+        const bool isShort = days->cell(row, QStringLiteral("partShort")).toBool();
+        said += isShort ? 1 : 0;
+        if (isShort && row > 0 && cell(days, row, "partComes").isEmpty() &&
+            cell(days, row, "partNeeds").isEmpty())
+            QVERIFY2(cell(days, row, "partLacks") != cell(days, row - 1, "partLacks"),
+                     qPrintable(cell(days, row, "says")));
+    }
+    QVERIFY(said > 0);
 }
 
 void BuyingByKeyboard::slipsAreThePlan()
@@ -98,6 +120,13 @@ void BuyingByKeyboard::slipsAreThePlan()
     }
     QCOMPARE(cell(buying().slips()->aims(), 0, "worth"),
              saidMoney({plan.figures.worth, shop->settings.currency}));
+    const bool isTaxGotBack =
+        std::any_of(plan.orders.begin(), plan.orders.end(), [](const ProposedOrder &one) {
+            return one.tax.sign() > 0 && one.supplier->tax.recovered;
+        });
+    QVERIFY(isTaxGotBack); // It is paid on the slips, and no cost of the plan.
+    QVERIFY(
+        cell(buying().slips()->aims(), 0, "detail").contains(QStringLiteral("without the tax")));
     pictureOfBuying("slips");
     QTRY_COMPARE(focusName(*m_window), QStringLiteral("aim-cheapest"));
     press("aim-parcels");

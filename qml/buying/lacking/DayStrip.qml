@@ -17,7 +17,7 @@ FocusScope {
     required property string part
     property bool roomy: true
 
-    readonly property real columnWidth: Math.max(134, Math.min(230, list.width
+    readonly property real columnWidth: Math.max(168, Math.min(230, list.width
                                                                     / Math.max(1, list.count)))
 
     signal chosen(string day)

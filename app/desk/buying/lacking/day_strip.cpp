@@ -75,8 +75,9 @@ QStringList saidComes(const StripDay &day)
 {
     QStringList sentences;
     for (const auto &[order, parts] : day.comes)
-        sentences.append(
-            BuyingWords::tr("%1 by %2").arg(QString::number(parts.size()), said(order)));
+        sentences.append(parts.size() == 1 ? BuyingWords::tr("1 part by %1").arg(said(order))
+                                           : BuyingWords::tr("%1 parts by %2")
+                                                 .arg(QString::number(parts.size()), said(order)));
     return sentences;
 }
 
@@ -84,8 +85,10 @@ QStringList saidNeeds(const StripDay &day, const Workshop &workshop)
 {
     QStringList sentences;
     for (const auto &[whom, parts] : day.needs)
-        sentences.append(BuyingWords::tr("%1 for %2")
-                             .arg(QString::number(parts.size()), saidWhom(whom, workshop)));
+        sentences.append(parts.size() == 1
+                             ? BuyingWords::tr("1 part for %1").arg(saidWhom(whom, workshop))
+                             : BuyingWords::tr("%1 parts for %2")
+                                   .arg(QString::number(parts.size()), saidWhom(whom, workshop)));
     return sentences;
 }
 
@@ -163,7 +166,8 @@ void DayStrip::add(const BuyersBook &book, Units units)
         lacking.push_back(
             static_cast<int>(std::count_if(running.begin(), running.end(),
                                            [](const auto &one) { return one.second.sign() > 0; })));
-        for (const auto *all : {&entry.comesOf, &entry.needsOf, &std::as_const(running)}) {
+        // On days between nothing of it changes, and nothing is said again.
+        for (const auto *all : {&entry.comesOf, &entry.needsOf, &entry.lacks, &entry.lateComes}) {
             for (const auto &[part, amount] : *all)
                 m_parts[part][day] = {much(of(entry.comesOf, part), part),
                                       much(of(entry.needsOf, part), part),

@@ -5,7 +5,7 @@
 // pieces. Days on which nothing happens are left out, which the words between say.
 //
 //   Sat 28 Nov, today     Wed 2 Dec, in 4 days      Sat 12 Dec, in 14 days
-//   4 by 2026-0003        1 by 2026-0005            31 for Coupe, fuel
+//   4 parts by 2026-0003  1 part by 2026-0005       31 parts for Coupe, fuel
 //   nothing short         nothing short             7 parts short
 
 #pragma once
@@ -38,7 +38,7 @@ private:
     struct OfPart {
         QString comes;
         QString needs;
-        QString lacks; ///< From then on.
+        QString lacks; ///< From then on, on a day when something of it comes or is needed.
     };
     void add(const BuyersBook &book, Units units);
 
