@@ -19,6 +19,7 @@ private Q_SLOTS:
     void aLineThatChangesLeavesTheDaysOfOthers();
     void aDayThatIsPromisedIsThatOfAll();
     void allThatIsPlacedIsExpectedAndNotProposed();
+    void aSupplierLeadsToWhatIsOrderedFromHim();
     void aPlacedOrderIsNotCancelledUnasked();
     void whatIsMadeByHandIsInHand();
     void nothingIsWarnedAbout();
@@ -157,7 +158,24 @@ void WhatIsOrderedIsNotProposedAgain::allThatIsPlacedIsExpectedAndNotProposed()
     awaitBuying();
     Rows *slips = buying().slips()->slips();
     QVERIFY2(slips->count() == 0, qPrintable(slips->cell(0, QStringLiteral("name")).toString()));
+    for (int row = 0; row < buying().slips()->aims()->count(); ++row) {
+        const QString says = cell(buying().slips()->aims(), row, "says");
+        QVERIFY2(!says.contains(QStringLiteral("parcel,")) &&
+                     !says.contains(QStringLiteral("parcels,")),
+                 qPrintable(says));
+    }
     pictureOfBuying("nothing-more");
+}
+
+/// As the find field goes to him: his newest order is in hand.
+void WhatIsOrderedIsNotProposedAgain::aSupplierLeadsToWhatIsOrderedFromHim()
+{
+    QVERIFY(buying().scan(QStringLiteral("nht")));
+    QCOMPARE(buying().page(), static_cast<int>(BuyingDesk::Orders));
+    const auto shop = inFile();
+    const auto *order = shop->bought.orders.order(buying().orders()->selected().toStdString());
+    QVERIFY(order != nullptr);
+    QCOMPARE(order->now().supplier, std::string("NHT"));
 }
 
 void WhatIsOrderedIsNotProposedAgain::aPlacedOrderIsNotCancelledUnasked()

@@ -32,6 +32,14 @@ int lateParts(const PurchasePlan &plan)
                       [](const PlannedPart &one) { return !one.late.empty(); }));
 }
 
+/// Whether its worth is less than what is paid at first.
+bool hasTaxBack(const PurchasePlan &plan)
+{
+    return std::any_of(plan.orders.begin(), plan.orders.end(), [](const ProposedOrder &order) {
+        return order.tax.sign() > 0 && order.supplier->tax.recovered;
+    });
+}
+
 QString saidProof(const PurchasePlan &plan, const Currency &currency)
 {
     if (plan.figures.isProven)
@@ -42,9 +50,22 @@ QString saidProof(const PurchasePlan &plan, const Currency &currency)
         .arg(saidMoney({plan.figures.worth - *plan.figures.least, currency}));
 }
 
+/// Of a plan without an order, as where all that is short was ordered.
+Row emptyAimRow(PlanAim aim, bool isShort)
+{
+    const QString about = isShort ? BuyingWords::tr("nobody sells what is short")
+                                  : BuyingWords::tr("nothing is left to order");
+    return {said(text(aim)),
+            {aimTitle(aim), QString(), about, QString(),
+             static_cast<int>(isShort ? Standing::Caution : Standing::Made),
+             BuyingWords::tr("%1: %2").arg(aimTitle(aim), about)}};
+}
+
 Row aimRow(const SlipBook &book, PlanAim aim)
 {
     const PurchasePlan &plan = book.plan(aim);
+    if (plan.orders.empty())
+        return emptyAimRow(aim, !plan.unplaced.empty());
     const Currency &currency = book.workshop->settings.currency;
     const auto parcels = static_cast<int>(plan.figures.parcels);
     QStringList detail{parcels == 1 ? BuyingWords::tr("1 parcel")
@@ -55,6 +76,8 @@ Row aimRow(const SlipBook &book, PlanAim aim)
     detail.append(late == 0   ? BuyingWords::tr("all in time")
                   : late == 1 ? BuyingWords::tr("1 part late")
                               : BuyingWords::tr("%1 parts late").arg(late));
+    if (hasTaxBack(plan))
+        detail.append(BuyingWords::tr("without the tax that is got back"));
     const QString worth = saidMoney({plan.figures.worth, currency});
     const QString proof = saidProof(plan, currency);
     const QString about = detail.join(QStringLiteral(", "));
@@ -145,8 +168,7 @@ QString saidFreight(const Slip &slip)
 QString saidMinimum(const Slip &slip)
 {
     const Decimal &least = slip.order.supplier->minimumOrder;
-    return least.sign() > 0 ? BuyingWords::tr("he sends nothing below %1").arg(slip.money(least))
-                            : QString();
+    return least.sign() > 0 ? BuyingWords::tr("at least %1").arg(slip.money(least)) : QString();
 }
 
 QString saidTax(const Slip &slip)
