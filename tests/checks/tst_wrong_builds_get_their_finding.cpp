@@ -28,6 +28,7 @@ private Q_SLOTS:
     void regulatorAndUserAgreeOnPressure();
     void whatIsShortIsSaidOnce();
     void aMissingBracketIsSaid();
+    void boxesThatLackAreCountedAsTheyAreTaken();
     void everyFindingHasSourceRemedyAndOrder();
     void saysWhatProtectsWhat();
 };
@@ -180,6 +181,20 @@ void FindingsTest::aMissingBracketIsSaid()
     auto build = injection();
     build.shelf["P-pump"].missing = {"BK-1"};
     SAYS(build.findings(), Severity::Caution, "its box on the shelf lacks BK-1");
+}
+
+/// The build takes one pump: of two boxes that lack a bracket it takes one.
+void FindingsTest::boxesThatLackAreCountedAsTheyAreTaken()
+{
+    auto build = injection();
+    FreeStock &pumps = build.shelf["P-pump"];
+    pumps.free = {2, Unit::Each};
+    pumps.missing = {"BK-1", "BK-1"};
+    SAYS(build.findings(), Severity::Caution, "P-pump: its box on the shelf lacks BK-1");
+    for (const Finding &one : build.findings())
+        QVERIFY2(one.about.find("BK-1, BK-1") == std::string::npos, one.about.c_str());
+    pumps.free = {3, Unit::Each}; // One is whole.
+    SAYS(of(build.findings(), Severity::Note), Severity::Note, "2 of its boxes on the shelf lack");
 }
 
 void FindingsTest::everyFindingHasSourceRemedyAndOrder()
