@@ -27,6 +27,7 @@ private Q_SLOTS:
     void figuresAreThoseOfTheCommand_data();
     void figuresAreThoseOfTheCommand();
     void theLastTwoGoToTheEarlierDay();
+    void piecesThatAreTooShortAreSaid();
     void noPieceIsGivenTwice();
     void whatIsReservedStays();
     void anotherOrderOfDaysIsOnlyTried();
@@ -163,6 +164,30 @@ void BuildsStandAbreast::theLastTwoGoToTheEarlierDay()
                 .contains(QStringLiteral("the last")));
     QVERIFY2(abreast().outcome().contains(QStringLiteral("loses")),
              qPrintable(abreast().outcome()));
+}
+
+/// Behind the roadster the coupe finds more of a hose than it wants, and no piece long enough.
+void BuildsStandAbreast::piecesThatAreTooShortAreSaid()
+{
+    tryDay("coupe-fuel", "2026-12-20");
+    const auto shop = inFile();
+    int tooShort = 0;
+    for (int row = 0; row < abreast().lines()->count(); ++row) {
+        const QString number = abreast().lines()->cell(row, QStringLiteral("part")).toString();
+        if (!isLength(shop->part(number.toStdString())->unit))
+            continue;
+        double left = 0;
+        if (const auto stock = shop->shelf.find(number.toStdString()); stock != shop->shelf.end())
+            left = QString::fromStdString(stock->second.free.amount.text()).toDouble();
+        for (int column = 0; column < abreast().heads()->count(); ++column)
+            left -= cell(number, head(column, "key")).value(QStringLiteral("here")).toDouble();
+        abreast().setPart(number);
+        abreast().setBuild(QStringLiteral("coupe-fuel"));
+        const bool isSaid = abreast().why().contains(QStringLiteral("too short"));
+        QVERIFY2(!isSaid || (left > 0 && abreast().lacks()), qPrintable(number));
+        tooShort += isSaid ? 1 : 0;
+    }
+    QVERIFY(tooShort > 0);
 }
 
 /// Of each part that is used up piece by piece: who comes first has what he needs, the next what is

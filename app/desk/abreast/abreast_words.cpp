@@ -107,6 +107,22 @@ QString saidComing(const SaidWant &want, const std::vector<NeedLine::Coming> &co
     return all.join(QStringLiteral(", "));
 }
 
+/// What of a length lies here and serves nobody: its pieces are too short for what is wanted.
+QString saidTooShort(const SaidWant &want)
+{
+    const Part &part = *want.line.part;
+    const auto stock = want.book.workshop->shelf.find(part.number);
+    if (!isLength(part.unit) || want.line.shortBy.sign() <= 0 ||
+        stock == want.book.workshop->shelf.end())
+        return {};
+    Decimal left = stock->second.free.amount;
+    for (const NeedLine *one : want.book.wantsOf(part.number))
+        left = left - one->free;
+    return left.sign() > 0 ? AbreastWords::tr("%1 more lie here, in pieces that are too short.")
+                                 .arg(want.much(left))
+                           : QString();
+}
+
 /// Who brings it in time where the best offer does not.
 QString saidQuicker(const SaidWant &want)
 {
@@ -186,6 +202,7 @@ QStringList saidWhy(const AbreastBook &book, const NeedLine &line, Units units)
         all.append(AbreastWords::tr("What lies here goes first: %1.").arg(before));
     else if (lacks && line.free.sign() <= 0 && line.own.sign() <= 0)
         all.append(AbreastWords::tr("None lies here."));
+    all.append(saidTooShort(want));
     if (!line.coming.empty())
         all.append(AbreastWords::tr("On its way: %1.").arg(saidComing(want, line.coming)));
     if (!line.late.empty())
