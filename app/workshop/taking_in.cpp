@@ -2,7 +2,10 @@
 
 #include "app/workshop/taking_in.h"
 
+#include "app/workshop/plans_stand.h"
 #include "model/journal/notes/shop_notes.h"
+
+#include <algorithm>
 
 namespace flarestock {
 
@@ -39,6 +42,12 @@ Result<void> knowsTheStock(const Catalogue &catalogue, const TextFiles &before,
     return {};
 }
 
+bool hasTemplate(const TextFiles &changed)
+{
+    return std::any_of(changed.begin(), changed.end(),
+                       [](const auto &one) { return one.first.starts_with("templates/"); });
+}
+
 } // namespace
 
 Result<void> canBeTakenIn(const TextFiles &changed, const TextFiles &before, const ShopFile &file)
@@ -50,6 +59,10 @@ Result<void> canBeTakenIn(const TextFiles &changed, const TextFiles &before, con
         return tl::unexpected(catalogue.error());
     if (const auto knows = knowsTheStock(*catalogue, before, file); !knows)
         return tl::unexpected(knows.error());
+    if (hasTemplate(changed)) {
+        if (auto stand = plansStand(before, all); !stand)
+            return stand;
+    }
     const auto ledger = file.ledger();
     if (!ledger)
         return tl::unexpected(ledger.error());

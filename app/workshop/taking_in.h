@@ -23,7 +23,8 @@ struct TakenInBy {
 
 /// `before`: what the shop's documents were when the changes were made. Problem: one that does not
 /// read, with its place; a part that lies somewhere and would be gone or kept in another unit; a
-/// document that is another by now; read-only, disk full.
+/// build that would not work out by its changed template; a document that is another by now;
+/// read-only, disk full.
 [[nodiscard]] Result<void> takeIn(const TextFiles &changed, const TextFiles &before, ShopFile &file,
                                   const TakenInBy &by);
 

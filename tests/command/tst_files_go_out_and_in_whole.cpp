@@ -45,6 +45,7 @@ private Q_SLOTS:
     void oneThatDoesNotReadComesOutAndGoesInMended();
     void anotherSeatsChangeMeanwhileIsRefused();
     void aFolderOfBeforeOverwritesNoChange();
+    void aTemplateThatABuildDoesNotWorkOutByIsRefused();
 
 private:
     [[nodiscard]] TextFiles documents() const
@@ -186,6 +187,25 @@ void FilesGoOutAndIn::aFolderOfBeforeOverwritesNoChange()
         QCOMPARE(m_shop.run({"import", "--from", files()}).status, 0);
         QCOMPARE(documents().at("offers.csv"), offers + line);
     }
+}
+
+/// The coupe's build answers a question of its template that is called otherwise in the folder.
+void FilesGoOutAndIn::aTemplateThatABuildDoesNotWorkOutByIsRefused()
+{
+    const auto before = documents();
+    const std::string form = "templates/injection-frame-rail.toml";
+    edit(form, bytesOf(files() + "/" + form).replace("cylinders", "cylinder-count"));
+    const Ran refused = m_shop.run({"import", "--from", files()});
+    QCOMPARE(refused.status, 2);
+    QVERIFY2(refused.refusesInOneLine(), refused.err.c_str());
+    QVERIFY2(refused.err.find("the build \"Coupe, hill-climb: fuel for E85 injection\"") !=
+                     std::string::npos &&
+                 refused.err.find("cylinders") != std::string::npos,
+             refused.err.c_str());
+    QVERIFY(documents() == before);
+    edit("builds.toml", bytesOf(files() + "/builds.toml") // Changed along with it.
+                            .replace("cylinders = \"six\"", "cylinder-count = \"six\""));
+    QCOMPARE(arrayOf(m_shop.json({"import", "--from", files()}), "files").size(), 2);
 }
 
 QTEST_GUILESS_MAIN(FilesGoOutAndIn)
