@@ -6,8 +6,13 @@
 #include "app/desk/build/build_desk.h"
 #include "app/desk/launch/open_shop.h"
 #include "app/desk/shop/desk.h"
+#include "app/desk/words/key_fact.h"
+#include "app/desk/words/spoken.h"
+#include "app/workshop/demo_shop.h"
 #include "bench_shop.h"
+#include "model/exchange/catalogue_csv.h"
 
+#include <QRegularExpression>
 #include <QTemporaryDir>
 #include <QTest>
 
@@ -22,6 +27,7 @@ private Q_SLOTS:
     void aPriceIsSaidForTheSameUnit();
     void mapAndBillFollowTheSwitch();
     void theBillSaysWhatLiesInTheTrailer();
+    void aPumpSaysWhatItIsNamedBy();
 };
 
 void PersonsUnits::aLengthIsSaidAsATapeShowsIt_data()
@@ -81,7 +87,7 @@ void PersonsUnits::mapAndBillFollowTheSwitch()
     QCOMPARE(cell(desk.bill(), "HO-8", "need"), QStringLiteral("5 ft 6 in"));
     QVERIFY(cell(desk.bill(), "HO-8", "each").endsWith(QStringLiteral(" / ft")));
     desk.setInInches(false);
-    QCOMPARE(cell(desk.map()->runs(), "suction", "length"), QStringLiteral("1.68 m"));
+    QCOMPARE(cell(desk.map()->runs(), "suction", "length"), QStringLiteral("1,676 mm"));
     QVERIFY(cell(desk.bill(), "HO-8", "need").endsWith(QStringLiteral("676.4 mm")));
     QVERIFY(cell(desk.bill(), "HO-8", "each").endsWith(QStringLiteral(" / m")));
     QVERIFY(!cell(desk.bill(), "PU-460", "each").contains(u'/'));
@@ -115,6 +121,24 @@ void PersonsUnits::theBillSaysWhatLiesInTheTrailer()
         withTrailer += trailer ? 1 : 0;
     }
     QVERIFY(withTrailer > 0);
+}
+
+/// The demo shop's pumps are described by flow and pressure: "460 L/h at 3 bar".
+void PersonsUnits::aPumpSaysWhatItIsNamedBy()
+{
+    const auto catalogue = readCatalogue(demoDocuments()).value();
+    const QRegularExpression named(QStringLiteral("(\\d+ L/h) at (\\d+ bar)"));
+    int pumps = 0;
+    for (const Part &part : catalogue.parts()) {
+        const auto found = named.match(said(part.description));
+        const auto *pump = part.as<PumpFacts>();
+        if (pump == nullptr || pump->curve.empty() || !found.hasMatch())
+            continue;
+        QCOMPARE(keyFact(part, Units::Metric),
+                 QString(found.captured(1) + QStringLiteral(", ") + found.captured(2)));
+        ++pumps;
+    }
+    QVERIFY(pumps > 3);
 }
 
 QTEST_MAIN(PersonsUnits)

@@ -6,6 +6,9 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+#include <cmath>
+
 namespace flarestock {
 
 namespace {
@@ -28,11 +31,26 @@ QString ratingFact(const MicronRating &rating)
     return size;
 }
 
+/// Of those at the highest voltage the one at 3 bar, by which pumps for injection are named (common
+/// practice, no source); of a pump that is not made for that, the one in the middle.
+const PumpFacts::Point &usualPoint(const std::vector<PumpFacts::Point> &curve)
+{
+    constexpr double UsualKpa = 300;
+    const auto first =
+        std::find_if(curve.begin(), curve.end(), [&curve](const PumpFacts::Point &one) {
+            return one.volts == curve.back().volts;
+        });
+    const auto usual = std::find_if(first, curve.end(), [](const PumpFacts::Point &one) {
+        return std::abs(one.pressureKpa - UsualKpa) < 1;
+    });
+    return usual != curve.end() ? *usual : *(first + (curve.end() - first - 1) / 2);
+}
+
 QString pumpFact(const PumpFacts &pump, Units units)
 {
     if (pump.curve.empty())
         return said(pump.position);
-    const PumpFacts::Point &point = pump.curve.back();
+    const PumpFacts::Point &point = usualPoint(pump.curve);
     return FactWords::tr("%1, %2").arg(saidFlow(point.flowLh, units),
                                        saidPressure(point.pressureKpa, units));
 }

@@ -30,14 +30,10 @@ QString saidRunSize(const PlacedRun &run)
 
 QString saidRunLength(const Quantity &length, Units units)
 {
-    const auto metres = length.in(Unit::Metre);
-    if (units == Units::Inch || !metres)
+    const auto millimetres = length.in(Unit::Millimetre);
+    if (units == Units::Inch || !millimetres)
         return saidAmount(length, units);
-    const Decimal shown = metres->toDecimal(2, Rounding::HalfEven);
-    if (shown >= Decimal(1))
-        return RunWords::tr("%1 m").arg(saidNumber(shown));
-    return RunWords::tr("%1 mm").arg(
-        saidNumber(metres->times(Decimal(1000)).toDecimal(0, Rounding::HalfEven)));
+    return RunWords::tr("%1 mm").arg(saidNumber(millimetres->toDecimal(0, Rounding::HalfEven)));
 }
 
 } // namespace flarestock
