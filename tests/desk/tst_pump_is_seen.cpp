@@ -39,6 +39,7 @@ private Q_SLOTS:
     void theMeetingLiesOnBothCurves_data();
     void theMeetingLiesOnBothCurves();
     void theCurveIsTheCatalogues();
+    void whatIsAskedStandsAtItsLevel();
     void theAnswerIsReachedFirst();
     void morePowerIsMoreThanItCarries();
     void whatIsMissingSaysWhereToEnterIt();
@@ -106,6 +107,31 @@ void PumpIsSeen::theCurveIsTheCatalogues()
         ++compared;
     }
     QVERIFY(compared >= 2);
+}
+
+/// Also where there is little room: not below the axis, as if it were a pressure.
+void PumpIsSeen::whatIsAskedStandsAtItsLevel()
+{
+    QVERIFY(m_desk->openBuild(QStringLiteral("coupe-fuel")));
+    const WorkedOut &worked = m_desk->build()->worked();
+    const SystemFlow flow = drawnFlow(*worked.expansion);
+    const auto curves = pumpCurves(flow);
+    const auto isAsked = [](const QString &words) {
+        return words.startsWith(QStringLiteral("asked, with its margin:"));
+    };
+    for (const double width : {540.0, 560.0, 580.0, 900.0}) {
+        const PlotLayout plot =
+            pumpPlot({worked, flow, Units::Metric}, &curves.front(), {width, 270});
+        const auto label =
+            std::find_if(plot.labels.begin(), plot.labels.end(),
+                         [&isAsked](const PlotLabel &one) { return isAsked(one.words); });
+        const auto point =
+            std::find_if(plot.points.begin(), plot.points.end(),
+                         [&isAsked](const PlotPoint &one) { return isAsked(one.says); });
+        QVERIFY(label != plot.labels.end() && point != plot.points.end());
+        QVERIFY2(std::abs(label->box.center().y() - point->at.y()) <= label->box.height(),
+                 qPrintable(QString::number(width)));
+    }
 }
 
 void PumpIsSeen::theAnswerIsReachedFirst()

@@ -179,12 +179,16 @@ private:
         const double high = y(m3S);
         stroke({{m_area.left(), high}, {m_area.right() + 8, high}}, ink, 1.4, dash);
         m_places.keepClear(QRectF(m_area.left(), high - 1, m_area.width(), 2));
-        const double half = sizeOfWords(words, false).width() / 2 + 6;
-        say(words, ink, false,
-            {{{m_area.left() + half, high}, LabelSide::Below},
-             {{m_area.left() + half, high}, LabelSide::Above},
-             {{m_area.right() - half, high}, LabelSide::Below},
-             {{m_area.right() - half, high}, LabelSide::Above}});
+        const auto places = [this, high](const QString &said) -> std::vector<LabelPlaces::Place> {
+            const double half = sizeOfWords(said, false).width() / 2 + 6;
+            return {{{m_area.left() + half, high}, LabelSide::Below},
+                    {{m_area.left() + half, high}, LabelSide::Above},
+                    {{m_area.right() - half, high}, LabelSide::Below},
+                    {{m_area.right() - half, high}, LabelSide::Above}};
+        };
+        const QString narrow = QString(words).replace(QStringLiteral(": "), QStringLiteral(":\n"));
+        if (!m_places.put({words, {}, ink, false}, places(words)))
+            say(narrow, ink, false, places(narrow));
         reach({m_area.left(), high}, opensStation(m_delivery.to), words);
     }
 
