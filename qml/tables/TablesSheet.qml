@@ -29,6 +29,7 @@ WorkSheet {
             qsTr("How tight a nut or stud is turned, by each published table."),
             qsTr("What pressure a line takes from a flow, and how fast it flows there.")][leaf]
     widest: 780
+    height: ground ? Math.min(ground.height - 60, 560) : 560 // Whatever the answer is.
     onOpened: root.show(root.leaf)
 
     Row {
@@ -74,6 +75,10 @@ WorkSheet {
         visible: root.leaf === 2
         table: root.tables.line
         Layout.fillWidth: true
+    }
+    Item {
+        visible: root.leaf !== 1
+        Layout.fillHeight: true
     }
     DeskButton {
         text: qsTr("Back to the cards  Esc")

@@ -19,6 +19,8 @@ namespace {
 
 QString wordsOfFault(const CellFault &fault)
 {
+    if (fault.wrong == "the cell \"" + fault.heading + "\" is empty") // Of a file's row.
+        return CardEditor::tr("Still empty: fill it in.");
     const QString wrong = inWords(fault.wrong);
     return fault.remedy.empty() ? CardEditor::tr("%1.").arg(wrong)
                                 : CardEditor::tr("%1. %2").arg(wrong, inWords(fault.remedy));

@@ -80,7 +80,7 @@ QString tradeTitle(SheetKind kind, const std::string &heading)
         {"currency", TradeWords::tr("currency")},
         {"pack", TradeWords::tr("in packs of")},
         {"minimum", TradeWords::tr("at least")},
-        {"multiple", TradeWords::tr("packs go by")},
+        {"multiple", TradeWords::tr("packs in steps of")},
         {"lead days", TradeWords::tr("here in, days")},
         {"freight", TradeWords::tr("freight, by the goods' value")},
         {"minimum order", TradeWords::tr("least order, in goods")},
