@@ -97,6 +97,22 @@ void ServiceByKeyboard::figuresAreThoseOfTheCommands()
     service().setRings(false);
     const auto due = dueList(garage, {{}, {}, {}, today(), false}).value();
     QCOMPARE(service().due()->count(), static_cast<int>(due.size()));
+    // Above the list of a car stands what is over of that car.
+    const auto over = std::count_if(due.begin(), due.end(), [](const DueLine &line) {
+        return line.car == "car-2" && line.work.standing >= DueStanding::Now;
+    });
+    QVERIFY(over > 1 &&
+            over < std::count_if(
+                       due.begin(), due.end(),
+                       [](const DueLine &line) { return line.work.standing >= DueStanding::Now; }));
+    QCOMPARE(service().overdue(), QStringLiteral("%1 things").arg(over));
+    service().setInInches(false); // What is taken is in the person's units.
+    QStringList takes;
+    for (int row = 0; row < service().due()->count(); ++row)
+        takes.append(service().due()->cell(row, QStringLiteral("takes")).toString());
+    service().setInInches(true);
+    QVERIFY(!takes.filter(QStringLiteral(" mm × ")).isEmpty());
+    QVERIFY(takes.filter(QStringLiteral(" in × ")).isEmpty());
     // In flow order: what is nearer to the tank stands above.
     const Rows &rows = *service().positions();
     QVERIFY(rows.rowOf(QStringLiteral("coupe-fuel/cell")) <
@@ -195,6 +211,9 @@ void ServiceByKeyboard::whatWasFoundByMistakeIsTakenBack()
     awaitRead();
     QTRY_VERIFY(standing(Element).contains(QStringLiteral("damaged")));
     QVERIFY(item("work-inspect") == nullptr); // No look makes it good again.
+    const Rows &due = *service().due();
+    for (int row = 0; row < due.count(); ++row) // That it is damaged is said once.
+        QVERIFY(due.cell(row, QStringLiteral("why")).toString() != QStringLiteral("damaged"));
     type("i");
     QTRY_VERIFY2(words("lastStep").contains(QStringLiteral("What was done here")),
                  qPrintable(words("lastStep")));

@@ -3,7 +3,6 @@
 #include "app/desk/service/service_rows.h"
 #include "app/desk/service/service_words.h"
 #include "app/desk/words/spoken.h"
-#include "app/stockroom/asked.h"
 
 #include <algorithm>
 
@@ -45,14 +44,15 @@ bool lacksParts(const DueLine &line)
                        [](const DuePart &part) { return part.shortBy() > 0; });
 }
 
-Row dueRow(const DueLine &line, const GarageBook &book, std::size_t number)
+Row dueRow(const DueLine &line, const GarageBook &book, std::size_t number, Units units)
 {
     const DueWork &work = line.work;
     const QString where = said(line.said);
     const QString piece = saidWhich(line, book);
     const QString state = saidStanding(line, book);
-    const QString takes = saidTakes(line);
+    const QString takes = saidTakes(line, units);
     QStringList says{where, piece, state, saidReasons(work)};
+    says.removeAll(QString());
     if (!takes.isEmpty())
         says.append(ServiceWords::tr("takes %1").arg(takes));
     const PieceStanding stands = standingOf(work.piece, book, line.car);
@@ -64,6 +64,18 @@ Row dueRow(const DueLine &line, const GarageBook &book, std::size_t number)
              lacksParts(line), says.join(QStringLiteral(", "))}};
 }
 
+/// What is to be done to a car, or to all where it is empty, in the order of the book.
+template <class Wanted>
+std::vector<const DueLine *> worksOf(const GarageBook &book, std::string_view car, Wanted isWanted)
+{
+    std::vector<const DueLine *> works;
+    for (const DueLine &line : book.works) {
+        if ((car.empty() || line.car == car) && isWanted(line))
+            works.push_back(&line);
+    }
+    return works;
+}
+
 } // namespace
 
 QStringList dueCells()
@@ -73,14 +85,14 @@ QStringList dueCells()
             QStringLiteral("takes"), QStringLiteral("lacks"),    QStringLiteral("says")};
 }
 
-std::vector<Row> dueRows(const GarageBook &book, const QString &words)
+std::vector<Row> dueRows(const GarageBook &book, const QString &words, Units units)
 {
     std::vector<Row> rows;
     std::map<const FittedPiece *, std::size_t> numbers;
     for (const DueLine &line : book.works) {
         if (line.work.standing == DueStanding::Fine)
             continue;
-        Row row = dueRow(line, book, ++numbers[line.work.piece]);
+        Row row = dueRow(line, book, ++numbers[line.work.piece], units);
         if (saysAll(row.cells.last().toString(), words))
             rows.push_back(std::move(row));
     }
@@ -99,49 +111,49 @@ CarPosition dueAt(const QString &key)
     return {key.section(u'|', 0, 0).toStdString(), key.section(u'|', 1, -2).toStdString()};
 }
 
-QString saidTakes(const DueLine &line)
+QString saidTakes(const DueLine &line, Units units)
 {
     QStringList all;
     for (const DuePart &one : line.parts) {
-        const QString part = ServiceWords::tr("%1 × %2").arg(
-            localised(said(spoken(one.need, *one.part))), said(one.part->number));
+        const auto much = [&one, units](std::int64_t smallest) {
+            return saidAmount(Quantity::ofSmallest(smallest, one.part->unit), units);
+        };
+        const QString part =
+            ServiceWords::tr("%1 × %2").arg(much(one.need), said(one.part->number));
         all.append(one.shortBy() == 0
                        ? part
-                       : ServiceWords::tr("%1, %2 short")
-                             .arg(part, localised(said(spoken(one.shortBy(), *one.part)))));
+                       : ServiceWords::tr("%1, %2 short").arg(part, much(one.shortBy())));
     }
     return all.join(QStringLiteral("; "));
 }
 
-QString saidOverdue(const GarageBook &book)
+QString saidOverdue(const GarageBook &book, std::string_view car)
 {
-    const auto count = std::count_if(book.works.begin(), book.works.end(), [](const DueLine &line) {
-        return line.work.standing >= DueStanding::Now;
-    });
-    if (count == 0)
-        return ServiceWords::tr("nothing");
-    const QString first = said(book.works.front().said);
-    return count == 1 ? first : ServiceWords::tr("%1 things").arg(count);
+    const auto over = worksOf(
+        book, car, [](const DueLine &line) { return line.work.standing >= DueStanding::Now; });
+    return over.empty()       ? ServiceWords::tr("nothing")
+           : over.size() == 1 ? said(over.front()->said)
+                              : ServiceWords::tr("%1 things").arg(over.size());
 }
 
-QString saidDueNext(const GarageBook &book)
+QString saidDueNext(const GarageBook &book, std::string_view car)
 {
-    const auto next = std::find_if(book.works.begin(), book.works.end(), [](const DueLine &line) {
-        return line.work.standing == DueStanding::Before;
-    });
-    if (next == book.works.end())
+    const auto before = worksOf(
+        book, car, [](const DueLine &line) { return line.work.standing == DueStanding::Before; });
+    if (before.empty())
         return ServiceWords::tr("nothing before the next events");
-    const auto count = std::count_if(next, book.works.end(), [&by = next->by](const DueLine &line) {
-        return line.work.standing == DueStanding::Before && line.by == by;
-    });
-    return count == 1 ? ServiceWords::tr("1 thing before %1").arg(saidDate(next->by))
-                      : ServiceWords::tr("%1 things before %2").arg(count).arg(saidDate(next->by));
+    const std::string &by = before.front()->by;
+    const auto count = std::count_if(before.begin(), before.end(),
+                                     [&by](const DueLine *line) { return line->by == by; });
+    return count == 1 ? ServiceWords::tr("1 thing before %1").arg(saidDate(by))
+                      : ServiceWords::tr("%1 things before %2").arg(count).arg(saidDate(by));
 }
 
-Standing::Mark markOverdue(const GarageBook &book)
+Standing::Mark markOverdue(const GarageBook &book, std::string_view car)
 {
-    const bool any = !book.works.empty() && book.works.front().work.standing >= DueStanding::Now;
-    return any ? Standing::Trap : Standing::Made;
+    const auto over = worksOf(
+        book, car, [](const DueLine &line) { return line.work.standing >= DueStanding::Now; });
+    return over.empty() ? Standing::Made : Standing::Trap;
 }
 
 } // namespace flarestock

@@ -79,7 +79,7 @@ void PieceCard::addDue()
                        : why,
              {},
              false});
-        if (const QString takes = saidTakes(*line); !takes.isEmpty()) {
+        if (const QString takes = saidTakes(*line, m_asked.units); !takes.isEmpty()) {
             const bool lacks = std::any_of(line->parts.begin(), line->parts.end(),
                                            [](const DuePart &one) { return one.shortBy() > 0; });
             add(head, {ServiceWords::tr("it takes"), takes, {}, lacks});

@@ -50,10 +50,16 @@ QString saidLeft(const DueWork &work, bool passed)
     return all.join(ServiceWords::tr(" or "));
 }
 
+/// Nothing else makes it due; so that this is said already where it stands.
+bool isOnlyDamaged(const DueWork &work)
+{
+    return work.piece->damaged && !work.interval && work.lastDay.empty();
+}
+
 QString saidOver(const DueWork &work, const std::string &today)
 {
     const QString todo = saidTodo(work.todo);
-    if (work.piece->damaged && !work.interval && work.lastDay.empty())
+    if (isOnlyDamaged(work))
         return ServiceWords::tr("damaged: replace it");
     if (!work.lastDay.empty() && work.lastDay < today)
         return work.todo == Work::Replaced ? ServiceWords::tr("stopped: good until %1, replace it")
@@ -188,6 +194,8 @@ QString saidStanding(const DueLine &line, const GarageBook &book)
 QString saidReasons(const DueWork &work)
 {
     static const QRegularExpression day(QStringLiteral("\\d{4}-\\d{2}-\\d{2}"));
+    if (isOnlyDamaged(work))
+        return {};
     QStringList all;
     for (const std::string &one : work.why) {
         QString reason = localised(inWords(one));

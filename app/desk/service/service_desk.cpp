@@ -109,7 +109,7 @@ void ServiceDesk::showRows()
     m_tabs.become(sheetTabRows(*m_book));
     if (m_tabs.rowOf(m_tab) < 0 && m_tab != QStringLiteral("lot"))
         m_tab = QStringLiteral("due");
-    m_due.become(dueRows(*m_book, m_words));
+    m_due.become(dueRows(*m_book, m_words, m_units));
     const bool isCar = m_tab.startsWith(QStringLiteral("car|"));
     m_positions.become(
         isCar ? positionRows(*m_book, {m_tab.mid(4).toStdString(), m_hasRings, m_words, m_units})

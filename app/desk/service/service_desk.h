@@ -71,7 +71,7 @@ public:
     [[nodiscard]] QString heading() const;
     [[nodiscard]] QString about() const;
     [[nodiscard]] QString nothing() const; ///< What is said where the list is empty.
-    [[nodiscard]] QString overdue() const;
+    [[nodiscard]] QString overdue() const; ///< Of the car that shows, or of all.
     [[nodiscard]] int overdueMark() const;
     [[nodiscard]] QString dueNext() const;
     [[nodiscard]] QString car() const; ///< The id of the car in hand; empty where none is.
@@ -112,6 +112,7 @@ private:
     void showRows();
     void showInHand();
     void keepInHand(int row);
+    [[nodiscard]] std::string carShown() const; ///< Empty: all of them.
     [[nodiscard]] Rows &shown();
     [[nodiscard]] std::vector<CarPosition> meantBy(const QString &code) const;
 

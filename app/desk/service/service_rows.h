@@ -30,14 +30,15 @@ struct PositionsAsked {
 
 /// head mark title piece standing why takes lacks says; the key is "car|position|" and a number.
 [[nodiscard]] QStringList dueCells();
-[[nodiscard]] std::vector<Row> dueRows(const GarageBook &book, const QString &words);
+[[nodiscard]] std::vector<Row> dueRows(const GarageBook &book, const QString &words, Units units);
 /// What a key of dueRows() is about.
 [[nodiscard]] CarPosition dueAt(const QString &key);
 
 /// "1: car 1, pre-filter, element"; what is over or reached, and what comes next.
-[[nodiscard]] QString saidOverdue(const GarageBook &book);
-[[nodiscard]] QString saidDueNext(const GarageBook &book);
-[[nodiscard]] Standing::Mark markOverdue(const GarageBook &book);
+/// Of one car, or of all where it is empty.
+[[nodiscard]] QString saidOverdue(const GarageBook &book, std::string_view car);
+[[nodiscard]] QString saidDueNext(const GarageBook &book, std::string_view car);
+[[nodiscard]] Standing::Mark markOverdue(const GarageBook &book, std::string_view car);
 
 /// Whether a sentence has all of these words, however they are written.
 [[nodiscard]] bool saysAll(const QString &sentence, const QString &words);
@@ -46,6 +47,6 @@ struct PositionsAsked {
 [[nodiscard]] QString saidProtection(const FittedPiece &piece, const GarageBook &book,
                                      const std::string &car);
 /// "EG-10-S 1, 1 short"
-[[nodiscard]] QString saidTakes(const DueLine &line);
+[[nodiscard]] QString saidTakes(const DueLine &line, Units units);
 
 } // namespace flarestock

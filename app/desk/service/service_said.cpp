@@ -62,19 +62,24 @@ QString ServiceDesk::nothing() const
                : tr("Nothing in this car says that.");
 }
 
+std::string ServiceDesk::carShown() const
+{
+    return m_tab.startsWith(QStringLiteral("car|")) ? m_tab.mid(4).toStdString() : std::string();
+}
+
 QString ServiceDesk::overdue() const
 {
-    return m_book ? saidOverdue(*m_book) : QString();
+    return m_book ? saidOverdue(*m_book, carShown()) : QString();
 }
 
 int ServiceDesk::overdueMark() const
 {
-    return m_book ? markOverdue(*m_book) : Standing::Note;
+    return m_book ? markOverdue(*m_book, carShown()) : Standing::Note;
 }
 
 QString ServiceDesk::dueNext() const
 {
-    return m_book ? saidDueNext(*m_book) : QString();
+    return m_book ? saidDueNext(*m_book, carShown()) : QString();
 }
 
 QString ServiceDesk::car() const

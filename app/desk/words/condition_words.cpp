@@ -61,7 +61,7 @@ QString saidDeed(Deed deed)
     case Deed::MakeUp:
         return ConditionWords::tr("hose made up");
     case Deed::Renew:
-        return ConditionWords::tr("renewed");
+        return ConditionWords::tr("replaced");
     case Deed::Settle:
         break;
     }
