@@ -67,6 +67,20 @@ QString saidDate(std::string_view iso, const QLocale &locale)
     return saidDate(date, WithYear::Yes, locale);
 }
 
+QString withSaidDays(const QString &text, const QLocale &locale)
+{
+    static const QRegularExpression day(QStringLiteral("\\b\\d{4}-\\d\\d-\\d\\d\\b"));
+    QString words;
+    qsizetype from = 0;
+    for (auto at = day.globalMatch(text); at.hasNext();) {
+        const auto one = at.next();
+        words += text.mid(from, one.capturedStart() - from) +
+                 saidDate(one.captured().toStdString(), locale);
+        from = one.capturedEnd();
+    }
+    return words + text.mid(from);
+}
+
 QString saidDate(const QDate &day, WithYear year, const QLocale &locale)
 {
     const bool hasDot = locale.language() == QLocale::German; // "12. Dez"

@@ -41,6 +41,8 @@ namespace flarestock {
 enum class WithYear : bool { No, Yes };
 [[nodiscard]] QString saidDate(const QDate &day, WithYear year = WithYear::Yes,
                                const QLocale &locale = QLocale());
+/// A text in which each "2026-12-12" is such a date.
+[[nodiscard]] QString withSaidDays(const QString &text, const QLocale &locale = QLocale());
 
 /// A problem as one sentence, without what it advises for who types commands.
 [[nodiscard]] QString saidProblem(const Problem &problem);

@@ -44,6 +44,8 @@ Item {
     LookCopySheet {
         id: lookSheet
 
+        expected: root.copies.expected
+        onChanged: root.copies.hear()
         problem: root.copies.problem
         busy: root.copies.busy
         onFileAsked: openDialog.open()

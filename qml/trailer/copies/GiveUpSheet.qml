@@ -20,7 +20,7 @@ WorkSheet {
     signal ended(string trip)
 
     title: isWhole ? qsTr("The copy %1 does not come back").arg(name)
-                   : qsTr("Use a drawer of the copy %1 here").arg(name)
+                   : qsTr("Release a drawer of the copy %1").arg(name)
     about: isWhole
         ? qsTr("Its drawers are the shop's again, as the book has them: count them. What was used "
                + "in the copy is not known here. Were it brought all the same, what is new in it "
@@ -47,7 +47,7 @@ WorkSheet {
         DeskButton {
             objectName: "releaseIt"
             visible: !root.isWhole
-            text: qsTr("Use it here from now on")
+            text: qsTr("Release it: it is used here")
             enabled: !root.busy
             onClicked: root.released(root.trip, choice.currentText)
         }

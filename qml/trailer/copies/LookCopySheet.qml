@@ -10,19 +10,26 @@ WorkSheet {
     id: root
 
     property bool busy: false
+    property string expected: "" // Where one that is away may lie.
 
     signal fileAsked()
+    signal changed() // What was said of another file holds no more.
     signal looked(string file)
 
     function setFile(path: string) {
         file.text = path;
+        root.changed();
     }
 
     title: qsTr("A copy came back")
     about: qsTr("It is looked at first: what it would bring, and what has to be decided. Nothing "
                 + "is written by that, and the copy itself stays as it is.")
     widest: 620
-    onOpened: file.forceActiveFocus(Qt.TabFocusReason)
+    onOpened: {
+        if (file.text === "")
+            file.text = expected;
+        file.forceActiveFocus(Qt.TabFocusReason);
+    }
 
     RowLayout {
         spacing: Theme.gap
@@ -35,6 +42,7 @@ WorkSheet {
             name: qsTr("the file of the copy")
             placeholderText: qsTr("the file of the copy")
             Layout.fillWidth: true
+            onTextEdited: root.changed()
             onAccepted: root.looked(text)
         }
         DeskButton {

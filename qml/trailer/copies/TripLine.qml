@@ -65,7 +65,7 @@ Item {
             DeskButton {
                 objectName: "releasePlace"
                 visible: root.places.length > 0
-                text: qsTr("Use a drawer of it here…")
+                text: qsTr("Release a drawer of it…")
                 small: true
                 padding: 8
                 enabled: !root.busy

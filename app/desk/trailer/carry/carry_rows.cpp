@@ -52,14 +52,7 @@ QString shortened(const QString &text)
 /// With the person's decimal sign and days.
 QString inPersonsWords(const std::string &text)
 {
-    static const QRegularExpression day(QStringLiteral("\\b\\d{4}-\\d\\d-\\d\\d\\b"));
-    QString rest = localised(shortened(inWords(text)));
-    QString words;
-    for (auto found = day.match(rest); found.hasMatch(); found = day.match(rest)) {
-        words += rest.left(found.capturedStart()) + saidDate(found.captured().toStdString());
-        rest = rest.mid(found.capturedEnd());
-    }
-    return words + rest;
+    return withSaidDays(localised(shortened(inWords(text))));
 }
 
 QString saidSpending(const CarryLine &line)
@@ -114,7 +107,7 @@ QString saidRateSource(const SparePart &spare, const CarryBook &book)
 {
     const CarryLine &line = spare.carry->line;
     if (line.spending == Spending::Wear)
-        return CarrySaid::tr("the interval in spares.csv, and how far each piece has run");
+        return CarrySaid::tr("the interval in the list of spares, and how far each piece has run");
     if (line.uses) {
         QStringList events;
         for (const std::string &id : spare.carry->seenAt) {
@@ -123,8 +116,8 @@ QString saidRateSource(const SparePart &spare, const CarryBook &book)
         }
         return CarrySaid::tr("the shop's own history at %1").arg(events.join(QStringLiteral(", ")));
     }
-    return line.demand ? CarrySaid::tr("the rate in spares.csv")
-                       : CarrySaid::tr("so many sets as spares.csv says");
+    return line.demand ? CarrySaid::tr("the rate in the list of spares")
+                       : CarrySaid::tr("so many sets as the list of spares says");
 }
 
 QString saidForm(const CarryLine &line)
@@ -146,8 +139,11 @@ QString saidEvents(const PartCarry &carry)
     for (const Event *event : carry.events)
         events.append(said(event->title));
     const QString all = events.join(QStringLiteral(", "));
-    return carry.until.empty() ? all
-                               : CarrySaid::tr("%1; %2").arg(all, inPersonsWords(carry.until));
+    if (carry.until.empty())
+        return all;
+    return (events.size() == 1 ? CarrySaid::tr("%1, the next event at least; %2")
+                               : CarrySaid::tr("%1; %2"))
+        .arg(all, inPersonsWords(carry.until));
 }
 
 } // namespace

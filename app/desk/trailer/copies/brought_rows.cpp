@@ -9,6 +9,8 @@
 #include "app/workshop/made_up.h"
 #include "model/servicing/outing.h"
 
+#include <QRegularExpression>
+
 namespace flarestock {
 
 namespace {
@@ -38,6 +40,19 @@ QString cameFrom(const Movement &movement, const BroughtBack &back, const Worksh
     const Record *work = workOf(movement, back);
     const bool isBench = from != nullptr && from->kind == PlaceKind::Bench;
     return titleOf(shop, work != nullptr && isBench ? work->subject : movement.from);
+}
+
+/// With the cars' titles, and days as people say them.
+QString inPersonsWords(std::string_view text, const Workshop &shop)
+{
+    QString words = withSaidDays(inWords(text));
+    for (const Place &place : shop.ledger.places()) {
+        const QString id = QRegularExpression::escape(said(place.id));
+        if (place.kind == PlaceKind::Car && !place.title.empty())
+            words.replace(QRegularExpression(QStringLiteral("\\b%1\\b").arg(id)),
+                          said(place.title));
+    }
+    return words;
 }
 
 QString pieceOf(const std::string &part, const std::string &lot)
@@ -88,10 +103,10 @@ bool wantsMore(const Choice &choice)
 }
 
 /// Without the word that a command line takes for it.
-QString saidChoice(const Choice &choice)
+QString saidChoice(const Choice &choice, const Workshop &shop)
 {
     const auto at = wantsMore(choice) ? choice.does.rfind(": " + choice.word) : std::string::npos;
-    return inWords(std::string_view(choice.does).substr(0, at));
+    return inPersonsWords(std::string_view(choice.does).substr(0, at), shop);
 }
 
 const Choice *choiceOf(const Disagreement &one, const Decided &decided)
@@ -155,7 +170,8 @@ QStringList questionCells()
             QStringLiteral("says")};
 }
 
-std::vector<Row> questionRows(const std::vector<Disagreement> &all, const DecidedByName &decided)
+std::vector<Row> questionRows(const std::vector<Disagreement> &all, const DecidedByName &decided,
+                              const Workshop &shop)
 {
     std::vector<Row> rows;
     for (const Disagreement &one : all) {
@@ -163,8 +179,8 @@ std::vector<Row> questionRows(const std::vector<Disagreement> &all, const Decide
         const Choice *chosen = choiceOf(one, on);
         QStringList choices;
         for (const Choice &choice : one.choices)
-            choices.append(saidChoice(choice));
-        const QString what = inWords(one.what);
+            choices.append(saidChoice(choice, shop));
+        const QString what = inPersonsWords(one.what, shop);
         const bool isDecided = !wordOf(one, on).empty();
         rows.push_back(
             {said(one.name),

@@ -27,7 +27,7 @@ using DecidedByName = std::map<std::string, Decided>;
 /// what choices chosen wantsMore more isDecided says; the key is the disagreement's name.
 [[nodiscard]] QStringList questionCells();
 [[nodiscard]] std::vector<Row> questionRows(const std::vector<Disagreement> &all,
-                                            const DecidedByName &decided);
+                                            const DecidedByName &decided, const Workshop &shop);
 /// The words that are said on them, as a bringing takes them; of those that are decided.
 [[nodiscard]] std::map<std::string, std::string> wordsOf(const std::vector<Disagreement> &all,
                                                          const DecidedByName &decided);

@@ -9,6 +9,7 @@
 #include "app/workshop/made_up.h"
 
 #include <QDir>
+#include <QFile>
 
 namespace flarestock {
 
@@ -97,6 +98,21 @@ QString CopiesDesk::suggested() const
         QString(tr("trailer") + u'-' + day + QStringLiteral(".flarestock")));
 }
 
+QString CopiesDesk::expected() const
+{
+    const QDir folder(personsFolder());
+    for (const TravellingCopy &copy : m_seen.trips.copies) {
+        const auto taken = m_takenTo.find(copy.taken.name);
+        const QString file =
+            taken != m_takenTo.end()
+                ? taken->second
+                : folder.filePath(QString(said(copy.taken.name) + QStringLiteral(".flarestock")));
+        if (copy.isOut && QFile::exists(file))
+            return file;
+    }
+    return {};
+}
+
 QStringList CopiesDesk::places() const
 {
     QStringList all;
@@ -143,8 +159,9 @@ void CopiesDesk::showLooked()
 {
     m_came.become(m_back && m_workshop ? broughtRows(*m_back, *m_workshop, m_units)
                                        : std::vector<Row>());
-    m_questions.become(m_back && !m_back->written ? questionRows(m_back->disagreements, m_decided)
-                                                  : std::vector<Row>());
+    m_questions.become(m_back && !m_back->written && m_workshop
+                           ? questionRows(m_back->disagreements, m_decided, *m_workshop)
+                           : std::vector<Row>());
     Q_EMIT changed();
 }
 

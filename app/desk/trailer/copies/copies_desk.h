@@ -31,6 +31,7 @@ class CopiesDesk : public QObject {
     Q_PROPERTY(QString awayWords READ awayWords NOTIFY changed)
     Q_PROPERTY(int awayCount READ awayCount NOTIFY changed)
     Q_PROPERTY(QString suggested READ suggested NOTIFY changed)
+    Q_PROPERTY(QString expected READ expected NOTIFY changed)
     Q_PROPERTY(QStringList places READ places NOTIFY changed)
     Q_PROPERTY(bool looked READ hasLooked NOTIFY changed)
     Q_PROPERTY(QString lookedTitle READ lookedTitle NOTIFY changed)
@@ -56,7 +57,9 @@ public:
     [[nodiscard]] QString barrier() const;
     [[nodiscard]] QString awayWords() const; ///< "none is away", "2 are away"
     [[nodiscard]] int awayCount() const { return m_seen.away(); }
-    [[nodiscard]] QString suggested() const;  ///< A file to take a copy to.
+    [[nodiscard]] QString suggested() const; ///< A file to take a copy to.
+    /// The file of a copy that is away, where it lies at this machine; else empty.
+    [[nodiscard]] QString expected() const;
     [[nodiscard]] QStringList places() const; ///< Drawers that can go along: here, not away.
     [[nodiscard]] bool hasLooked() const { return m_back != nullptr; }
     /// It holds something that is not in the shop yet.
@@ -118,7 +121,8 @@ private:
     QString m_under; ///< What is under way.
     std::shared_ptr<Progress> m_progress;
     QTimer m_tick;
-    QString m_file; ///< That is looked at.
+    QString m_file;                           ///< That is looked at.
+    std::map<std::string, QString> m_takenTo; ///< The file of each copy that this desk has taken.
     std::shared_ptr<const BroughtBack> m_back;
     DecidedByName m_decided;
     Rows m_trips;

@@ -75,6 +75,7 @@ void CopiesDesk::take(const QVariantMap &departure)
             return [this, trip, file] {
                 if (!trip)
                     return refuse(saidProblem(trip.error()));
+                m_takenTo[trip->name] = said(file);
                 stands(tr("Taken along as %1: %2.").arg(said(trip->name), said(file)),
                        tr("That a copy went along is not taken back by this key: give it up under "
                           "Copies."));
