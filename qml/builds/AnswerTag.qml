@@ -131,7 +131,7 @@ Item {
             required property int index
 
             width: Math.max(180, box.width)
-            height: Theme.target
+            height: Math.max(Theme.target, implicitContentHeight + 12)
             highlighted: box.highlightedIndex === index
             Accessible.name: modelData
             background: Rectangle {
@@ -141,6 +141,7 @@ Item {
                 text: line.modelData
                 strong: line.index === box.currentIndex
                 verticalAlignment: Text.AlignVCenter
+                wrapMode: Text.Wrap
             }
         }
         popup.width: Math.max(180, box.width)

@@ -105,6 +105,7 @@ FocusScope {
                 lines: root.trailer.inDrawer
                 title: root.trailer.drawerTitle
                 about: root.trailer.drawerAbout
+                lacks: root.trailer.drawerLacks
                 busy: root.busy
                 onLoadAsked: root.trailer.load.finishDrawer(root.trailer.drawer)
                 onGone: root.enter()
@@ -139,6 +140,7 @@ FocusScope {
             lines: root.trailer.inDrawer
             title: root.trailer.drawerTitle
             about: root.trailer.drawerAbout
+            lacks: root.trailer.drawerLacks
             busy: root.busy
             onLoadAsked: root.trailer.load.finishDrawer(root.trailer.drawer)
             onGone: root.enter()

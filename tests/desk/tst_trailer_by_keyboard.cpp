@@ -27,6 +27,9 @@ private Q_SLOTS:
     void nothingIsWarnedAbout();
 
 private:
+    void whatHasTheFocusIsSeen();
+    void eventsAreSaidToTheirDates();
+
     QString m_copy;
 };
 
@@ -36,6 +39,7 @@ void TrailerByKeyboard::arrowsPullDrawersOut()
     QCOMPARE(trailer().drawers()->cell(0, QStringLiteral("lack")).toInt(), 3);
     key(Qt::Key_Right);
     QCOMPARE(trailer().drawer(), QStringLiteral("trailer-2"));
+    QTRY_VERIFY(!item("loadDrawer")->isEnabled()); // It lacks nothing.
     key(Qt::Key_Down);
     QCOMPARE(trailer().drawer(), QStringLiteral("trailer-4"));
     QTRY_VERIFY(words("drawerTitle").startsWith(QStringLiteral("Pulled out: trailer-4")));
@@ -125,6 +129,8 @@ void TrailerByKeyboard::howManyToCarryBecomesALevel()
     key(Qt::Key_Up);
     QCOMPARE(carry().selected(), QStringLiteral("EG-10-S"));
     trailerPicture("carry");
+    whatHasTheFocusIsSeen();
+    eventsAreSaidToTheirDates();
     press("keepOne");
     awaitShown();
     auto keepings = Workshop::open(m_file.toStdString()).value()->notes.keepings;
@@ -133,6 +139,47 @@ void TrailerByKeyboard::howManyToCarryBecomesALevel()
     awaitShown();
     keepings = Workshop::open(m_file.toStdString()).value()->notes.keepings;
     QCOMPARE(keepings.at({"EG-10-S", "trailer-1"}).most, 2);
+}
+
+/// In a small window the sum behind it is longer than its place.
+void TrailerByKeyboard::whatHasTheFocusIsSeen()
+{
+    (void)pictureOf(*m_window, QSize(1024, 640));
+    for (const char *name : {"keepDrawer", "keepOne", "keepAll"}) {
+        const QQuickItem *pane = item("sumBehind");
+        const QQuickItem *field = item(name);
+        QVERIFY2(field != nullptr, name);
+        item(name)->forceActiveFocus(Qt::TabFocusReason);
+        const QRectF at = field->mapRectToItem(pane, QRectF(0, 0, field->width(), field->height()));
+        QVERIFY2(at.top() >= 0 && at.bottom() <= pane->height(), name);
+    }
+    trailerPicture("carry-last", QSize(1024, 640));
+    (void)pictureOf(*m_window, QSize(1440, 900));
+    item("carryList")->forceActiveFocus(Qt::TabFocusReason);
+}
+
+/// In the list of what one may carry for.
+void TrailerByKeyboard::eventsAreSaidToTheirDates()
+{
+    QQuickItem *tag = item("carryFor");
+    QVERIFY(tag != nullptr);
+    tag->findChild<QQuickItem *>(QStringLiteral("choice"))->forceActiveFocus(Qt::TabFocusReason);
+    key(Qt::Key_Return);
+    const auto count = [this] {
+        int events = 0;
+        for (const QQuickItem *one : allSeen(*m_window)) {
+            if (!one->property("text").toString().startsWith(QStringLiteral("the next ")))
+                continue;
+            ++events;
+            if (one->property("contentWidth").toReal() > one->width() + 1)
+                return -1;
+        }
+        return events;
+    };
+    QTRY_VERIFY(count() > 3);
+    trailerPicture("carry-for");
+    key(Qt::Key_Escape);
+    item("carryList")->forceActiveFocus(Qt::TabFocusReason);
 }
 
 void TrailerByKeyboard::theCopyGoesAlong()
@@ -150,6 +197,7 @@ void TrailerByKeyboard::theCopyGoesAlong()
     QTRY_VERIFY(item("copyFile") == nullptr);
     QVERIFY(ShopFile::verify(m_copy.toStdString()).value().whole);
     QTRY_VERIFY(!trailer().drawers()->cell(0, QStringLiteral("away")).toString().isEmpty());
+    QTRY_VERIFY(item("drawerAway") != nullptr); // And what is in it is said still.
     trailerPicture("away");
 }
 

@@ -236,6 +236,12 @@ QString TrailerDesk::drawerAbout() const
     return away.isEmpty() ? pieces : tr("%1  ·  %2").arg(away, pieces);
 }
 
+bool TrailerDesk::drawerLacks() const
+{
+    const Drawer *drawer = m_book ? m_book->drawer(m_drawer.toStdString()) : nullptr;
+    return drawer != nullptr && drawer->pieces().lack > 0;
+}
+
 bool TrailerDesk::scan(const QString &code)
 {
     if (!m_book)

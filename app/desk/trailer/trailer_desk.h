@@ -30,6 +30,7 @@ class TrailerDesk : public QObject {
     Q_PROPERTY(QString drawer READ drawer WRITE pullOut NOTIFY changed)
     Q_PROPERTY(QString drawerTitle READ drawerTitle NOTIFY changed)
     Q_PROPERTY(QString drawerAbout READ drawerAbout NOTIFY changed)
+    Q_PROPERTY(bool drawerLacks READ drawerLacks NOTIFY changed)
     Q_PROPERTY(flarestock::Rows *drawers READ drawers CONSTANT)
     Q_PROPERTY(flarestock::Rows *inDrawer READ inDrawer CONSTANT)
     Q_PROPERTY(flarestock::LoadList *load READ load CONSTANT)
@@ -63,6 +64,7 @@ public:
     void pullOut(const QString &drawer);
     [[nodiscard]] QString drawerTitle() const;
     [[nodiscard]] QString drawerAbout() const;
+    [[nodiscard]] bool drawerLacks() const; ///< Something that it is to hold.
     [[nodiscard]] Rows *drawers() { return &m_drawers; }
     [[nodiscard]] Rows *inDrawer() { return &m_inDrawer; }
     [[nodiscard]] LoadList *load() { return &m_load; }

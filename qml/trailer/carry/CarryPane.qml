@@ -130,7 +130,7 @@ FocusScope {
             Heading {
                 text: qsTr("there")
                 Layout.preferredWidth: 44
-                Layout.rightMargin: 100
+                Layout.rightMargin: 112
             }
         }
         Rectangle {

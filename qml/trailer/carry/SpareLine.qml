@@ -56,7 +56,7 @@ AbstractButton {
 
             x: 12
             anchors.verticalCenter: parent.verticalCenter
-            width: parent.width - 12 - (root.isKnown ? 190 : 12)
+            width: parent.width - 12 - (root.isKnown ? 202 : 12)
             spacing: 1
 
             Words {
@@ -91,7 +91,7 @@ AbstractButton {
 
             visible: root.isKnown
             anchors.right: parent.right
-            anchors.rightMargin: 100
+            anchors.rightMargin: 112
             anchors.verticalCenter: parent.verticalCenter
             width: 34
             text: root.there

@@ -71,15 +71,29 @@ AbstractButton {
             color: root.lack > 0 ? Theme.caution : Theme.ink
         }
         Words {
+            id: titleWords
+
             anchors.top: name.bottom
             x: 10
             width: parent.width - 20
-            text: root.away === "" ? root.title : root.away
+            text: root.title
             small: true
-            strong: root.away !== ""
             quiet: true
             wrapMode: Text.Wrap
-            maximumLineCount: 2
+            maximumLineCount: root.away === "" ? 2 : 1
+            elide: Text.ElideRight
+        }
+        Words {
+            objectName: "drawerAway"
+            visible: root.away !== ""
+            anchors.top: titleWords.bottom
+            x: 10
+            width: parent.width - 20
+            text: root.away
+            small: true
+            strong: true
+            fontSizeMode: Text.HorizontalFit
+            minimumPixelSize: 9
             elide: Text.ElideRight
         }
         MarkIcon {

@@ -18,6 +18,7 @@ FocusScope {
     required property string title
     required property string about
     property bool busy: false
+    property bool lacks: true // Something of its list.
 
     signal loadAsked()
     signal gone()
@@ -125,7 +126,7 @@ FocusScope {
         DeskButton {
             objectName: "loadDrawer"
             text: qsTr("Note as brought: all it lacks")
-            enabled: !root.busy
+            enabled: !root.busy && root.lacks
             Layout.margins: 8
             onClicked: root.loadAsked()
         }

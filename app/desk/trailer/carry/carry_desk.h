@@ -59,7 +59,8 @@ public:
     void select(const QString &number);
     [[nodiscard]] QString sentence() const; ///< Of the one in hand.
     [[nodiscard]] QStringList drawers() const;
-    /// Of drawers(): the one that is to hold the part in hand already, else the first.
+    /// Of drawers(): the one that is to hold the part in hand already, or where it lies, or where
+    /// its kind is kept; -1: none of these.
     [[nodiscard]] int drawer() const;
     [[nodiscard]] Rows *rows() { return &m_rows; }
     [[nodiscard]] Rows *sum() { return &m_sum; }
@@ -84,6 +85,7 @@ private:
     void show();
     [[nodiscard]] CarryBook::Asked asked() const;
     [[nodiscard]] std::optional<std::string> drawerOf(std::string_view part) const;
+    [[nodiscard]] std::optional<std::string> likelyDrawer(const Part &part) const;
     [[nodiscard]] std::vector<CarriedPart> found(const std::string &drawer) const;
     void write(const QString &sentence, const std::vector<CarriedPart> &parts);
 
