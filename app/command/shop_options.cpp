@@ -103,6 +103,13 @@ std::string valueText(std::int64_t micros)
     return Decimal::scaled(micros, 6).text();
 }
 
+std::string moneyText(std::int64_t micros, const Currency &currency)
+{
+    const Decimal exact = Decimal::scaled(micros, 6);
+    const Decimal said = exact.rescaled(currency.minorDigits(), Rounding::HalfEven);
+    return (said == exact ? said : exact.stripped()).text() + " " + std::string(currency.code());
+}
+
 void appendAction(OpenShop &shop, const Action &action, const std::string &said, QJsonObject more)
 {
     CommandOutcome &outcome = shop.outcome;

@@ -67,6 +67,8 @@ void appendAction(OpenShop &shop, const Action &action, const std::string &said,
 
 /// 10^-6 of the currency, with all six decimals: "12.345678".
 [[nodiscard]] std::string valueText(std::int64_t micros);
+/// The same as people say it: "18.50 USD"; more decimals only where there are any.
+[[nodiscard]] std::string moneyText(std::int64_t micros, const Currency &currency);
 
 /// Movements as a document: part, quantity, unit, from, to, lot, value, deed …
 [[nodiscard]] QJsonObject movementDocument(const Movement &movement, const Workshop &workshop);

@@ -165,7 +165,7 @@ std::string claimSentence(const ClaimStanding &claim, const Workshop &workshop)
     if (now.state == ClaimState::Promised)
         said += " by " + now.day;
     if (now.state == ClaimState::Credited)
-        said += " with " + valueText(now.credit);
+        said += " with " + moneyText(now.credit, workshop.settings.currency);
     return now.note.empty() ? said : said + "; " + now.note;
 }
 
