@@ -33,6 +33,7 @@ AbstractButton {
 
     component Figure: Words {
         height: parent ? parent.height : Theme.target
+        leftPadding: 8 // Two long ones stand apart.
         horizontalAlignment: Text.AlignRight
         verticalAlignment: Text.AlignVCenter
         fontSizeMode: Text.HorizontalFit // A figure is never cut.
