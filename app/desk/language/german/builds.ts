@@ -231,6 +231,10 @@
         <source>Comes too late: %1.</source>
         <translation>Kommt zu spät: %1.</translation>
     </message>
+    <message>
+        <source>%1 more lie here, in pieces that are too short.</source>
+        <translation>%1 liegen noch hier, in zu kurzen Stücken.</translation>
+    </message>
 </context>
 <context>
     <name>AbreastFoot</name>

@@ -204,14 +204,6 @@
         <translation>vor %1 Tagen</translation>
     </message>
     <message>
-        <source>%1 by %2</source>
-        <translation>%1 mit %2</translation>
-    </message>
-    <message>
-        <source>%1 for %2</source>
-        <translation>%1 für %2</translation>
-    </message>
-    <message>
         <source>no day said</source>
         <translation>kein Tag genannt</translation>
     </message>
@@ -928,10 +920,6 @@
         <translation>%1 ab %2 Warenwert</translation>
     </message>
     <message>
-        <source>he sends nothing below %1</source>
-        <translation>unter %1 schickt er nichts</translation>
-    </message>
-    <message>
         <source>none charged</source>
         <translation>nicht berechnet</translation>
     </message>
@@ -986,6 +974,38 @@
     <message>
         <source>%1 of them come to no more: %2.</source>
         <translation>%1 davon kosten nicht mehr: %2.</translation>
+    </message>
+    <message>
+        <source>1 part by %1</source>
+        <translation>1 Teil mit %1</translation>
+    </message>
+    <message>
+        <source>%1 parts by %2</source>
+        <translation>%1 Teile mit %2</translation>
+    </message>
+    <message>
+        <source>1 part for %1</source>
+        <translation>1 Teil für %1</translation>
+    </message>
+    <message>
+        <source>%1 parts for %2</source>
+        <translation>%1 Teile für %2</translation>
+    </message>
+    <message>
+        <source>nobody sells what is short</source>
+        <translation>niemand verkauft, was fehlt</translation>
+    </message>
+    <message>
+        <source>nothing is left to order</source>
+        <translation>nichts mehr zu bestellen</translation>
+    </message>
+    <message>
+        <source>without the tax that is got back</source>
+        <translation>ohne die erstattete Steuer</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>mindestens %1</translation>
     </message>
 </context>
 <context>
@@ -1473,6 +1493,10 @@
     <message>
         <source>%1 lines are on no slip</source>
         <translation>%1 Zeilen stehen auf keinem Bestellzettel</translation>
+    </message>
+    <message>
+        <source>Nothing is ordered from %1 yet. What should be stands on the slips.</source>
+        <translation>Bei %1 ist noch nichts bestellt. Was es sein sollte, steht auf den Bestellzetteln.</translation>
     </message>
 </context>
 <context>

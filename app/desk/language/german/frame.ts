@@ -160,12 +160,12 @@
         <translation>Schlauchleitung gefertigt</translation>
     </message>
     <message>
-        <source>renewed</source>
-        <translation>erneuert</translation>
-    </message>
-    <message>
         <source>worth set right</source>
         <translation>Wert berichtigt</translation>
+    </message>
+    <message>
+        <source>replaced</source>
+        <translation>ersetzt</translation>
     </message>
 </context>
 <context>
@@ -294,6 +294,10 @@
     <message>
         <source>%1  ·  and %2 more</source>
         <translation>%1  ·  und %2 weitere</translation>
+    </message>
+    <message>
+        <source>supplier</source>
+        <translation>Lieferant</translation>
     </message>
 </context>
 <context>
@@ -462,6 +466,10 @@
     <message>
         <source>Not now  Esc</source>
         <translation>Jetzt nicht  Esc</translation>
+    </message>
+    <message>
+        <source>Out of texts a shop begins with the stock of the first day: what was moved, ordered or serviced since is not in them. A backup has all of it.</source>
+        <translation>Aus Texten beginnt eine Werkstatt mit dem Bestand des ersten Tages: Was seither bewegt, bestellt oder gewartet wurde, steht nicht darin. Eine Sicherung hat alles.</translation>
     </message>
 </context>
 <context>
@@ -724,6 +732,10 @@
     <message>
         <source>Not now  Esc</source>
         <translation>Jetzt nicht  Esc</translation>
+    </message>
+    <message>
+        <source>What lies where, and what is to be kept of it, stands in them as of the first day; only a backup keeps what was moved since.</source>
+        <translation>Was wo liegt und wie viel davon da sein soll, steht darin wie am ersten Tag; was seither bewegt wurde, bewahrt nur eine Sicherung.</translation>
     </message>
 </context>
 <context>

@@ -1116,10 +1116,6 @@
         <translation>mindestens</translation>
     </message>
     <message>
-        <source>packs go by</source>
-        <translation>Packungen nur zu je</translation>
-    </message>
-    <message>
         <source>here in, days</source>
         <translation>Lieferzeit, Tage</translation>
     </message>
@@ -1150,6 +1146,10 @@
     <message>
         <source>address, lines apart by ;</source>
         <translation>Adresse, Zeilen durch ; getrennt</translation>
+    </message>
+    <message>
+        <source>packs in steps of</source>
+        <translation>Packungen in Schritten von</translation>
     </message>
 </context>
 <context>
@@ -1228,6 +1228,10 @@
     <message>
         <source>%1 fields have still to be filled in.</source>
         <translation>%1 Felder sind noch auszufüllen.</translation>
+    </message>
+    <message>
+        <source>Still empty: fill it in.</source>
+        <translation>Noch leer: ausfüllen.</translation>
     </message>
 </context>
 <context>

@@ -206,11 +206,11 @@
     </message>
     <message>
         <source>looked at, found good</source>
-        <translation>angesehen, für gut befunden</translation>
+        <translation>geprüft, für gut befunden</translation>
     </message>
     <message>
         <source>looked at, found damaged: it is spent</source>
-        <translation>angesehen, als beschädigt befunden: verbraucht</translation>
+        <translation>geprüft, als beschädigt befunden: verbraucht</translation>
     </message>
     <message>
         <source>out of the car; its place stays empty</source>
@@ -754,7 +754,7 @@
     </message>
     <message>
         <source>inspected</source>
-        <translation>angesehen</translation>
+        <translation>geprüft</translation>
     </message>
     <message>
         <source>found damaged</source>

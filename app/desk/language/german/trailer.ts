@@ -125,20 +125,8 @@
         <translation>da: %1</translation>
     </message>
     <message>
-        <source>the interval in spares.csv, and how far each piece has run</source>
-        <translation>das Intervall in spares.csv und wie weit jedes Stück gelaufen ist</translation>
-    </message>
-    <message>
         <source>the shop&apos;s own history at %1</source>
         <translation>die eigenen Aufzeichnungen der Werkstatt: %1</translation>
-    </message>
-    <message>
-        <source>the rate in spares.csv</source>
-        <translation>die Rate in spares.csv</translation>
-    </message>
-    <message>
-        <source>so many sets as spares.csv says</source>
-        <translation>so viele Sätze, wie spares.csv sagt</translation>
     </message>
     <message>
         <source>Poisson</source>
@@ -243,6 +231,22 @@
     <message>
         <source>That no other costs less is not proven; none costs less than %1.</source>
         <translation>Dass keine andere weniger kostet, ist nicht bewiesen; keine kostet weniger als %1.</translation>
+    </message>
+    <message>
+        <source>the interval in the list of spares, and how far each piece has run</source>
+        <translation>das Intervall in der Ersatzteilliste und wie weit jedes Stück gelaufen ist</translation>
+    </message>
+    <message>
+        <source>the rate in the list of spares</source>
+        <translation>die Rate in der Ersatzteilliste</translation>
+    </message>
+    <message>
+        <source>so many sets as the list of spares says</source>
+        <translation>so viele Sätze, wie die Ersatzteilliste sagt</translation>
+    </message>
+    <message>
+        <source>%1, the next event at least; %2</source>
+        <translation>%1, mindestens die nächste Veranstaltung; %2</translation>
     </message>
 </context>
 <context>
@@ -457,10 +461,6 @@
         <translation>Die Kopie %1 kommt nicht zurück</translation>
     </message>
     <message>
-        <source>Use a drawer of the copy %1 here</source>
-        <translation>Eine Schublade der Kopie %1 hier benutzen</translation>
-    </message>
-    <message>
         <source>Its drawers are the shop&apos;s again, as the book has them: count them. What was used in the copy is not known here. Were it brought all the same, what is new in it would come, and what disagrees would be asked.</source>
         <translation>Ihre Schubladen gehören wieder der Werkstatt, so wie sie im Buch stehen: nachzählen. Was in der Kopie verbraucht wurde, ist hier nicht bekannt. Würde sie doch noch zurückgebracht, käme das Neue darin hinzu, und nach dem, was sich widerspricht, würde gefragt.</translation>
     </message>
@@ -473,16 +473,20 @@
         <translation>welche Schublade</translation>
     </message>
     <message>
-        <source>Use it here from now on</source>
-        <translation>Ab jetzt hier benutzen</translation>
-    </message>
-    <message>
         <source>It is away no more</source>
         <translation>Sie ist nicht mehr unterwegs</translation>
     </message>
     <message>
         <source>Not now  Esc</source>
         <translation>Jetzt nicht  Esc</translation>
+    </message>
+    <message>
+        <source>Release a drawer of the copy %1</source>
+        <translation>Eine Schublade der Kopie %1 freigeben</translation>
+    </message>
+    <message>
+        <source>Release it: it is used here</source>
+        <translation>Freigeben: Sie wird hier benutzt</translation>
     </message>
 </context>
 <context>
@@ -814,12 +818,12 @@
         <translation>%1  ·  %2</translation>
     </message>
     <message>
-        <source>Use a drawer of it here…</source>
-        <translation>Eine Schublade davon hier benutzen…</translation>
-    </message>
-    <message>
         <source>It does not come back…</source>
         <translation>Sie kommt nicht zurück…</translation>
+    </message>
+    <message>
+        <source>Release a drawer of it…</source>
+        <translation>Eine Schublade davon freigeben…</translation>
     </message>
 </context>
 <context>
