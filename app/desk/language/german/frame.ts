@@ -417,10 +417,6 @@
 <context>
     <name>LineMap</name>
     <message>
-        <source>%1 m</source>
-        <translation>%1 m</translation>
-    </message>
-    <message>
         <source>%1 mm</source>
         <translation>%1 mm</translation>
     </message>
