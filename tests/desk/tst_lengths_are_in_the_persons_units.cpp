@@ -105,7 +105,9 @@ void PersonsUnits::theBillSaysWhatLiesInTheTrailer()
     auto shop = makeDemoFile(folder.filePath(QStringLiteral("demo.flarestock")).toStdString());
     QVERIFY(shop);
     desk.show(std::move(*shop));
+    desk.build()->setInInches(false);
     int withTrailer = 0;
+    int lengths = 0; // Of the reasons why a line is cut.
     for (int row = 0; row < desk.builds()->count(); ++row) {
         QVERIFY(desk.openBuild(desk.builds()->cell(row, QStringLiteral("key")).toString()));
         const Rows *bill = desk.build()->bill();
@@ -115,12 +117,17 @@ void PersonsUnits::theBillSaysWhatLiesInTheTrailer()
             trailer = trailer || !lies.isEmpty();
             const QString says = bill->cell(line, QStringLiteral("says")).toString();
             QCOMPARE(says.contains(QStringLiteral("in the trailer")), !lies.isEmpty());
+            const QString why = bill->cell(line, QStringLiteral("why")).toString();
+            lengths += why.contains(QRegularExpression(QStringLiteral(", [\\d,.]+ mm"))) ? 1 : 0;
+            QVERIFY2(!why.contains(QRegularExpression(QStringLiteral(", \\d+ (ft|in)\\b"))),
+                     qPrintable(why));
         }
         QCOMPARE(desk.build()->billHasTrailer(), trailer);
         QVERIFY(!desk.build()->billHasGot()); // Nothing was issued yet.
         withTrailer += trailer ? 1 : 0;
     }
     QVERIFY(withTrailer > 0);
+    QVERIFY(lengths > 5);
 }
 
 /// The demo shop's pumps are described by flow and pressure: "460 L/h at 3 bar".

@@ -164,7 +164,7 @@ void TrailerByKeyboard::eventsAreSaidToTheirDates()
     QQuickItem *tag = item("carryFor");
     QVERIFY(tag != nullptr);
     tag->findChild<QQuickItem *>(QStringLiteral("choice"))->forceActiveFocus(Qt::TabFocusReason);
-    key(Qt::Key_Return);
+    key(Qt::Key_Space);
     const auto count = [this] {
         int events = 0;
         for (const QQuickItem *one : allSeen(*m_window)) {

@@ -18,11 +18,24 @@ struct BillWords {
     Q_DECLARE_TR_FUNCTIONS(Bill)
 };
 
-QString whyOf(const BillLine &line)
+/// Of what is cut a reason ends with its length: "front cylinder to tee, 2 ft 6 in".
+QString saidReason(const std::string &why, const Part &part, Units units)
+{
+    const auto at = isLength(part.unit) ? why.rfind(", ") : std::string::npos;
+    if (at == std::string::npos)
+        return inWords(why);
+    const auto length = Quantity::parse(std::string_view(why).substr(at + 2));
+    if (!length || !isLength(length->unit))
+        return inWords(why);
+    return QStringList{inWords(why.substr(0, at)), saidAmount(*length, units)}.join(
+        QStringLiteral(", "));
+}
+
+QString whyOf(const BillLine &line, Units units)
 {
     QStringList reasons;
     for (const std::string &why : line.why)
-        reasons.append(inWords(why));
+        reasons.append(saidReason(why, *line.part, units));
     if (line.cuts.size() > 1)
         reasons.append(
             BillWords::tr("cut in %n pieces", nullptr, static_cast<int>(line.cuts.size())));
@@ -84,7 +97,8 @@ Figures figuresOf(const PricedLine &priced, const Lying &lying, Units units)
 }
 
 /// The line as one sentence, for a screen reader.
-QString saysOf(const BillLine &line, const Figures &figures, const QStringList &money)
+QString saysOf(const BillLine &line, const Figures &figures, const QStringList &money,
+               const QString &why)
 {
     QStringList says{said(line.part->number), said(line.part->description),
                      BillWords::tr("need %1").arg(figures.need),
@@ -99,7 +113,7 @@ QString saysOf(const BillLine &line, const Figures &figures, const QStringList &
         says.append(BillWords::tr("on the way %1").arg(figures.way));
     says.append(BillWords::tr("each %1").arg(money.value(0)));
     says.append(BillWords::tr("cost %1").arg(money.value(1)));
-    says.append(whyOf(line));
+    says.append(why);
     return says.join(QStringLiteral(", "));
 }
 
@@ -110,12 +124,12 @@ Row ledgerRow(const PricedLine &priced, const Lying &lying, const QString &group
     const Figures figures = figuresOf(priced, lying, units);
     const QString each = eachOf(priced, units);
     const QString cost = costOf(priced);
+    const QString why = whyOf(line, units);
     return {number,
-            {number, said(line.part->description), whyOf(line), figures.need, figures.here,
-             figures.trailer, figures.way, figures.got, figures.lacking, priced.shortBy.sign() > 0,
-             each, cost, group, !line.consumed,
-             line.stations.empty() ? QString() : said(line.stations.front()),
-             saysOf(line, figures, {each, cost})}};
+            {number, said(line.part->description), why, figures.need, figures.here, figures.trailer,
+             figures.way, figures.got, figures.lacking, priced.shortBy.sign() > 0, each, cost,
+             group, !line.consumed, line.stations.empty() ? QString() : said(line.stations.front()),
+             saysOf(line, figures, {each, cost}, why)}};
 }
 
 } // namespace
