@@ -30,10 +30,14 @@ QString saidRunSize(const PlacedRun &run)
 
 QString saidRunLength(const Quantity &length, Units units)
 {
-    const auto millimetres = length.in(Unit::Millimetre);
-    if (units == Units::Inch || !millimetres)
+    const auto metres = length.in(Unit::Metre);
+    if (units == Units::Inch || !metres)
         return saidAmount(length, units);
-    return RunWords::tr("%1 mm").arg(saidNumber(millimetres->toDecimal(0, Rounding::HalfEven)));
+    const Decimal shown = metres->toDecimal(2, Rounding::HalfEven);
+    if (shown >= Decimal(1))
+        return RunWords::tr("%1 m").arg(saidNumber(shown));
+    return RunWords::tr("%1 mm").arg(
+        saidNumber(metres->times(Decimal(1000)).toDecimal(0, Rounding::HalfEven)));
 }
 
 } // namespace flarestock

@@ -14,7 +14,7 @@ namespace flarestock {
 /// Empty where nobody says.
 [[nodiscard]] QString saidRunSize(const PlacedRun &run);
 
-/// A length in few letters: "5 ft 6 in", "1,676 mm". Metric ones are rounded; the bill has
+/// A length in few letters: "5 ft 6 in", "1.68 m", "356 mm". Metric ones are rounded; the bill has
 /// them to the tenth of a millimetre.
 [[nodiscard]] QString saidRunLength(const Quantity &length, Units units);
 
