@@ -236,6 +236,9 @@ void ServiceByKeyboard::whatWasFoundByMistakeIsTakenBack()
 /// Glass fibre tears and lets go of what it holds: it is replaced, never washed. Common practice.
 void ServiceByKeyboard::whatMustNotBeWashedSaysWhy()
 {
+    showCar("car-2"); // A tank is never washed, unless the shop has an interval for it.
+    walkTo("coupe-fuel/cell");
+    QVERIFY(item("work-replace") != nullptr && item("work-wash") == nullptr);
     showCar("car-1");
     begin('f', "field-part");
     type("EG-10-S");

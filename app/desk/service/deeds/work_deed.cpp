@@ -7,6 +7,7 @@
 #include "app/desk/words/spoken.h"
 #include "app/garage/bench_wash.h"
 
+#include <algorithm>
 #include <array>
 
 namespace flarestock {
@@ -76,6 +77,14 @@ bool isThoughtOf(const FittedPiece &piece, const GarageBook &book)
     return kind.kind == Kind::Element || kind.kind == Kind::Filter || kind.kind == Kind::Pump;
 }
 
+/// The shop has an interval by which it is washed.
+bool isWashedHere(const FittedPiece &piece, const WorkSubject &subject)
+{
+    const auto intervals = subject.book->garage.intervalsOf(piece, subject.at.car);
+    return std::any_of(intervals.begin(), intervals.end(),
+                       [](const Interval *one) { return one->todo == Work::Washed; });
+}
+
 QString whyNotWashed(const WorkSubject &subject)
 {
     const FittedPiece piece = subject.out() ? asFitted(*subject.out()) : *subject.piece();
@@ -83,10 +92,11 @@ QString whyNotWashed(const WorkSubject &subject)
     if (subject.out() && !subject.book->isToldApart(*subject.out(), subject.at.car))
         return ServiceWords::tr("It has no tag of its own, so that nobody can tell it from others. "
                                 "Say under Stock what it is.");
-    if (const std::string why = notWashedBecause(garage.kindOf(piece)); !why.empty())
-        return isThoughtOf(piece, *subject.book)
-                   ? ServiceWords::tr("No wash: %1 %2.").arg(said(piece.piece.part), inWords(why))
-                   : ServiceWords::tr("This is nothing that is washed.");
+    const std::string why = notWashedBecause(garage.kindOf(piece));
+    if (!isThoughtOf(piece, *subject.book) && (!why.empty() || !isWashedHere(piece, subject)))
+        return ServiceWords::tr("This is nothing that is washed.");
+    if (!why.empty())
+        return ServiceWords::tr("No wash: %1 %2.").arg(said(piece.piece.part), inWords(why));
     if (const std::string spent = spentBecause(piece, garage.intervalsOf(piece, subject.at.car));
         !spent.empty())
         return ServiceWords::tr("No wash: it is spent, %1. Replace it.").arg(said(spent));
