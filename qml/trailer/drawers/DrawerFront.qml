@@ -80,7 +80,7 @@ AbstractButton {
             small: true
             quiet: true
             wrapMode: Text.Wrap
-            maximumLineCount: root.away === "" ? 2 : 1
+            maximumLineCount: 2
             elide: Text.ElideRight
         }
         Words {
@@ -92,8 +92,8 @@ AbstractButton {
             text: root.away
             small: true
             strong: true
-            fontSizeMode: Text.HorizontalFit
-            minimumPixelSize: 9
+            wrapMode: Text.Wrap
+            maximumLineCount: 2
             elide: Text.ElideRight
         }
         MarkIcon {
