@@ -200,7 +200,10 @@ FocusScope {
             carry: root.carry
             busy: root.busy
             Layout.fillWidth: true
+            Layout.fillHeight: true
+            Layout.minimumHeight: 80
             Layout.preferredHeight: root.height * (root.height < 480 ? 0.42 : 0.5)
+            Layout.maximumHeight: Layout.preferredHeight
         }
     }
 }
