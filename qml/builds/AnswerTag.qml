@@ -94,6 +94,7 @@ Item {
         id: box
 
         property real textWidth: metrics.width
+        property bool entering: false // Enter went down here, and did not come up yet.
 
         objectName: "choice"
         visible: !root.isTyped
@@ -108,7 +109,15 @@ Item {
             root.picked(index);
             Qt.callLater(root.sync);
         }
-        Keys.onReturnPressed: popup.open()
+        Keys.onReturnPressed: entering = !popup.visible
+        Keys.onEnterPressed: entering = !popup.visible
+        Keys.onReleased: event => { // Opened by the press, it would be closed by the release.
+            if (!entering || event.key !== Qt.Key_Return && event.key !== Qt.Key_Enter)
+                return;
+            entering = false;
+            event.accepted = true;
+            popup.open();
+        }
         contentItem: Words {
             leftPadding: 22
             topPadding: 16

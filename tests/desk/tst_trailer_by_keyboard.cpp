@@ -145,6 +145,8 @@ void TrailerByKeyboard::howManyToCarryBecomesALevel()
 void TrailerByKeyboard::whatHasTheFocusIsSeen()
 {
     (void)pictureOf(*m_window, QSize(1024, 640));
+    const QQuickItem *sum = item("sumBehind")->parentItem();
+    QVERIFY(sum->y() + sum->height() <= sum->parentItem()->height()); // Not out of its pane.
     for (const char *name : {"keepDrawer", "keepOne", "keepAll"}) {
         const QQuickItem *pane = item("sumBehind");
         const QQuickItem *field = item(name);
@@ -164,7 +166,7 @@ void TrailerByKeyboard::eventsAreSaidToTheirDates()
     QQuickItem *tag = item("carryFor");
     QVERIFY(tag != nullptr);
     tag->findChild<QQuickItem *>(QStringLiteral("choice"))->forceActiveFocus(Qt::TabFocusReason);
-    key(Qt::Key_Space);
+    key(Qt::Key_Return);
     const auto count = [this] {
         int events = 0;
         for (const QQuickItem *one : allSeen(*m_window)) {
