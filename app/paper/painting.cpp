@@ -138,7 +138,7 @@ private:
     double address(double y, bool painted)
     {
         if (painted && !m_paper.to.isEmpty())
-            text({0, y, m_width / 2, 12}, QStringLiteral("To"), fontOf(8));
+            text({0, y, m_width / 2, 12}, m_paper.words.to, fontOf(8));
         y += LineHeight;
         for (int at = 0; at < m_paper.to.size(); ++at, y += LineHeight + 1) {
             if (painted)
@@ -169,8 +169,8 @@ private:
     {
         if (painted) {
             text({0, 0, m_width * 0.6, 14}, m_paper.from.value(0), fontOf(9));
-            text({m_width * 0.4, 0, m_width * 0.6, 14},
-                 m_paper.name() + QStringLiteral(", continued"), fontOf(9, QFont::Bold), TopRight);
+            text({m_width * 0.4, 0, m_width * 0.6, 14}, m_paper.words.continued.arg(m_paper.name()),
+                 fontOf(9, QFont::Bold), TopRight);
         }
         return 14 + Gap;
     }
@@ -245,7 +245,7 @@ private:
     void sums(double y)
     {
         if (!m_paper.note.isEmpty()) {
-            text({CellPad, y, m_width * 0.5, 14}, QStringLiteral("Note"), fontOf(8));
+            text({CellPad, y, m_width * 0.5, 14}, m_paper.words.note, fontOf(8));
             text({CellPad, y + 12, noteWidth(), 1000}, m_paper.note, noteFont(), Wrapped);
         }
         const double left = m_width * 0.58;
@@ -264,8 +264,8 @@ private:
     {
         const double y = m_bottom - Margin + 6;
         text({0, y, m_width * 0.8, 30}, m_paper.foot, fontOf(7.5), Wrapped);
-        text({m_width * 0.82, y, m_width * 0.18, 12},
-             QStringLiteral("page %1 of %2").arg(page).arg(pages), fontOf(7.5), TopRight);
+        text({m_width * 0.82, y, m_width * 0.18, 12}, m_paper.words.page.arg(page).arg(pages),
+             fontOf(7.5), TopRight);
     }
 
     static constexpr int Wrapped = int{Qt::AlignLeft} | int{Qt::AlignTop} | int{Qt::TextWordWrap};

@@ -32,6 +32,20 @@ QVector<Paper::Pair> pairsOf(const QJsonValue &value)
     return pairs;
 }
 
+Paper::Words wordsIn(const QJsonObject &said)
+{
+    Paper::Words words;
+    const auto take = [&said](const char *key, QString &word) {
+        if (said.contains(QLatin1String(key)))
+            word = textIn(said, key);
+    };
+    take("to", words.to);
+    take("note", words.note);
+    take("continued", words.continued);
+    take("page", words.page);
+    return words;
+}
+
 } // namespace
 
 Result<Paper> Paper::read(const QByteArray &json)
@@ -53,6 +67,7 @@ Result<Paper> Paper::read(const QByteArray &json)
     paper.sums = pairsOf(object.value(QLatin1String("sums")));
     paper.note = textIn(object, "note");
     paper.foot = textIn(object, "foot");
+    paper.words = wordsIn(object.value(QLatin1String("words")).toObject());
     for (const auto &one : object.value(QLatin1String("columns")).toArray()) {
         const QJsonObject column = one.toObject();
         paper.columns.append({textIn(column, "title"),

@@ -5,7 +5,10 @@
 //
 //   {"paper":"A4","title":"Order","number":"2026-0007","made":"2026-11-28","from":["…"],"to":["…"],
 //    "facts":[["Date","2026-11-28"]],"columns":[{"title":"Amount","right":true,"width":12}],
-//    "rows":[["12.50"]],"sums":[["Total USD","12.50"]],"note":"…","foot":"…"}
+//    "rows":[["12.50"]],"sums":[["Total USD","12.50"]],"note":"…","foot":"…",
+//    "words":{"to":"An","note":"Bemerkung","continued":"%1, Fortsetzung","page":"Seite %1 von %2"}}
+//
+// "words" are those that the program itself writes; left out they are English.
 //
 // A cell may have a second line, behind a line end: it is printed smaller.
 
@@ -27,6 +30,12 @@ struct PaperColumn {
 };
 
 struct Paper {
+    struct Words {
+        QString to = QStringLiteral("To");
+        QString note = QStringLiteral("Note");
+        QString continued = QStringLiteral("%1, continued");
+        QString page = QStringLiteral("page %1 of %2");
+    };
     using Pair = std::pair<QString, QString>;
     QPageSize size{QPageSize::A4};
     QString title;
@@ -40,6 +49,7 @@ struct Paper {
     QVector<Pair> sums;        ///< The last is the total.
     QString note;
     QString foot;
+    Words words;
 
     /// "Order 2026-0007"
     [[nodiscard]] QString name() const

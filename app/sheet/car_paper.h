@@ -21,6 +21,7 @@ struct CarPaperAsked {
     std::string pdf; ///< The file to write; empty: it is only told.
     std::string size = "A4";
     std::string event;
+    Speaking speech = plainSpeech();
 };
 
 struct CarPaperFrom {

@@ -18,9 +18,10 @@ struct PartSaid {
     {
         return part ? amountText(quantity, *part) : std::to_string(quantity);
     }
-    [[nodiscard]] std::string words(std::int64_t quantity) const
+    [[nodiscard]] std::string words(std::int64_t quantity, const Speech &speech) const
     {
-        return part ? spoken(quantity, *part) : std::to_string(quantity);
+        return part ? speech.amount(Quantity::ofSmallest(quantity, part->unit))
+                    : std::to_string(quantity);
     }
     [[nodiscard]] std::string description() const
     {
@@ -45,19 +46,20 @@ std::string supplierNumberOf(const SupplierClaim &claim, const Workshop &worksho
 }
 
 /// What is wrong, as a supplier reads it.
-std::string faultWords(const SupplierClaim &claim)
+std::string faultWords(const SupplierClaim &claim, const Speech &speech)
 {
-    std::string words = std::string(text(claim.fault));
+    std::string words = speech.word(text(claim.fault));
     if (!claim.boxOf.empty())
-        words += ", out of the box of " + claim.boxOf +
+        words += speech.say(", out of the box of %1", {claim.boxOf}) +
                  (claim.boxLot.empty() ? "" : " (" + claim.boxLot + ")");
     return words;
 }
 
-std::string standingWords(const SupplierClaim &claim)
+std::string standingWords(const SupplierClaim &claim, const Speech &speech)
 {
-    std::string words(text(claim.state));
-    return claim.state == ClaimState::Promised ? words + " by " + claim.day : words;
+    return claim.state == ClaimState::Promised
+               ? speech.say("promised by %1", {speech.day(claim.day)})
+               : speech.word(text(claim.state));
 }
 
 } // namespace
@@ -95,28 +97,30 @@ PaperWords claimLetter(const ClaimsSaid &claims, const Workshop &workshop, const
     assert(std::all_of(claims.begin(), claims.end(), [&](const ClaimStanding *one) {
         return one->now.supplier == first.supplier;
     }));
-    paper.title = claims.size() == 1 ? "Claim" : "Claims";
+    const Speech &speech = *paper.speech;
+    paper.title = claims.size() == 1 ? speech.say("Claim") : speech.say("Claims");
     paper.number = claims.size() == 1 ? first.number : std::string();
     paper.made = today;
     paper.to = addressOf(first.supplier, workshop.catalogue);
-    paper.facts = {{"Date", today}};
-    paper.columns = {{"Claim", 9}, {"Our order", 13},  {"Your number", 17},
-                     {"What", 34}, {"Owed", 11, true}, {"What is wrong", 25}};
+    paper.facts = {{speech.say("Date"), speech.day(today)}};
+    paper.columns = {{speech.say("Claim"), 11},       {speech.say("Our order"), 13},
+                     {speech.say("Your number"), 17}, {speech.say("What"), 32},
+                     {speech.say("Owed"), 11, true},  {speech.say("What is wrong"), 25}};
     for (const ClaimStanding *claim : claims) {
         const SupplierClaim &now = claim->now;
         const PartSaid part{workshop.part(now.part)};
         paper.rows.push_back({now.number, now.order.empty() ? "-" : now.order,
                               supplierNumberOf(now, workshop),
-                              part.description() + "\nours: " + now.part,
-                              part.words(now.isSettled() ? now.quantity : claim->owed()),
-                              faultWords(now) + "\n" + standingWords(now) +
+                              part.description() + "\n" + speech.say("ours: %1", {now.part}),
+                              part.words(now.isSettled() ? now.quantity : claim->owed(), speech),
+                              faultWords(now, speech) + "\n" + standingWords(now, speech) +
                                   (now.note.empty() ? "" : "; " + now.note)});
     }
     const bool isOpen = std::any_of(claims.begin(), claims.end(),
                                     [](const ClaimStanding *one) { return !one->now.isSettled(); });
     if (isOpen)
-        paper.note = "Please send what is owed, or say by which day it comes, or what you credit "
-                     "for it. Please name the number of the claim.";
+        paper.note = speech.say("Please send what is owed, or say by which day it comes, or what "
+                                "you credit for it. Please name the number of the claim.");
     return paper;
 }
 

@@ -35,13 +35,29 @@ std::string withLot(const std::string &what, const std::string &lot)
     return lot.empty() ? what : what + "\n" + lot;
 }
 
-PaperWords begun(const char *title, const std::string &day, PaperWords paper)
+std::string daysSaid(const Event &event, const Speech &speech)
 {
-    paper.title = title;
-    paper.made = day;
-    paper.facts = {{"As of", day}};
+    return event.firstDay == event.lastDay
+               ? speech.day(event.firstDay)
+               : speech.say("%1 to %2", {speech.day(event.firstDay), speech.day(event.lastDay)});
+}
+
+/// For which event it is, or as of which day.
+void beginLoad(PaperWords &paper, const LoadFor &what)
+{
+    const Speech &speech = *paper.speech;
+    paper.made = what.day;
+    if (what.event != nullptr)
+        paper.facts = {{speech.say("For"), what.event->title},
+                       {speech.say("When"), daysSaid(*what.event, speech)}};
+    else
+        paper.facts = {{speech.say("As of"), speech.day(what.day)}};
     paper.foot.clear(); // The letterhead's is for who gets a letter.
-    return paper;
+}
+
+std::string amountOf(std::int64_t smallest, const Part &part, const Speech &speech)
+{
+    return speech.amount(Quantity::ofSmallest(smallest, part.unit));
 }
 
 } // namespace
@@ -79,39 +95,54 @@ Workbook unloadRows(const std::vector<UnloadLine> &lines, const std::string &day
     return sheet;
 }
 
-PaperWords loadPaper(const std::vector<LoadLine> &lines, const std::string &day, PaperWords paper)
+PaperWords loadPaper(const std::vector<LoadLine> &lines, const LoadFor &what, PaperWords paper)
 {
-    paper = begun("Load list of the trailer", day, std::move(paper));
-    paper.columns = {{"", 6},      {"Drawer", 14},      {"Part", 18},
-                     {"What", 34}, {"Bring", 12, true}, {"From", 14}};
+    beginLoad(paper, what);
+    const Speech &speech = *paper.speech;
+    paper.title = speech.say("Load list of the trailer");
+    paper.columns = {{"", 6},
+                     {speech.say("Drawer"), 14},
+                     {speech.say("Part"), 18},
+                     {speech.say("What"), 34},
+                     {speech.say("Bring"), 12, true},
+                     {speech.say("From"), 14}};
     std::size_t toBuy = 0;
     for (const Carried &one : carriedOf(lines)) {
         const Part &part = *one.line->part;
         toBuy += one.from.empty() ? 1 : 0;
         paper.rows.push_back({one.from.empty() ? "" : TickBox, one.line->keeping.place, part.number,
-                              withLot(part.description, one.lot), spoken(one.quantity, part),
-                              one.from.empty() ? "to buy" : one.from});
+                              withLot(part.description, one.lot),
+                              amountOf(one.quantity, part, speech),
+                              one.from.empty() ? speech.say("to buy") : one.from});
     }
     if (paper.rows.empty())
-        paper.rows.push_back({"", "", "", "every drawer holds what it is to hold", "", ""});
-    paper.sums = {{"To buy", std::to_string(toBuy)}};
+        paper.rows.push_back(
+            {"", "", "", speech.say("every drawer holds what it is to hold"), "", ""});
+    paper.sums = {{speech.say("To buy"), std::to_string(toBuy)}};
     return paper;
 }
 
-PaperWords unloadPaper(const std::vector<UnloadLine> &lines, const std::string &day,
-                       PaperWords paper)
+PaperWords unloadPaper(const std::vector<UnloadLine> &lines, const LoadFor &what, PaperWords paper)
 {
-    paper = begun("To take out of the trailer", day, std::move(paper));
-    paper.columns = {{"", 6},    {"Drawer", 14}, {"Part", 18}, {"What", 32}, {"Take", 12, true},
-                     {"To", 12}, {"Why", 24}};
+    beginLoad(paper, what);
+    const Speech &speech = *paper.speech;
+    paper.title = speech.say("To take out of the trailer");
+    paper.columns = {{"", 6},
+                     {speech.say("Drawer"), 14},
+                     {speech.say("Part"), 18},
+                     {speech.say("What"), 32},
+                     {speech.say("Take"), 12, true},
+                     {speech.say("Into"), 12},
+                     {speech.say("Why"), 24}};
     for (const UnloadLine &line : lines)
         paper.rows.push_back({TickBox, line.take.from.place, line.part->number,
                               withLot(line.part->description, line.take.from.lot),
-                              spoken(line.take.quantity, *line.part),
-                              line.home.empty() ? "-" : line.home, std::string(text(line.why))});
+                              amountOf(line.take.quantity, *line.part, speech),
+                              line.home.empty() ? "-" : line.home, speech.word(text(line.why))});
     if (lines.empty())
-        paper.rows.push_back({"", "", "", "nothing lies where it does not belong", "", "", ""});
-    paper.sums = {{"To take out", std::to_string(lines.size())}};
+        paper.rows.push_back(
+            {"", "", "", speech.say("nothing lies where it does not belong"), "", "", ""});
+    paper.sums = {{speech.say("To take out"), std::to_string(lines.size())}};
     return paper;
 }
 

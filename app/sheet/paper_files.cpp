@@ -44,7 +44,8 @@ Result<void> writePapers(const PaperAsked &asked, const ShopFile &file, const Pa
     if (!head)
         return tl::unexpected(head.error());
     if (!asked.pdf.empty()) {
-        const auto pdf = printed(paperDocument(making.paper(paperFrom(*head, asked.paper))));
+        const auto pdf =
+            printed(paperDocument(making.paper(paperFrom(*head, asked.paper, asked.speech))));
         if (!pdf)
             return tl::unexpected(pdf.error());
         const std::string_view bytes(pdf->constData(), static_cast<std::size_t>(pdf->size()));

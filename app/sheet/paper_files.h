@@ -20,7 +20,8 @@ struct PaperAsked {
     std::string pdf; ///< Files; empty: none.
     std::string csv;
     std::string xlsx;
-    std::string paper = "A4"; ///< Or "Letter".
+    std::string paper = "A4";        ///< Or "Letter".
+    Speaking speech = plainSpeech(); ///< Of the paper; tables are said plainly.
 
     [[nodiscard]] bool isAny() const { return !pdf.empty() || !csv.empty() || !xlsx.empty(); }
 };

@@ -46,12 +46,13 @@ AreaScreen {
         else
             root.explained(why);
     }
-    function askForFile(kind: string) {
+    function askForFile(kind: string, isLetter: bool) {
         fileDialog.kind = kind;
-        const suffix = kind === "letter" ? "pdf" : kind;
+        fileDialog.isLetter = isLetter;
+        const suffix = kind === "english" ? "pdf" : kind;
         fileDialog.nameFilters = [suffix.toUpperCase() + " (*." + suffix + ")"];
-        fileDialog.ask((kind === "letter" ? root.buying.owed.selected
-                                          : root.buying.orders.selected) + "." + suffix);
+        fileDialog.ask((isLetter ? root.buying.owed.selected
+                                 : root.buying.orders.selected) + "." + suffix);
     }
 
     findHint: qsTr("Narrow: AD-66, coupe, 2026-0007  (Ctrl+F)")
@@ -116,7 +117,8 @@ AreaScreen {
         onOrderDeedAsked: (deed, why) => root.doOrder(deed, why)
         onClaimDeedAsked: (deed, why) => root.doClaim(deed, why)
         onTroubleAsked: troubleSheet.open()
-        onPaperAsked: kind => root.askForFile(kind)
+        onPaperAsked: kind => root.askForFile(kind, false)
+        onLetterAsked: kind => root.askForFile(kind, true)
     }
     FormSheet {
         id: orderSheet
@@ -142,11 +144,12 @@ AreaScreen {
         id: fileDialog
 
         property string kind: "pdf"
+        property bool isLetter: false
 
-        title: kind === "letter" ? qsTr("Write the letter to …") : qsTr("Write the order to …")
+        title: isLetter ? qsTr("Write the letter to …") : qsTr("Write the order to …")
         onAccepted: {
-            if (kind === "letter")
-                root.buying.owed.writeLetter(selectedFile);
+            if (isLetter)
+                root.buying.owed.writeLetter(kind, selectedFile);
             else
                 root.buying.orders.writePaper(kind, selectedFile);
         }

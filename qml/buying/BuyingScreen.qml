@@ -23,6 +23,7 @@ FocusScope {
     signal claimDeedAsked(string deed, string why)
     signal troubleAsked()
     signal paperAsked(string kind)
+    signal letterAsked(string kind)
 
     function enter() {
         pages[buying.page].enter();
@@ -103,7 +104,7 @@ FocusScope {
                 busy: root.busy
                 focus: visible
                 onAsked: (deed, why) => root.claimDeedAsked(deed, why)
-                onLetterAsked: root.paperAsked("letter")
+                onLetterAsked: kind => root.letterAsked(kind)
             }
         }
     }

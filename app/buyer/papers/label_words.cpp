@@ -46,28 +46,29 @@ std::string lyingIn(const std::string &part, const std::string &lot, const Ledge
     return found;
 }
 
-Label partLabel(const Part &part, const std::string &place)
+Label partLabel(const Part &part, const std::string &place, const Speech &speech)
 {
     Label label{part.number, {part.number, part.description}};
     if (!place.empty())
-        label.lines.push_back("in " + place);
+        label.lines.push_back(speech.say("in %1", {place}));
     return label;
 }
 
 Label lotLabel(const Part &part, const std::string &lot, const std::string &place,
-               const Workshop &workshop)
+               const LotSource &source)
 {
+    const auto &[workshop, speech] = source;
     if (lot == part.number) // A made-up hose: its tag is both.
-        return partLabel(part, place);
-    Label label{part.number + '=' + lot, {part.number, "lot " + lot}};
-    std::string last = place.empty() ? std::string() : "in " + place;
+        return partLabel(part, place, speech);
+    Label label{part.number + '=' + lot, {part.number, speech.say("lot %1", {lot})}};
+    std::string last = place.empty() ? std::string() : speech.say("in %1", {place});
     const auto known = workshop.notes.lots.find({part.number, lot});
     if (known != workshop.notes.lots.end()) {
         const LotFacts &facts = known->second;
         if (!facts.useBy.empty()) // A line of its own: it must not be cut short.
-            label.lines.push_back("use by " + facts.useBy);
+            label.lines.push_back(speech.say("use by %1", {speech.day(facts.useBy)}));
         if (!facts.owner.empty())
-            last += (last.empty() ? "" : ", ") + ("for " + facts.owner);
+            last += (last.empty() ? "" : ", ") + speech.say("for %1", {facts.owner});
     }
     label.lines.push_back(part.description);
     if (!last.empty())

@@ -29,10 +29,16 @@ struct LabelSize {
                                   const Ledger &ledger);
 
 /// `place`: where it lies; empty: not said.
-[[nodiscard]] Label partLabel(const Part &part, const std::string &place);
+[[nodiscard]] Label partLabel(const Part &part, const std::string &place,
+                              const Speech &speech = *plainSpeech());
+/// Where a lot's facts are, and how they are said.
+struct LotSource {
+    const Workshop &workshop;
+    const Speech &speech = *plainSpeech();
+};
 /// With what is known of the lot: its last day, whose car it is for.
 [[nodiscard]] Label lotLabel(const Part &part, const std::string &lot, const std::string &place,
-                             const Workshop &workshop);
+                             const LotSource &source);
 [[nodiscard]] Label placeLabel(const Place &place);
 
 /// The document that flarestock-paper reads. `made`: "2026-11-28".

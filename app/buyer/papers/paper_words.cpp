@@ -36,6 +36,15 @@ QJsonArray columns(const std::vector<PaperWords::Column> &all)
     return array;
 }
 
+/// Those that the program itself puts on each paper.
+QJsonObject wordsOf(const Speech &speech)
+{
+    return {{QStringLiteral("to"), said(speech.say("To"))},
+            {QStringLiteral("note"), said(speech.say("Note"))},
+            {QStringLiteral("continued"), said(speech.say("%1, continued"))},
+            {QStringLiteral("page"), said(speech.say("page %1 of %2"))}};
+}
+
 /// What the program says; what its libraries say stands before it.
 QByteArray lastLine(const QByteArray &said)
 {
@@ -63,14 +72,26 @@ Result<Letterhead> letterheadOf(const ShopFile &file)
     return readLetterhead(found->second, "letterhead.toml");
 }
 
-PaperWords paperFrom(const Letterhead &from, const std::string &size)
+PaperWords paperFrom(const Letterhead &from, const std::string &size, const Speaking &speech)
 {
     PaperWords paper;
     paper.size = size;
+    paper.speech = speech;
     paper.from.push_back(from.name);
     paper.from.insert(paper.from.end(), from.lines.begin(), from.lines.end());
     paper.foot = from.foot;
     return paper;
+}
+
+void putPlan(PaperWords &paper, const BuildPlan &plan, const std::string &day)
+{
+    const Speech &speech = *paper.speech;
+    paper.facts = {{speech.say("Build"), plan.title.empty() ? plan.id : plan.title},
+                   {speech.say("As of"), speech.day(day)}};
+    if (!plan.car.empty())
+        paper.facts.emplace_back(speech.say("For"), plan.car);
+    if (!plan.by.empty())
+        paper.facts.emplace_back(speech.say("By"), speech.day(plan.by));
 }
 
 std::vector<std::string> addressOf(std::string_view supplier, const Catalogue &catalogue)
@@ -88,19 +109,21 @@ QByteArray paperDocument(const PaperWords &paper)
     QJsonArray rows;
     for (const auto &row : paper.rows)
         rows.append(textArray(row));
-    return QJsonDocument(QJsonObject{{QStringLiteral("paper"), said(paper.size)},
-                                     {QStringLiteral("title"), said(paper.title)},
-                                     {QStringLiteral("number"), said(paper.number)},
-                                     {QStringLiteral("made"), said(paper.made)},
-                                     {QStringLiteral("from"), textArray(paper.from)},
-                                     {QStringLiteral("to"), textArray(paper.to)},
-                                     {QStringLiteral("facts"), pairs(paper.facts)},
-                                     {QStringLiteral("columns"), columns(paper.columns)},
-                                     {QStringLiteral("rows"), rows},
-                                     {QStringLiteral("sums"), pairs(paper.sums)},
-                                     {QStringLiteral("note"), said(paper.note)},
-                                     {QStringLiteral("foot"), said(paper.foot)}})
-        .toJson(QJsonDocument::Compact);
+    QJsonObject document{{QStringLiteral("paper"), said(paper.size)},
+                         {QStringLiteral("title"), said(paper.title)},
+                         {QStringLiteral("number"), said(paper.number)},
+                         {QStringLiteral("made"), said(paper.made)},
+                         {QStringLiteral("from"), textArray(paper.from)},
+                         {QStringLiteral("to"), textArray(paper.to)},
+                         {QStringLiteral("facts"), pairs(paper.facts)},
+                         {QStringLiteral("columns"), columns(paper.columns)},
+                         {QStringLiteral("rows"), rows},
+                         {QStringLiteral("sums"), pairs(paper.sums)},
+                         {QStringLiteral("note"), said(paper.note)},
+                         {QStringLiteral("foot"), said(paper.foot)}};
+    if (paper.speech != plainSpeech()) // Else the program's own words are right.
+        document.insert(QStringLiteral("words"), wordsOf(*paper.speech));
+    return QJsonDocument(document).toJson(QJsonDocument::Compact);
 }
 
 Result<QByteArray> printed(const QByteArray &document)

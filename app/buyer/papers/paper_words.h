@@ -5,6 +5,7 @@
 
 #pragma once
 
+#include "app/buyer/papers/speech.h"
 #include "app/workshop/workshop.h"
 #include "model/exchange/papers/letterhead_toml.h"
 
@@ -32,12 +33,16 @@ struct PaperWords {
     std::vector<Pair> sums = {};                     ///< The last is the total.
     std::string note = {};
     std::string foot = {};
+    Speaking speech = plainSpeech(); ///< In which the rest is said.
 };
 
 /// The shop's letterhead.toml; without one its title alone. Problem: it does not read.
 [[nodiscard]] Result<Letterhead> letterheadOf(const ShopFile &file);
 /// A paper that comes from the shop, in that size, with nothing on it yet but its head and foot.
-[[nodiscard]] PaperWords paperFrom(const Letterhead &from, const std::string &size);
+[[nodiscard]] PaperWords paperFrom(const Letterhead &from, const std::string &size,
+                                   const Speaking &speech);
+/// What build a paper is about, as of a day, for which car and by when.
+void putPlan(PaperWords &paper, const BuildPlan &plan, const std::string &day);
 /// A supplier's name and address; his id where the shop has him no more.
 [[nodiscard]] std::vector<std::string> addressOf(std::string_view supplier,
                                                  const Catalogue &catalogue);

@@ -68,7 +68,7 @@ Result<std::vector<Label>> partLabels(const LabelAsked &asked, const Workshop &w
             const auto lot = lotAsked(said, **part, workshop.ledger);
             if (!lot)
                 return tl::unexpected(lot.error());
-            labels.push_back(lotLabel(**part, *lot, in(*lot), workshop));
+            labels.push_back(lotLabel(**part, *lot, in(*lot), {workshop}));
         }
     }
     return labels;
@@ -87,7 +87,7 @@ Result<std::vector<Label>> orderLabels(const std::string &typed, const Workshop 
             continue;
         const std::string place = lyingIn(part->number, receipt.lot, workshop.ledger);
         Label label = receipt.lot.empty() ? partLabel(*part, place)
-                                          : lotLabel(*part, receipt.lot, place, workshop);
+                                          : lotLabel(*part, receipt.lot, place, {workshop});
         if (std::find(labels.begin(), labels.end(), label) == labels.end())
             labels.push_back(std::move(label));
     }

@@ -15,7 +15,7 @@ std::vector<Label> labelsOf(const SlipOfReceipt &came, const Workshop &workshop)
     std::vector<Label> labels;
     for (const SlipOfReceipt::Row &row : came.rows)
         labels.push_back(row.lot.empty() ? partLabel(*row.part, row.to)
-                                         : lotLabel(*row.part, row.lot, row.to, workshop));
+                                         : lotLabel(*row.part, row.lot, row.to, {workshop}));
     return labels;
 }
 

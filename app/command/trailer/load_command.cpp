@@ -104,10 +104,11 @@ void answerList(const LoadWords &words, OpenShop &shop)
     if (!asked)
         return shop.outcome.refuse(asked.error());
     const auto lines = loadLines(*shop.workshop, *asked);
-    const bool written = wrotePapers(
-        words, shop,
-        {[&](PaperWords paper) { return loadPaper(lines, asked->day, std::move(paper)); },
-         [&] { return loadRows(lines, asked->day); }});
+    const LoadFor forWhat{asked->day, shop.workshop->season.event(words.event)};
+    const bool written =
+        wrotePapers(words, shop,
+                    {[&](PaperWords paper) { return loadPaper(lines, forWhat, std::move(paper)); },
+                     [&] { return loadRows(lines, asked->day); }});
     if (!written)
         return;
     if (words.json)
@@ -140,13 +141,14 @@ void answerBack(const LoadWords &words, OpenShop &shop)
         to = (*place)->id;
     }
     const auto lines = unloadLines(*shop.workshop, *asked);
+    const LoadFor forWhat{asked->day, shop.workshop->season.event(words.event)};
     if (words.doIt && words.papers.isAny())
         return shop.outcome.refuse({"load back --do", "writes no list", "Leave out one of them."});
     if (words.doIt)
         return appendMoves(shop, unloadMovements(lines, to), "taken out");
     const bool written = wrotePapers(
         words, shop,
-        {[&](PaperWords paper) { return unloadPaper(lines, asked->day, std::move(paper)); },
+        {[&](PaperWords paper) { return unloadPaper(lines, forWhat, std::move(paper)); },
          [&] { return unloadRows(lines, asked->day); }});
     if (!written)
         return;

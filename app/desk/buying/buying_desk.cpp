@@ -77,6 +77,7 @@ void BuyingDesk::setInInches(bool inInches)
     m_isStale = true;
     m_slips.setUnits(m_units);
     m_box.setUnits(m_units);
+    m_owed.setUnits(m_units);
     make();
     Q_EMIT changed();
 }

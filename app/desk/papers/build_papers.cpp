@@ -3,6 +3,8 @@
 #include "app/desk/papers/build_papers.h"
 
 #include "app/buyer/whole_file.h"
+#include "app/desk/language/sentences.h"
+#include "app/desk/papers/desk_speech.h"
 #include "app/desk/words/spoken.h"
 #include "app/garage/cautions.h"
 #include "app/sheet/build/build_sheet.h"
@@ -34,12 +36,13 @@ struct ListOf {
 
 PaperMaking sheetMaking(const ListOf &of)
 {
-    auto sheet = std::make_shared<const BuildSheet>(
-        buildSheet(*of.worked.built, *of.worked.workshop, of.plan));
+    const auto sheet = [of](const Speech &speech) {
+        return buildSheet(*of.worked.built, *of.worked.workshop, of.plan, speech);
+    };
     return {[of, sheet](PaperWords paper) {
-                return buildSheetPaper(*sheet, of.plan, of.day, std::move(paper));
+                return buildSheetPaper(sheet(*paper.speech), of.plan, of.day, std::move(paper));
             },
-            [of, sheet] { return buildSheetRows(*sheet, of.day); }};
+            [of, sheet] { return buildSheetRows(sheet(*plainSpeech()), of.day); }};
 }
 
 PaperMaking pickMaking(const ListOf &of)
@@ -136,7 +139,7 @@ MapPaperWords BuildPapers::mapWords() const
     return {m_build.title(),
             m_build.about(),
             saidDate(today()),
-            said(AdviceOnly),
+            inWords(AdviceOnly),
             QPageSize(Sizes[m_size].id),
             m_build.units()};
 }
@@ -164,6 +167,7 @@ void BuildPapers::write(const QUrl &file)
     ListOf of{m_build.worked(), m_build.plan(), {}, today()};
     of.asked = paperInto(path.toStdString());
     of.asked.paper = Sizes[m_size == 1 ? 1 : 0].name;
+    of.asked.speech = deskSpeech(m_build.units());
     m_writing.run([of, paper = m_paper, read = m_read, tell]() -> Errand::Back {
         const auto written = read([&](ShopFile &shop, const Workshop &) {
             return writePapers(of.asked, shop,

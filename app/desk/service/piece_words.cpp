@@ -8,7 +8,6 @@
 #include "app/garage/bench_wash.h"
 #include "model/servicing/calendar.h"
 
-#include <QRegularExpression>
 #include <QStringList>
 
 #include <algorithm>
@@ -193,16 +192,11 @@ QString saidStanding(const DueLine &line, const GarageBook &book)
 
 QString saidReasons(const DueWork &work)
 {
-    static const QRegularExpression day(QStringLiteral("\\d{4}-\\d{2}-\\d{2}"));
     if (isOnlyDamaged(work))
         return {};
     QStringList all;
-    for (const std::string &one : work.why) {
-        QString reason = localised(inWords(one));
-        for (auto found = day.match(reason); found.hasMatch(); found = day.match(reason))
-            reason.replace(found.captured(), saidDate(found.captured().toStdString()));
-        all.append(reason);
-    }
+    for (const std::string &one : work.why)
+        all.append(saidFigures(inWords(one)));
     return all.join(QStringLiteral("; "));
 }
 

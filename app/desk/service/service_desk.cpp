@@ -59,6 +59,7 @@ void ServiceDesk::setInInches(bool inInches)
     m_units = inInches ? Units::Inch : Units::Metric;
     m_lot.setUnits(m_units);
     m_goingBack.setUnits(m_units);
+    m_paper.setUnits(m_units);
     showRows();
 }
 

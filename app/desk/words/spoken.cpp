@@ -88,6 +88,18 @@ QString saidDate(const QDate &day, WithYear year, const QLocale &locale)
     return locale.toString(day, year == WithYear::Yes ? form + QStringLiteral(" yyyy") : form);
 }
 
+QString saidFigures(const QString &text, const QLocale &locale)
+{
+    static const QRegularExpression day(QStringLiteral("\\d{4}-\\d{2}-\\d{2}"));
+    QString told = localised(text, locale);
+    for (auto found = day.match(told); found.hasMatch();) {
+        const QString spoken = saidDate(found.captured().toStdString(), locale);
+        told.replace(found.capturedStart(), found.capturedLength(), spoken);
+        found = day.match(told, found.capturedStart() + spoken.size());
+    }
+    return told;
+}
+
 QString saidProblem(const Problem &problem)
 {
     const auto isTyped = [](const std::string &text) {

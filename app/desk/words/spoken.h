@@ -44,6 +44,10 @@ enum class WithYear : bool { No, Yes };
 /// A text in which each "2026-12-12" is such a date.
 [[nodiscard]] QString withSaidDays(const QString &text, const QLocale &locale = QLocale());
 
+/// A text of ours in which decimals and days stand as the model prints them: "may be used until
+/// 2026-12-12".
+[[nodiscard]] QString saidFigures(const QString &text, const QLocale &locale = QLocale());
+
 /// A problem as one sentence, without what it advises for who types commands.
 [[nodiscard]] QString saidProblem(const Problem &problem);
 

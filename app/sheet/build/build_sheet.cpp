@@ -54,7 +54,8 @@ std::string range(const Torque &torque, double unit)
 }
 
 /// What is turned in a joint, one a line: "AN -10: 45.2–54.2 or 29.0–36.0 N·m".
-std::string torquesOf(const std::string &joint, const std::vector<TorqueLine> &card)
+std::string torquesOf(const std::string &joint, const std::vector<TorqueLine> &card,
+                      const Speech &speech)
 {
     std::string said;
     for (const TorqueLine &line : card) {
@@ -62,46 +63,51 @@ std::string torquesOf(const std::string &joint, const std::vector<TorqueLine> &c
             continue;
         std::vector<std::string> figures;
         for (const Torque &torque : line.torques)
-            figures.push_back(range(torque, 1));
+            figures.push_back(speech.figures(range(torque, 1)));
         addLine(said, turnedText(line.asked.port) + ": " +
-                          (figures.empty() ? "none published" : joined(figures, " or ") + " N·m"));
+                          (figures.empty() ? speech.say("none published")
+                                           : joined(figures, speech.say(" or ")) + " N·m"));
     }
     return said;
 }
 
-void addTorques(BuildSheet &sheet, const std::vector<TorqueLine> &card)
+void addTorques(BuildSheet &sheet, const std::vector<TorqueLine> &card, const Speech &speech)
 {
     for (const TorqueLine &line : card) {
         for (const Torque &torque : line.torques) {
-            addOnce(sheet.torques, turnedText(line.asked.port) + ": " + range(torque, 1) +
-                                       " N·m, " + range(torque, NmPerLbfFt) + " lbf·ft (" +
-                                       std::string(torque.sourceId) +
-                                       (torque.halved ? ", half of it)" : ")"));
+            addOnce(sheet.torques,
+                    turnedText(line.asked.port) + ": " +
+                        speech.figures(range(torque, 1) + " N·m, " + range(torque, NmPerLbfFt)) +
+                        " lbf·ft (" + std::string(torque.sourceId) +
+                        (torque.halved ? speech.say(", half of it") : "") + ")");
             addOnce(sheet.sources,
-                    std::string(torque.sourceId) + ": " + std::string(torque.source));
+                    std::string(torque.sourceId) + ": " + speech.sentence(torque.source));
         }
     }
 }
 
-std::string aidsOf(const Way &way)
+std::string aidsOf(const Way &way, const Speech &speech)
 {
     std::string said;
-    for (const WayAid &aid : way.aids)
-        addLine(said, aid.part ? aid.part->number + "\n" + aid.need.text()
-                               : aid.need.text() + ": not in the catalogue");
+    for (const WayAid &aid : way.aids) {
+        const std::string need = speech.sentence(aid.need.text());
+        addLine(said, aid.part ? aid.part->number + "\n" + need
+                               : speech.say("%1: not in the catalogue", {need}));
+    }
     return said;
 }
 
 /// "AD-810, then HE-10S", and below it what they lead from and to.
-std::string piecesOf(const PlacedJoint &joint)
+std::string piecesOf(const PlacedJoint &joint, const Speech &speech)
 {
-    const std::string ports = joint.from.text() + " to " + joint.to.text();
+    const std::string ports = speech.say("%1 to %2", {joint.from.text(), joint.to.text()});
     if (!joint.way)
-        return "open: nothing joins these\n" + ports;
+        return speech.say("open: nothing joins these") + "\n" + ports;
     std::vector<std::string> pieces;
     for (const Piece &piece : joint.way->pieces)
         pieces.push_back(piece.part->number);
-    std::string said = pieces.empty() ? "straight together" : joined(pieces, ", then ");
+    std::string said =
+        pieces.empty() ? speech.say("straight together") : joined(pieces, speech.say(", then "));
     if (joint.angleDegrees)
         said += ", " + std::to_string(*joint.angleDegrees) + "°";
     return said + "\n" + ports;
@@ -113,8 +119,34 @@ std::string titleOf(const Expansion &build, const std::string &station)
     return placed == nullptr || placed->station == nullptr ? station : placed->station->title;
 }
 
+/// "inlet" of "pump inlet", in that speech; a title stays as the template has it.
+std::string portSaid(const std::string &at, const std::string &title, const Speech &speech)
+{
+    if (!at.starts_with(title + " "))
+        return at;
+    const std::string port = at.substr(title.size() + 1);
+    return title + " " +
+           (port == "inlet"    ? speech.say("inlet")
+            : port == "outlet" ? speech.say("outlet")
+                               : port);
+}
+
+/// Where a joint is: "pump inlet", "pump outlet to filter inlet".
+std::string placeOf(const PlacedJoint &joint, const Expansion &build, const Speech &speech)
+{
+    const std::string from = titleOf(build, joint.station);
+    const auto run = std::find_if(build.runs.begin(), build.runs.end(),
+                                  [&](const PlacedRun &one) { return one.id == joint.run; });
+    const std::string to = run == build.runs.end() ? std::string() : titleOf(build, run->to);
+    const auto between = to.empty() ? std::string::npos : joint.at.rfind(" to " + to + " ");
+    if (between == std::string::npos || between < from.size())
+        return portSaid(joint.at, from, speech);
+    return speech.say("%1 to %2", {portSaid(joint.at.substr(0, between), from, speech),
+                                   portSaid(joint.at.substr(between + 4), to, speech)});
+}
+
 /// One step for each hose or tube, with all lengths that come off it.
-void addCuts(BuildSheet &sheet, const Expansion &build)
+void addCuts(BuildSheet &sheet, const Expansion &build, const Speech &speech)
 {
     std::vector<const Part *> lines;
     for (const PlacedRun &run : build.runs) {
@@ -127,24 +159,26 @@ void addCuts(BuildSheet &sheet, const Expansion &build)
                 {BenchWork::Cut, run.line->number, run.line->description, "", ""});
         }
         addLine(sheet.steps[static_cast<std::size_t>(at - lines.begin())].what,
-                run.length.spoken() + ": " + titleOf(build, run.from) + " to " +
-                    titleOf(build, run.to));
+                speech.amount(run.length) + ": " +
+                    speech.say("%1 to %2", {titleOf(build, run.from), titleOf(build, run.to)}));
     }
 }
 
 /// The test that is still to be made, with room to write it down; brakes want a second name.
-BenchStep leakTest(const Expansion &build)
+BenchStep leakTest(const Expansion &build, const Speech &speech)
 {
     const bool isBrakes = build.system == "brakes";
-    return {BenchWork::Test, isBrakes ? "leak test, seen by two" : "leak test",
-            "with, at, held for, how it was:\n ", "", isBrakes ? "signed, and by:" : "signed:"};
+    return {BenchWork::Test,
+            isBrakes ? speech.say("leak test, seen by two") : speech.say("leak test"),
+            speech.say("with, at, held for, how it was:") + "\n ", "",
+            isBrakes ? speech.say("signed, and by:") : speech.say("signed:")};
 }
 
-std::string cautionsOf()
+std::string cautionsOf(const Speech &speech)
 {
-    std::string said = "Where a system is opened:";
+    std::string said = speech.say("Where a system is opened:");
     for (const std::string_view one : OpeningCautions)
-        said.append(" ").append(one);
+        said.append(" ").append(speech.sentence(one));
     return said;
 }
 
@@ -165,20 +199,22 @@ std::string_view text(BenchWork work) noexcept
     return {};
 }
 
-BuildSheet buildSheet(const WorkedBuild &build, const Workshop &workshop, const BuildPlan &plan)
+BuildSheet buildSheet(const WorkedBuild &build, const Workshop &workshop, const BuildPlan &plan,
+                      const Speech &speech)
 {
     BuildSheet sheet;
-    addCuts(sheet, build.expansion);
+    addCuts(sheet, build.expansion, speech);
     const auto card = torqueCard(build.expansion);
     for (const PlacedJoint &joint : build.expansion.joints)
-        sheet.steps.push_back({BenchWork::Join, joint.at, piecesOf(joint),
-                               joint.way ? aidsOf(*joint.way) : std::string(),
-                               torquesOf(joint.id, card)});
+        sheet.steps.push_back({BenchWork::Join, placeOf(joint, build.expansion, speech),
+                               piecesOf(joint, speech),
+                               joint.way ? aidsOf(*joint.way, speech) : std::string(),
+                               torquesOf(joint.id, card, speech)});
     for (const Instead &one : workshop.notes.build(plan.id).instead)
-        sheet.steps.push_back({BenchWork::Swapped, dayOf(one.at) + ", " + one.who,
-                               one.used + " instead of " + one.planned, "", ""});
-    sheet.steps.push_back(leakTest(build.expansion));
-    addTorques(sheet, card);
+        sheet.steps.push_back({BenchWork::Swapped, speech.day(dayOf(one.at)) + ", " + one.who,
+                               speech.say("%1 instead of %2", {one.used, one.planned}), "", ""});
+    sheet.steps.push_back(leakTest(build.expansion, speech));
+    addTorques(sheet, card, speech);
     return sheet;
 }
 
@@ -200,24 +236,26 @@ Workbook buildSheetRows(const BuildSheet &sheet, const std::string &day)
 PaperWords buildSheetPaper(const BuildSheet &sheet, const BuildPlan &plan, const std::string &day,
                            PaperWords paper)
 {
-    paper.title = "Build sheet";
+    const Speech &speech = *paper.speech;
+    paper.title = speech.say("Build sheet");
     paper.number = plan.id;
     paper.made = day;
-    paper.facts = {{"Build", plan.title.empty() ? plan.id : plan.title}, {"As of", day}};
-    if (!plan.car.empty())
-        paper.facts.emplace_back("For", plan.car);
-    if (!plan.by.empty())
-        paper.facts.emplace_back("By", plan.by);
-    paper.columns = {{"Done", 6}, {"Where", 19}, {"What", 28}, {"With", 15}, {"Torque", 32}};
+    putPlan(paper, plan, day);
+    paper.columns = {{speech.say("Done"), 6},
+                     {speech.say("Where"), 19},
+                     {speech.say("What"), 28},
+                     {speech.say("With"), 15},
+                     {speech.say("Torque"), 32}};
     for (const BenchStep &step : sheet.steps)
-        paper.rows.push_back({"[   ]", std::string(text(step.work)) + "\n" + step.at,
+        paper.rows.push_back({"[   ]", speech.word(text(step.work)) + "\n" + step.at,
                               step.work == BenchWork::Cut ? "\n" + step.what : step.what, step.with,
                               step.torque.empty() ? "" : "\n" + step.torque});
     if (!sheet.torques.empty())
-        paper.note = "The part maker's torque comes first. " + joined(sheet.torques, "; ") + ". " +
-                     joined(sheet.sources, "; ") + ".\n";
-    paper.note += cautionsOf() + "\nBuilt by:                                        Looked at by:";
-    paper.foot = AdviceOnly;
+        paper.note = speech.say("The part maker's torque comes first.") + " " +
+                     joined(sheet.torques, "; ") + ". " + joined(sheet.sources, "; ") + ".\n";
+    paper.note += cautionsOf(speech) + "\n" + speech.say("Built by:") + std::string(40, ' ') +
+                  speech.say("Looked at by:");
+    paper.foot = speech.sentence(AdviceOnly);
     return paper;
 }
 

@@ -34,11 +34,11 @@ struct BuildSheet {
 /// Cuts, joints in flow order, pieces built instead of planned ones, the test. An open joint says
 /// so instead of pieces.
 [[nodiscard]] BuildSheet buildSheet(const WorkedBuild &build, const Workshop &workshop,
-                                    const BuildPlan &plan);
+                                    const BuildPlan &plan, const Speech &speech = *plainSpeech());
 
 /// `day`: that the sheet says it was made on.
 [[nodiscard]] Workbook buildSheetRows(const BuildSheet &sheet, const std::string &day);
-/// `paper` comes from the shop, and is empty besides.
+/// `paper` comes from the shop, and is empty besides; the sheet was said in its speech.
 [[nodiscard]] PaperWords buildSheetPaper(const BuildSheet &sheet, const BuildPlan &plan,
                                          const std::string &day, PaperWords paper);
 

@@ -9,23 +9,37 @@ namespace flarestock {
 
 namespace {
 
-std::string cutTo(const Pick &pick)
+Quantity quantityOf(std::int64_t smallest, const Part &part)
+{
+    return Quantity::ofSmallest(smallest, part.unit);
+}
+
+std::string cutTo(const Pick &pick, const Speech &speech)
 {
     std::string said;
     for (const std::int64_t length : pick.lengths)
-        said += (said.empty() ? "" : " + ") + spoken(length, *pick.part);
+        said += (said.empty() ? "" : " + ") + speech.amount(quantityOf(length, *pick.part));
     return said;
 }
 
 /// What it is, and below it what a hand has to know besides.
-std::string whatOf(const Pick &pick)
+std::string whatOf(const Pick &pick, const Speech &speech)
 {
     std::string besides;
     if (!pick.lengths.empty())
-        besides = "cut to " + cutTo(pick);
+        besides = speech.say("cut to %1", {cutTo(pick, speech)});
     if (!pick.key.lot.empty())
         besides += (besides.empty() ? "" : "; ") + pick.key.lot;
     return pick.part->description + (besides.empty() ? "" : "\n" + besides);
+}
+
+/// So much, and where the shop keeps it in other units below it as the shop says it.
+std::string takeOf(std::int64_t smallest, const Part &part, const Speech &speech)
+{
+    const Quantity quantity = quantityOf(smallest, part);
+    const std::string said = speech.amount(quantity);
+    const std::string kept = speech.figures(quantity.spoken());
+    return said == kept ? said : said + "\n" + kept;
 }
 
 } // namespace
@@ -41,7 +55,8 @@ Workbook pickRows(const PickList &list, const std::string &day)
     for (const Pick &pick : list.picks)
         sheet.rows.push_back({pick.key.place, pick.part->number, pick.part->description,
                               amountText(pick.quantity, *pick.part),
-                              std::string(text(pick.part->unit)), cutTo(pick), pick.key.lot});
+                              std::string(text(pick.part->unit)), cutTo(pick, *plainSpeech()),
+                              pick.key.lot});
     for (const auto &[part, quantity] : list.lacking)
         sheet.rows.push_back({"not found", part->number, part->description,
                               amountText(quantity, *part), std::string(text(part->unit)), "", ""});
@@ -51,28 +66,30 @@ Workbook pickRows(const PickList &list, const std::string &day)
 PaperWords pickPaper(const PickList &list, const BuildPlan &plan, const std::string &day,
                      PaperWords paper)
 {
-    paper.title = "Pick list";
+    const Speech &speech = *paper.speech;
+    paper.title = speech.say("Pick list");
     paper.number = plan.id;
     paper.made = day;
-    paper.facts = {{"Build", plan.title.empty() ? plan.id : plan.title}, {"As of", day}};
-    if (!plan.car.empty())
-        paper.facts.emplace_back("For", plan.car);
-    if (!plan.by.empty())
-        paper.facts.emplace_back("By", plan.by);
-    paper.columns = {{"", 6}, {"Place", 14}, {"Part", 18}, {"What", 44}, {"Take", 14, true}};
+    putPlan(paper, plan, day);
+    paper.columns = {{"", 6},
+                     {speech.say("Place"), 14},
+                     {speech.say("Part"), 18},
+                     {speech.say("What"), 44},
+                     {speech.say("Take"), 14, true}};
     for (const Pick &pick : list.picks)
-        paper.rows.push_back({"[   ]", pick.key.place, pick.part->number, whatOf(pick),
-                              spoken(pick.quantity, *pick.part)});
+        paper.rows.push_back({"[   ]", pick.key.place, pick.part->number, whatOf(pick, speech),
+                              takeOf(pick.quantity, *pick.part, speech)});
     for (const auto &[part, quantity] : list.lacking)
-        paper.rows.push_back(
-            {"", "not found", part->number, part->description, spoken(quantity, *part)});
+        paper.rows.push_back({"", speech.say("not found"), part->number, part->description,
+                              takeOf(quantity, *part, speech)});
     if (paper.rows.empty())
-        paper.rows.push_back({"", "", "", "nothing to take: it is promised nothing", ""});
-    paper.sums = {{"To take", std::to_string(list.picks.size())}};
-    paper.note = "Before a system is opened:";
+        paper.rows.push_back(
+            {"", "", "", speech.say("nothing to take: it is promised nothing"), ""});
+    paper.sums = {{speech.say("To take"), std::to_string(list.picks.size())}};
+    paper.note = speech.say("Before a system is opened:");
     for (const std::string_view caution : OpeningCautions)
-        paper.note += "\n" + std::string(caution);
-    paper.foot = AdviceOnly;
+        paper.note += "\n" + speech.sentence(caution);
+    paper.foot = speech.sentence(AdviceOnly);
     return paper;
 }
 

@@ -17,6 +17,7 @@ FocusScope {
 
     readonly property var papers: [
         { kind: "pdf", label: qsTr("PDF") },
+        { kind: "english", label: qsTr("PDF in English") }, // For a supplier abroad.
         { kind: "csv", label: qsTr("CSV") },
         { kind: "xlsx", label: qsTr("Spreadsheet") }
     ]
@@ -105,6 +106,7 @@ FocusScope {
                         objectName: "paper-" + modelData.kind
                         text: modelData.label
                         padding: 11
+                        visible: modelData.kind !== "english" || Look.language !== "en"
                         enabled: !root.page.writing
                         Accessible.name: qsTr("write the order as %1").arg(modelData.label)
                         onClicked: root.paperAsked(modelData.kind)

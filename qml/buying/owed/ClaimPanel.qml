@@ -16,7 +16,7 @@ FocusScope {
     property bool busy: false
 
     signal asked(string deed, string why)
-    signal letterAsked()
+    signal letterAsked(string kind)
     signal gone()
 
     function enter() {
@@ -69,7 +69,15 @@ FocusScope {
                                         : qsTr("Letter to the supplier, as PDF")
                 framed: false
                 enabled: !root.page.writing
-                onClicked: root.letterAsked()
+                onClicked: root.letterAsked("pdf")
+            }
+            DeskButton {
+                objectName: "letterInEnglish"
+                text: qsTr("The same in English, as PDF")
+                visible: Look.language !== "en" // For a supplier abroad.
+                framed: false
+                enabled: !root.page.writing
+                onClicked: root.letterAsked("english")
             }
             Repeater {
                 model: root.page.facts

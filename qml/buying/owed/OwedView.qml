@@ -16,7 +16,7 @@ FocusScope {
     property bool busy: false
 
     signal asked(string deed, string why)
-    signal letterAsked()
+    signal letterAsked(string kind)
 
     function enter() {
         list.enter();
@@ -77,7 +77,7 @@ FocusScope {
                 page: root.page
                 busy: root.busy
                 onAsked: (deed, why) => root.asked(deed, why)
-                onLetterAsked: root.letterAsked()
+                onLetterAsked: kind => root.letterAsked(kind)
                 onGone: list.enter()
             }
         }

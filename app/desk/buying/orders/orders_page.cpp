@@ -4,6 +4,7 @@
 
 #include "app/desk/buying/buying_words.h"
 #include "app/desk/buying/orders/orders_told.h"
+#include "app/desk/papers/desk_speech.h"
 #include "app/desk/words/spoken.h"
 #include "app/sheet/order_rows.h"
 
@@ -216,9 +217,11 @@ void OrdersPage::writePaper(const QString &kind, const QUrl &file)
         return;
     const std::string path = file.toLocalFile().toStdString();
     PaperAsked asked;
-    (kind == QStringLiteral("pdf")   ? asked.pdf
-     : kind == QStringLiteral("csv") ? asked.csv
-                                     : asked.xlsx) = path;
+    (kind == QStringLiteral("csv")    ? asked.csv
+     : kind == QStringLiteral("xlsx") ? asked.xlsx
+                                      : asked.pdf) = path;
+    if (kind == QStringLiteral("pdf"))
+        asked.speech = deskSpeech(m_units);
     m_writing.run([this, asked, path, read = m_read, number = m_selected]() -> Errand::Back {
         const auto done = read([&](const ShopFile &shop, const Workshop &now) -> Result<void> {
             const BookedOrder *order = now.bought.orders.order(number.toStdString());

@@ -56,7 +56,7 @@ public:
 
     /// Does what needs no form. Whether a form has to be filled in first, which is ready then.
     Q_INVOKABLE bool begin(const QString &deed);
-    /// Its paper for the supplier: "pdf", "csv" or "xlsx".
+    /// Its paper for the supplier: "pdf" in the desk's language, "english", "csv" or "xlsx".
     Q_INVOKABLE void writePaper(const QString &kind, const QUrl &file);
     Q_INVOKABLE QString keyAt(int row) const;
 

@@ -4,6 +4,7 @@
 
 #include "app/desk/buying/buying_words.h"
 #include "app/desk/buying/owed/owed_told.h"
+#include "app/desk/papers/desk_speech.h"
 #include "app/desk/words/spoken.h"
 #include "app/sheet/claim_rows.h"
 #include "app/sheet/paper_files.h"
@@ -158,12 +159,14 @@ bool OwedPage::begin(const QString &name)
     return true;
 }
 
-void OwedPage::writeLetter(const QUrl &file)
+void OwedPage::writeLetter(const QString &kind, const QUrl &file)
 {
     if (inHand() == nullptr || !m_read || m_writing.isUnderWay())
         return;
     PaperAsked asked;
     asked.pdf = file.toLocalFile().toStdString();
+    if (kind != QStringLiteral("english"))
+        asked.speech = deskSpeech(m_units);
     m_writing.run(
         [this, asked, read = m_read, number = m_selected, today = m_today]() -> Errand::Back {
             const auto done = read([&](const ShopFile &shop, const Workshop &now) -> Result<void> {

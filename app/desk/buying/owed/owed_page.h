@@ -32,6 +32,7 @@ public:
     /// nullptr: nothing is known yet. `claims` are its claimListRows().
     void show(const std::shared_ptr<const Workshop> &workshop, std::vector<Row> claims);
     void setShop(const ShopOnDesk &shop, const std::string &today);
+    void setUnits(Units units) { m_units = units; } ///< Of the letter.
     void find(const QString &typed);
 
     [[nodiscard]] QString selected() const { return m_selected; }
@@ -48,8 +49,9 @@ public:
 
     /// "raise", or a deed of deeds(). Whether its form is ready.
     Q_INVOKABLE bool begin(const QString &deed);
-    /// The letter to the supplier about the claim in hand, as a PDF.
-    Q_INVOKABLE void writeLetter(const QUrl &file);
+    /// The letter to the supplier about the claim in hand, as a PDF: "pdf" in the desk's language,
+    /// or "english".
+    Q_INVOKABLE void writeLetter(const QString &kind, const QUrl &file);
     Q_INVOKABLE QString keyAt(int row) const;
 
 Q_SIGNALS:
@@ -64,6 +66,7 @@ private:
     std::shared_ptr<const Workshop> m_workshop;
     std::function<Result<void>(const LookUp &)> m_read;
     std::string m_today;
+    Units m_units = Units::Metric;
     int m_open = 0;
     std::vector<Row> m_all;
     QString m_typed;

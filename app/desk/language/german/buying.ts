@@ -1113,6 +1113,10 @@
         <source>No claim is in hand.</source>
         <translation>Keine Reklamation ist in der Hand.</translation>
     </message>
+    <message>
+        <source>The same in English, as PDF</source>
+        <translation>Derselbe auf Englisch, als PDF</translation>
+    </message>
 </context>
 <context>
     <name>DayColumn</name>
@@ -1258,6 +1262,10 @@
     <message>
         <source>No order is in hand. Choose one at the left, or scan its number.</source>
         <translation>Keine Bestellung ist in der Hand. Links eine wählen oder ihre Nummer scannen.</translation>
+    </message>
+    <message>
+        <source>PDF in English</source>
+        <translation>PDF auf Englisch</translation>
     </message>
 </context>
 <context>

@@ -2,6 +2,7 @@
 
 #include "app/desk/service/papers/paper_form.h"
 
+#include "app/desk/papers/desk_speech.h"
 #include "app/desk/words/spoken.h"
 
 namespace flarestock {
@@ -106,6 +107,7 @@ void PaperForm::write(const QUrl &file)
     if (!m_book || !m_read || isBusy())
         return;
     m_asked.pdf = file.toLocalFile().toStdString();
+    m_asked.speech = deskSpeech(m_units);
     m_writing.run([this, kind = m_kind, asked = m_asked, book = m_book, read = m_read,
                    what = title()]() -> Errand::Back {
         const auto written = writePaper(kind, asked, *book, read);

@@ -9,6 +9,7 @@
 #include "app/desk/service/garage_book.h"
 #include "app/desk/shop/errand.h"
 #include "app/desk/shop/shop_reading.h"
+#include "app/desk/words/units.h"
 #include "app/sheet/car_paper.h"
 
 #include <QUrl>
@@ -25,6 +26,7 @@ public:
     explicit PaperForm(Pen &pen, QObject *parent = nullptr) : Form(pen, parent) {}
 
     void setBook(const std::shared_ptr<const GarageBook> &book, const ReadShop &read);
+    void setUnits(Units units) { m_units = units; }
     /// "card" or "sheet", of a car. Whether there is something to print.
     Q_INVOKABLE bool begin(const QString &paper, const QString &car);
 
@@ -50,6 +52,7 @@ private:
     ReadShop m_read;
     CarPaperKind m_kind = CarPaperKind::Card;
     CarPaperAsked m_asked;
+    Units m_units = Units::Metric;
     Errand m_writing; ///< Last: it waits for its worker before the rest goes.
 };
 

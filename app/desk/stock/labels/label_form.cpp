@@ -2,6 +2,7 @@
 
 #include "app/desk/stock/labels/label_form.h"
 
+#include "app/desk/papers/desk_speech.h"
 #include "app/desk/words/spoken.h"
 #include "app/workshop/clock.h"
 
@@ -72,13 +73,14 @@ std::vector<Label> LabelForm::labels(For what) const
     const std::string here = m_begun.pieces && m_begun.place() && isStock(m_begun.place()->kind)
                                  ? m_begun.pieces->place
                                  : std::string();
+    const Speaking speech = deskSpeech(m_begun.units);
     std::vector<Label> all;
     switch (what) {
     case For::Part:
-        all.push_back(partLabel(*m_begun.entry->part, lyingIn(number, {}, shop.ledger)));
+        all.push_back(partLabel(*m_begun.entry->part, lyingIn(number, {}, shop.ledger), *speech));
         break;
     case For::Lot:
-        all.push_back(lotLabel(*m_begun.entry->part, m_begun.pieces->lot, here, shop));
+        all.push_back(lotLabel(*m_begun.entry->part, m_begun.pieces->lot, here, {shop, *speech}));
         break;
     case For::Place:
         all.push_back(placeLabel(*m_begun.place()));

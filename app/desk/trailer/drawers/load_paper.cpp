@@ -3,6 +3,7 @@
 // A load list for the hand that walks with it: a paper, a table or a sheet for a spreadsheet
 // program, by the ending of its file.
 
+#include "app/desk/papers/desk_speech.h"
 #include "app/desk/trailer/drawers/load_list.h"
 #include "app/desk/words/spoken.h"
 #include "app/sheet/load_rows.h"
@@ -22,14 +23,16 @@ std::string usualPaper()
 
 PaperMaking makingOf(const std::shared_ptr<const TrailerBook> &book, LoadList::Way way)
 {
-    const std::string day = book->asked.day;
+    const LoadFor what{book->asked.day, book->workshop->season.event(book->event)};
     if (way == LoadList::Way::In)
-        return {
-            [book, day](PaperWords paper) { return loadPaper(book->load, day, std::move(paper)); },
-            [book, day] { return loadRows(book->load, day); }};
-    return {
-        [book, day](PaperWords paper) { return unloadPaper(book->unload, day, std::move(paper)); },
-        [book, day] { return unloadRows(book->unload, day); }};
+        return {[book, what](PaperWords paper) {
+                    return loadPaper(book->load, what, std::move(paper));
+                },
+                [book, what] { return loadRows(book->load, what.day); }};
+    return {[book, what](PaperWords paper) {
+                return unloadPaper(book->unload, what, std::move(paper));
+            },
+            [book, what] { return unloadRows(book->unload, what.day); }};
 }
 
 } // namespace
@@ -46,6 +49,7 @@ void LoadList::writeTo(const QUrl &file)
     const QString path = file.toLocalFile();
     PaperAsked asked = paperInto(path.toStdString());
     asked.paper = usualPaper();
+    asked.speech = deskSpeech(m_units);
     m_writing.run(
         [this, asked, path, book = m_book, way = m_way, read = m_readShop]() -> Errand::Back {
             const auto written = read([&](ShopFile &shop, const Workshop &) {

@@ -97,6 +97,7 @@ std::shared_ptr<const TrailerBook> TrailerBook::of(const std::shared_ptr<const W
     book->workshop = workshop;
     book->today = when.today;
     const Event *event = when.event.empty() ? nullptr : workshop->season.event(when.event);
+    book->event = event ? event->id : std::string();
     book->asked.day = event ? event->lastDay : when.today;
     book->load = loadLines(*workshop, book->asked);
     book->unload = unloadLines(*workshop, book->asked);

@@ -42,7 +42,8 @@ struct Drawer {
 struct TrailerBook {
     std::shared_ptr<const Workshop> workshop;
     std::string today;
-    LoadAsked asked; ///< Its day is the last of the event, or today.
+    std::string event; ///< As in When; empty where the season has none of that id.
+    LoadAsked asked;   ///< Its day is the last of the event, or today.
     std::vector<LoadLine> load;
     std::vector<UnloadLine> unload;
     std::vector<Drawer> drawers; ///< Nearest first.
