@@ -3,6 +3,7 @@
 #include "app/paper/painting.h"
 
 #include "app/paper/bars.h"
+#include "app/paper/columns.h"
 #include "app/paper/layout.h"
 #include "app/paper/lettering.h"
 #include "app/paper/traces.h"
@@ -41,8 +42,9 @@ public:
     {
         m_painter.translate(Margin * Dots, Margin * Dots);
         m_painter.scale(Dots, Dots);
-        for (const PaperColumn &column : paper.columns)
-            m_shares += column.width;
+        m_widths =
+            columnWidths(paper, m_width * Dots,
+                         {fontOf(8, QFont::Bold), fontOf(9), fontOf(7.5), CellPad * Dots}, writer);
     }
 
     void paint()
@@ -125,11 +127,11 @@ private:
                 text({0, left, half, 18}, m_paper.from[at], font);
             left += at == 0 ? 18 : SmallHeight + 1;
         }
-        const QString title = m_paper.name();
         if (painted) {
             code(0);
-            text({half, CodeHeight + 4, m_width - half, 26}, title, fontOf(15, QFont::Bold),
-                 TopRight);
+            const auto font =
+                within(m_paper.name(), fontOf(15, QFont::Bold), (m_width - half) * Dots, m_writer);
+            text({half, CodeHeight + 4, m_width - half, 26}, m_paper.name(), font, TopRight);
         }
         const double below = std::max(left, CodeHeight + 30) + 2 * Gap;
         return std::max(address(below, painted), facts(below, painted)) + 2 * Gap;
@@ -175,10 +177,7 @@ private:
         return 14 + Gap;
     }
 
-    [[nodiscard]] double widthOf(const PaperColumn &column) const
-    {
-        return m_width * column.width / m_shares;
-    }
+    [[nodiscard]] double widthOf(int column) const { return m_widths[column] / Dots; }
 
     static int flagsOf(const PaperColumn &column)
     {
@@ -189,16 +188,16 @@ private:
     {
         line(y, 0.8);
         double x = 0;
-        for (const PaperColumn &column : m_paper.columns) {
-            text({x + CellPad, y + 5, widthOf(column) - 2 * CellPad, 14}, column.title,
-                 fontOf(8, QFont::Bold), flagsOf(column));
-            x += widthOf(column);
+        for (int at = 0; at < m_paper.columns.size(); ++at) {
+            text({x + CellPad, y + 5, widthOf(at) - 2 * CellPad, 14}, m_paper.columns[at].title,
+                 fontOf(8, QFont::Bold), flagsOf(m_paper.columns[at]));
+            x += widthOf(at);
         }
         line(y + HeadRow - 1, 0.8);
         return y + HeadRow;
     }
 
-    [[nodiscard]] double cellHeight(const QString &cell, const PaperColumn &column) const
+    [[nodiscard]] double cellHeight(const QString &cell, int column) const
     {
         const double width = widthOf(column) - 2 * CellPad;
         return heightOf(cell.section(QLatin1Char('\n'), 0, 0), fontOf(9), width) +
@@ -209,7 +208,7 @@ private:
     {
         double height = 0;
         for (int at = 0; at < row.size(); ++at)
-            height = std::max(height, cellHeight(row[at], m_paper.columns[at]));
+            height = std::max(height, cellHeight(row[at], at));
         return height + 7;
     }
 
@@ -218,13 +217,13 @@ private:
         double x = 0;
         for (int at = 0; at < row.size(); ++at) {
             const PaperColumn &column = m_paper.columns[at];
-            const double width = widthOf(column) - 2 * CellPad;
+            const double width = widthOf(at) - 2 * CellPad;
             const QString first = row[at].section(QLatin1Char('\n'), 0, 0);
             const QString second = row[at].section(QLatin1Char('\n'), 1);
             const double height = heightOf(first, fontOf(9), width);
             text({x + CellPad, y + 3, width, height}, first, fontOf(9), flagsOf(column));
             text({x + CellPad, y + 3 + height, width, 200}, second, fontOf(7.5), flagsOf(column));
-            x += widthOf(column);
+            x += widthOf(at);
         }
         const double end = y + rowHeight(row);
         m_painter.fillRect(QRectF(0, end - 0.3, m_width, 0.3), QColor(170, 170, 170));
@@ -275,7 +274,7 @@ private:
     QPainter m_painter;
     double m_width;
     double m_bottom;
-    double m_shares = 0;
+    QVector<double> m_widths; ///< Of the columns, in dots.
 };
 
 } // namespace

@@ -103,9 +103,9 @@ PaperWords claimLetter(const ClaimsSaid &claims, const Workshop &workshop, const
     paper.made = today;
     paper.to = addressOf(first.supplier, workshop.catalogue);
     paper.facts = {{speech.say("Date"), speech.day(today)}};
-    paper.columns = {{speech.say("Claim"), 11},       {speech.say("Our order"), 13},
-                     {speech.say("Your number"), 17}, {speech.say("What"), 32},
-                     {speech.say("Owed"), 11, true},  {speech.say("What is wrong"), 25}};
+    paper.columns = {{speech.say("Claim"), 14},       {speech.say("Our order"), 12},
+                     {speech.say("Your number"), 16}, {speech.say("What"), 31},
+                     {speech.say("Owed"), 10, true},  {speech.say("What is wrong"), 25}};
     for (const ClaimStanding *claim : claims) {
         const SupplierClaim &now = claim->now;
         const PartSaid part{workshop.part(now.part)};

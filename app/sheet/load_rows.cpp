@@ -104,7 +104,7 @@ PaperWords loadPaper(const std::vector<LoadLine> &lines, const LoadFor &what, Pa
                      {speech.say("Drawer"), 14},
                      {speech.say("Part"), 18},
                      {speech.say("What"), 34},
-                     {speech.say("Bring"), 12, true},
+                     {speech.say("Bring"), 14, true},
                      {speech.say("From"), 14}};
     std::size_t toBuy = 0;
     for (const Carried &one : carriedOf(lines)) {
@@ -131,7 +131,7 @@ PaperWords unloadPaper(const std::vector<UnloadLine> &lines, const LoadFor &what
                      {speech.say("Drawer"), 14},
                      {speech.say("Part"), 18},
                      {speech.say("What"), 32},
-                     {speech.say("Take"), 12, true},
+                     {speech.say("Take"), 14, true},
                      {speech.say("Into"), 12},
                      {speech.say("Why"), 24}};
     for (const UnloadLine &line : lines)

@@ -40,7 +40,8 @@ PaperMaking sheetMaking(const ListOf &of)
         return buildSheet(*of.worked.built, *of.worked.workshop, of.plan, speech);
     };
     return {[of, sheet](PaperWords paper) {
-                return buildSheetPaper(sheet(*paper.speech), of.plan, of.day, std::move(paper));
+                const BuildSheet said = sheet(*paper.speech); // Before the paper is moved.
+                return buildSheetPaper(said, of.plan, of.day, std::move(paper));
             },
             [of, sheet] { return buildSheetRows(sheet(*plainSpeech()), of.day); }};
 }

@@ -377,7 +377,7 @@
     </message>
     <message>
         <source>before %1</source>
-        <translation>vor dem %1</translation>
+        <translation>vor %1</translation>
     </message>
     <message>
         <source>%1, by %2</source>
