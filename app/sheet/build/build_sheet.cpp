@@ -100,7 +100,7 @@ std::string aidsOf(const Way &way, const Speech &speech)
 /// "AD-810, then HE-10S", and below it what they lead from and to.
 std::string piecesOf(const PlacedJoint &joint, const Speech &speech)
 {
-    const std::string ports = speech.say("%1 to %2", {joint.from.text(), joint.to.text()});
+    const std::string ports = speech.say("%1 with %2", {joint.from.text(), joint.to.text()});
     if (!joint.way)
         return speech.say("open: nothing joins these") + "\n" + ports;
     std::vector<std::string> pieces;
