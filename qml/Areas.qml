@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 //
 // The six areas, and the one place where they are registered: a name, and the file of its screen
-// (an AreaScreen). A screen is made when it is first looked at.
+// (an AreaScreen). A screen is made when it is first looked at. Where somebody sits at the window,
+// those that nobody has asked for yet are made beside what goes on, before anybody does.
 
 pragma ComponentBehavior: Bound
 
@@ -89,6 +90,16 @@ FocusScope {
         if (screen)
             screen.enter();
     }
+    /// Makes the next screen that is not there.
+    function makeNext() {
+        for (let index = 0; index < loaders.count; ++index) {
+            const loader = loaders.itemAt(index) as AreaLoader;
+            if (loader && !loader.wanted) {
+                loader.wanted = true;
+                return;
+            }
+        }
+    }
 
     Timer {
         id: arriving
@@ -96,24 +107,42 @@ FocusScope {
         interval: 0 // Not while it becomes ready.
         onTriggered: root.arrive()
     }
+    Timer {
+        id: making
+
+        interval: 120
+        onTriggered: root.makeNext()
+    }
+
+    component AreaLoader: Loader {
+        property bool wanted: false
+
+        anchors.fill: parent
+        active: wanted
+    }
+
     Repeater {
         id: loaders
 
         model: root.areas
 
-        Loader {
+        AreaLoader {
             id: loader
 
             required property var modelData
             required property int index
             readonly property bool shows: index === root.area
-            property bool wanted: false
 
-            anchors.fill: parent
             visible: shows
             focus: shows
-            active: wanted
+            asynchronous: Pace.inSteps && !shows // Who asks for it does not wait.
             source: modelData.screen
+            onLoaded: {
+                if (shows)
+                    root.enter();
+                if (Pace.inSteps)
+                    making.restart();
+            }
             onShowsChanged: wanted = wanted || shows
             Component.onCompleted: wanted = shows
 

@@ -9,6 +9,8 @@
 #include "app/desk/launch/self_test.h"
 #include "app/desk/launch/server_password.h"
 #include "app/desk/launch/settings.h"
+#include "app/desk/launch/spare_moment.h"
+#include "app/desk/rows/pace.h"
 #include "app/desk/scan/scan_ear.h"
 #include "model/storage/server/server_address.h"
 
@@ -116,6 +118,15 @@ void rememberChoices(Desk &desk, const Look &look)
         recall();
 }
 
+/// Somebody sits at the window: a key is answered at once, and what takes longer comes later.
+void sitDown(Desk &desk, const DeskOptions &options)
+{
+    if (!options.isSeen())
+        return;
+    Pace::instance().setInSteps(true);
+    desk.build()->setPatience(Working::AtTheWindowMs);
+}
+
 int test(std::unique_ptr<Screens> screens, Desk &desk, Look &look)
 {
     QStringList wrong = selfTest(*screens, desk, look);
@@ -160,6 +171,7 @@ int runDesk(QGuiApplication &application, const DeskOptions &options)
                                          : options.theme == QStringLiteral("dark"));
     look.setInInches(options.units.isEmpty() ? options.isSeen() && wasInInches()
                                              : options.units == QStringLiteral("in"));
+    sitDown(desk, options);
     if (!screens->load())
         return Failed;
     screens->follow(look, desk);
@@ -171,7 +183,7 @@ int runDesk(QGuiApplication &application, const DeskOptions &options)
         const auto written = writePicture(*screens->window(), options.size, options.screenshot);
         return written ? Done : refuse(written.error());
     }
-    desk.build()->setPatience(Working::AtTheWindowMs);
+    const SpareMoment spare(screens->engine());
     ScanEar ear;
     listenToScanner(ear, desk, *screens->window());
     desk.setWho(lastWho());

@@ -89,7 +89,9 @@ FocusScope {
         }
     }
     Repeater {
-        model: root.heads
+        model: Steps {
+            of: root.heads
+        }
 
         AbreastHead {
             id: head

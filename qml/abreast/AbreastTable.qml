@@ -89,7 +89,11 @@ FocusScope {
             id: list
 
             objectName: "abreastList"
-            model: root.abreast.lines
+            step: root.columns.line
+            model: Steps {
+                of: root.abreast.lines
+                onSettled: root.sync()
+            }
             focus: true
             keyNavigationEnabled: false
             section.property: "group"

@@ -32,7 +32,9 @@ ColumnLayout {
             Layout.alignment: Qt.AlignTop
 
             Repeater {
-                model: root.build.answers
+                model: Steps {
+                    of: root.build.answers
+                }
 
                 AnswerTag {
                     required property string key

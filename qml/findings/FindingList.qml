@@ -76,6 +76,7 @@ FocusScope {
             objectName: "findingList"
             model: root.findings
             clip: true
+            displayMarginEnd: unfolding.margin
             cacheBuffer: 0
             focus: true
             activeFocusOnTab: true
@@ -105,6 +106,12 @@ FocusScope {
                     list.currentIndex = 0;
                     list.forceActiveFocus(Qt.OtherFocusReason);
                 }
+            }
+
+            Unfolding {
+                id: unfolding
+
+                list: list
             }
 
             Words {

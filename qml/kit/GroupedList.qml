@@ -10,6 +10,8 @@ import Flarestock.Screens
 ListView {
     id: root
 
+    property alias step: unfolding.step // So much of it more is shown at a time.
+
     function holdOne() { // A list whose rows came later may have none in hand.
         if (activeFocus && currentIndex < 0 && count > 0)
             currentIndex = 0;
@@ -18,6 +20,7 @@ ListView {
     onActiveFocusChanged: holdOne()
     onCountChanged: holdOne()
     clip: true
+    displayMarginEnd: unfolding.margin
     cacheBuffer: 0 // Rows made ahead of time are made late: their list may be another one by then.
     activeFocusOnTab: true
     keyNavigationEnabled: true
@@ -25,4 +28,10 @@ ListView {
     highlightMoveDuration: 0
     section.delegate: GroupHead {}
     ScrollBar.vertical: SlimScrollBar {}
+
+    Unfolding {
+        id: unfolding
+
+        list: root
+    }
 }

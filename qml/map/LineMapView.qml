@@ -94,7 +94,9 @@ FocusScope {
                 openedInk: Theme.accent
             }
             Repeater {
-                model: root.map.bands
+                model: Steps {
+                    of: root.map.bands
+                }
 
                 LevelBand {
                     required property real atY
@@ -106,7 +108,9 @@ FocusScope {
                 }
             }
             Repeater {
-                model: root.map.runs
+                model: Steps {
+                    of: root.map.runs
+                }
 
                 RunLabel {
                     required property string key
@@ -120,7 +124,9 @@ FocusScope {
                 }
             }
             Repeater {
-                model: root.map.plates
+                model: Steps {
+                    of: root.map.plates
+                }
 
                 MapPlate {
                     required property string station
@@ -138,7 +144,9 @@ FocusScope {
                 }
             }
             Repeater {
-                model: root.map.marks
+                model: Steps {
+                    of: root.map.marks
+                }
 
                 MapMark {
                     required property string key

@@ -88,7 +88,9 @@ FocusScope {
                 }
             }
             Repeater {
-                model: root.opened.pieces
+                model: Steps {
+                    of: root.opened.pieces
+                }
 
                 PieceLine {
                     width: column.width
@@ -128,7 +130,9 @@ FocusScope {
                 wrapMode: Text.Wrap
             }
             Repeater {
-                model: root.opened.ways
+                model: Steps {
+                    of: root.opened.ways
+                }
 
                 WayButton {
                     required property string pick

@@ -67,6 +67,7 @@ FocusScope {
         anchors.margins: 1
         model: root.rows
         clip: true
+        displayMarginEnd: unfolding.margin
         cacheBuffer: 0
         reuseItems: true
         focus: true
@@ -103,6 +104,12 @@ FocusScope {
                 root.chosen(part);
             }
             onDoubleClicked: root.entered()
+        }
+
+        Unfolding {
+            id: unfolding
+
+            list: list
         }
 
         Words {

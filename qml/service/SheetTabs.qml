@@ -22,7 +22,9 @@ Flow {
     Accessible.name: qsTr("which car")
 
     Repeater {
-        model: root.tabs
+        model: Steps {
+            of: root.tabs
+        }
 
         SheetTab {
             required property string key

@@ -21,7 +21,9 @@ Flow {
     spacing: Theme.gap
 
     Repeater {
-        model: root.fields
+        model: Steps {
+            of: root.fields
+        }
 
         AnswerTag {
             required property string key

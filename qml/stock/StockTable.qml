@@ -85,6 +85,7 @@ FocusScope {
             objectName: "stockList"
             model: root.rows
             clip: true
+            displayMarginEnd: unfolding.margin
             cacheBuffer: 0
             reuseItems: true
             focus: true
@@ -124,6 +125,12 @@ FocusScope {
                     root.chosen(part);
                 }
                 onDoubleClicked: root.entered()
+            }
+
+            Unfolding {
+                id: unfolding
+
+                list: list
             }
 
             Words {

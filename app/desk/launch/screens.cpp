@@ -29,6 +29,7 @@ Screens::Screens()
                          for (const QQmlError &error : errors)
                              m_warnings.append(error.toString());
                      });
+    m_engine.setIncubationController(&m_making); // Before a window comes, which else has its own.
     m_engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
 }
 

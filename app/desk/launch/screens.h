@@ -4,6 +4,8 @@
 
 #pragma once
 
+#include "app/desk/launch/making.h"
+
 #include <QQmlApplicationEngine>
 #include <QStringList>
 
@@ -31,6 +33,7 @@ public:
 
 private:
     QStringList m_warnings;
+    Making m_making; ///< Outlives the engine that uses it.
     QQmlApplicationEngine m_engine;
 };
 

@@ -101,6 +101,14 @@ void Rows::showOther(std::vector<Row> rows)
         Q_EMIT countChanged();
 }
 
+void Rows::takeNames(const Rows &of)
+{
+    beginResetModel();
+    m_names = of.m_names;
+    m_rows.clear();
+    endResetModel();
+}
+
 void Rows::dropMissing(const std::vector<Row> &rows)
 {
     QSet<QString> keys;
@@ -112,10 +120,15 @@ void Rows::dropMissing(const std::vector<Row> &rows)
     for (int at = count() - 1; at >= 0; --at) {
         if (keys.contains(m_rows.at(static_cast<std::size_t>(at)).key))
             continue;
-        beginRemoveRows({}, at, at);
-        m_rows.erase(m_rows.begin() + at);
-        endRemoveRows();
+        drop(at);
     }
+}
+
+void Rows::drop(int row)
+{
+    beginRemoveRows({}, row, row);
+    m_rows.erase(m_rows.begin() + row);
+    endRemoveRows();
 }
 
 void Rows::place(int at, Row row)

@@ -36,6 +36,7 @@ public:
 
     explicit Rows(const QStringList &names, QObject *parent = nullptr);
 
+    [[nodiscard]] const std::vector<Row> &rows() const { return m_rows; }
     [[nodiscard]] int count() const { return static_cast<int>(m_rows.size()); }
     [[nodiscard]] int rowCount(const QModelIndex &parent = {}) const override;
     [[nodiscard]] QVariant data(const QModelIndex &index, int role) const override;
@@ -55,9 +56,13 @@ public:
 Q_SIGNALS:
     void countChanged();
 
+protected:
+    void takeNames(const Rows &of); ///< Before there are rows.
+    void drop(int row);
+    void place(int at, Row row); ///< Everything before `at` is in place already.
+
 private:
     void dropMissing(const std::vector<Row> &rows);
-    void place(int at, Row row);
     void tellChanged(int row, const Row &before);
 
     QHash<int, QByteArray> m_names;

@@ -38,6 +38,7 @@ FocusScope {
         anchors.fill: parent
         anchors.margins: 2
         model: root.days
+        displayMarginEnd: unfolding.margin
         orientation: ListView.Horizontal
         clip: true
         focus: true
@@ -49,6 +50,15 @@ FocusScope {
         Accessible.name: qsTr("days on which something comes or is needed")
         Keys.onReturnPressed: root.choose()
         Keys.onEnterPressed: root.choose()
+
+        Unfolding {
+            id: unfolding
+
+            list: list
+            across: true
+            step: 3 * root.columnWidth
+        }
+
         delegate: DayColumn {
             objectName: "dayColumn"
             width: root.columnWidth

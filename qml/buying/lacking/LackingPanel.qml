@@ -66,7 +66,9 @@ FocusScope {
                 wrapMode: Text.Wrap
             }
             Repeater {
-                model: root.page.facts
+                model: Steps {
+                    of: root.page.facts
+                }
 
                 FactLine {
                     width: column.width

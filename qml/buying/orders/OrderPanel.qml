@@ -114,7 +114,9 @@ FocusScope {
                 }
             }
             Repeater {
-                model: root.page.lines
+                model: Steps {
+                    of: root.page.lines
+                }
 
                 OrderLineTag {
                     id: line
@@ -131,7 +133,9 @@ FocusScope {
                 }
             }
             Repeater {
-                model: root.page.sums
+                model: Steps {
+                    of: root.page.sums
+                }
 
                 SlipSum {
                     width: column.width
@@ -143,7 +147,9 @@ FocusScope {
                 color: Theme.rule
             }
             Repeater {
-                model: root.page.facts
+                model: Steps {
+                    of: root.page.facts
+                }
 
                 FactLine {
                     width: column.width

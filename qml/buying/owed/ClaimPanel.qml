@@ -80,7 +80,9 @@ FocusScope {
                 onClicked: root.letterAsked("english")
             }
             Repeater {
-                model: root.page.facts
+                model: Steps {
+                    of: root.page.facts
+                }
 
                 FactLine {
                     width: column.width

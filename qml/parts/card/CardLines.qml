@@ -16,7 +16,9 @@ Column {
     spacing: 6
 
     Repeater {
-        model: root.lines
+        model: Steps {
+            of: root.lines
+        }
 
         CardLine {
             width: root.width

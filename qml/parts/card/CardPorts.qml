@@ -23,7 +23,9 @@ Column {
         strong: true
     }
     Repeater {
-        model: root.parts.ports
+        model: Steps {
+            of: root.parts.ports
+        }
 
         PortTag {
             id: tag

@@ -31,7 +31,9 @@ Column {
         color: Theme.rule
     }
     Repeater {
-        model: root.meetings
+        model: Steps {
+            of: root.meetings
+        }
 
         MeetingLine {
             width: root.width

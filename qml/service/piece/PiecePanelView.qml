@@ -78,7 +78,9 @@ FocusScope {
                 spacing: 6
 
                 Repeater {
-                    model: root.service.form.deeds
+                    model: Steps {
+                        of: root.service.form.deeds
+                    }
 
                     DeskButton {
                         id: button
@@ -120,7 +122,9 @@ FocusScope {
                 cautions: root.service.cautions
             }
             Repeater {
-                model: root.service.lines
+                model: Steps {
+                    of: root.service.lines
+                }
 
                 CardLine {
                     width: column.width

@@ -89,7 +89,9 @@ FocusScope {
                 visible: root.part.lying.count > 0
 
                 Repeater {
-                    model: root.part.lying
+                    model: Steps {
+                        of: root.part.lying
+                    }
 
                     BinTag {
                         id: tag
@@ -111,7 +113,9 @@ FocusScope {
                 spacing: 6
 
                 Repeater {
-                    model: root.deeds
+                    model: Steps {
+                        of: root.deeds
+                    }
 
                     DeedButton {
                         id: button
@@ -125,7 +129,9 @@ FocusScope {
                     }
                 }
                 Repeater {
-                    model: root.more
+                    model: Steps {
+                        of: root.more
+                    }
 
                     DeedButton {
                         id: besides
@@ -144,7 +150,9 @@ FocusScope {
                 time: root.part.time
             }
             Repeater {
-                model: root.part.lines
+                model: Steps {
+                    of: root.part.lines
+                }
 
                 CardLine {
                     width: column.width

@@ -144,6 +144,7 @@ FocusScope {
             objectName: "carryList"
             model: root.carry.rows
             clip: true
+            displayMarginEnd: unfolding.margin
             cacheBuffer: 0
             focus: true
             activeFocusOnTab: true
@@ -169,6 +170,12 @@ FocusScope {
                     root.enter();
                     root.carry.selected = key;
                 }
+            }
+
+            Unfolding {
+                id: unfolding
+
+                list: list
             }
 
             Words {

@@ -96,6 +96,7 @@ FocusScope {
             objectName: "inDrawer"
             model: root.lines
             clip: true
+            displayMarginEnd: unfolding.margin
             cacheBuffer: 0
             focus: true
             activeFocusOnTab: true
@@ -116,6 +117,12 @@ FocusScope {
                     list.currentIndex = index;
                     root.enter();
                 }
+            }
+
+            Unfolding {
+                id: unfolding
+
+                list: list
             }
 
             FocusFrame {

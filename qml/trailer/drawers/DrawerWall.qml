@@ -63,6 +63,7 @@ FocusScope {
             anchors.fill: parent
             anchors.margins: 8
             model: root.drawers
+            displayMarginEnd: unfolding.margin
             clip: true
             focus: true
             activeFocusOnTab: true
@@ -82,6 +83,14 @@ FocusScope {
             Keys.onReturnPressed: root.entered()
             Keys.onEnterPressed: root.entered()
             onCountChanged: soon.restart()
+
+            Unfolding {
+                id: unfolding
+
+                list: grid
+                step: grid.cellHeight
+            }
+
             delegate: Item {
                 id: cell
 

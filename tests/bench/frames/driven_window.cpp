@@ -4,13 +4,17 @@
 
 #include "app/desk/launch/open_shop.h"
 #include "app/desk/launch/screens.h"
+#include "app/desk/launch/spare_moment.h"
+#include "app/desk/rows/pace.h"
 #include "app/desk/shop/desk.h"
 #include "app/desk/shop/look.h"
 #include "seen.h"
 
+#include <QElapsedTimer>
 #include <QQmlEngine>
 #include <QTest>
 
+#include <algorithm>
 #include <cstdio>
 
 namespace flarestock {
@@ -29,22 +33,53 @@ void pressed(QQuickWindow &window, Qt::Key key, Qt::KeyboardModifiers with)
 
 DrivenWindow::DrivenWindow(WatchedApplication &application)
     : m_application(application), m_look(std::make_unique<Look>(nullptr)),
-      m_desk(std::make_unique<Desk>(nullptr)), m_screens(std::make_unique<Screens>())
+      m_desk(std::make_unique<Desk>(nullptr)), m_screens(std::make_unique<Screens>()),
+      m_spare(std::make_unique<SpareMoment>(m_screens->engine()))
 {
     m_desk->setDeeds({openShopFile, makeDemoFile});
     m_desk->setWho(QStringLiteral("Kim"));
     m_desk->build()->setPatience(Working::AtTheWindowMs);
+    Pace::instance().setInSteps(true);
 }
 
 DrivenWindow::~DrivenWindow() = default;
 
+/// What the engine does when nobody has touched the window for a moment is said for itself.
+void DrivenWindow::keep(Round &round)
+{
+    RoundSaid said = round.said();
+    const auto others =
+        std::stable_partition(said.events.begin(), said.events.end(), [](const Held &one) {
+            return !one.what.contains(QStringLiteral("spareMoment"));
+        });
+    m_pauses.events.insert(m_pauses.events.end(), others, said.events.end());
+    said.events.erase(others, said.events.end());
+    m_said.push_back(std::move(said));
+}
+
+/// As long as a person looks at what has come before the next round of keys.
+void DrivenWindow::pause()
+{
+    QElapsedTimer since;
+    since.start();
+    Round pause(m_application, QStringLiteral("between rounds: the engine collects, nobody waits"),
+                [&since] { return since.elapsed() < SpareMoment::AfterMs + 200; });
+    (void)pause.press("nothing", [] {});
+    const RoundSaid said = pause.said();
+    m_pauses.name = said.name;
+    m_pauses.isAwaited = false;
+    m_pauses.events.insert(m_pauses.events.end(), said.events.begin(), said.events.end());
+}
+
 Round DrivenWindow::round(const char *name)
 {
+    if (m_screens->window() != nullptr)
+        pause();
     return {m_application, QString::fromLatin1(name), [this] {
                 return m_desk->isLoading() || m_desk->pen()->isBusy() ||
                        m_desk->build()->isWorking() || m_desk->pictures()->isWorking() ||
                        (m_desk->abreast()->isLooking() && m_desk->abreast()->isLoading()) ||
-                       !m_desk->opening().isEmpty();
+                       !m_desk->opening().isEmpty() || Pace::instance().isBusy();
             }};
 }
 
@@ -84,6 +119,7 @@ std::vector<RoundSaid> DrivenWindow::drive(const QString &file)
     lookAtPictures();
     lookAtDates();
     walkLists();
+    m_said.push_back(std::exchange(m_pauses, {}));
     return std::exchange(m_said, {});
 }
 
@@ -188,6 +224,9 @@ void DrivenWindow::writeDown()
 void DrivenWindow::changeAnswers()
 {
     key(*std::make_unique<Round>(round("to builds")), Qt::Key_1, Qt::AltModifier);
+    Round opening = round("the largest build is opened");
+    (void)opening.press("open", [&] { (void)m_desk->openBuild(QStringLiteral("coupe-fuel")); });
+    keep(opening);
     focus("measure");
     Round answering = round("a build's power changed, and taken back");
     for (const char *power : {"300 hp", "620 hp", "450 hp"}) {

@@ -13,6 +13,7 @@ namespace flarestock {
 class Desk;
 class Look;
 class Screens;
+class SpareMoment;
 
 class DrivenWindow {
 public:
@@ -27,7 +28,8 @@ private:
     void key(Round &round, Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier);
     void type(Round &round, const char *text);
     void focus(const char *name);
-    void keep(Round &round) { m_said.push_back(round.said()); }
+    void pause();
+    void keep(Round &round);
     void open(const QString &file);
     void goThroughAreas(const char *name);
     void findAnywhere();
@@ -43,7 +45,9 @@ private:
     std::unique_ptr<Look> m_look;
     std::unique_ptr<Desk> m_desk;
     std::unique_ptr<Screens> m_screens;
+    std::unique_ptr<SpareMoment> m_spare;
     std::vector<RoundSaid> m_said;
+    RoundSaid m_pauses; ///< All of them.
 };
 
 /// A window with one word in it, which changes with each key: what a frame costs without a shop.

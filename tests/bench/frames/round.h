@@ -12,6 +12,7 @@ namespace flarestock {
 /// What a round was like. Milliseconds.
 struct RoundSaid {
     QString name;
+    bool isAwaited = true; ///< Somebody waits for it.
     std::vector<Held> events;
     std::vector<double> toFrame; ///< From a key to the end of the first frame after it.
 };

@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/desk/launch/making.h"
+
+#include "app/desk/rows/pace.h"
+
+namespace flarestock {
+
+Making::Making()
+{
+    m_next.setInterval(0);
+    connect(&m_next, &QTimer::timeout, this, [this] { incubateFor(Pace::TurnMs); });
+}
+
+void Making::incubatingObjectCountChanged(int count)
+{
+    if (count == 0)
+        m_next.stop();
+    else if (!m_next.isActive())
+        m_next.start();
+}
+
+} // namespace flarestock

@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: MIT
+
+#include "app/desk/rows/pace.h"
+
+#include <QElapsedTimer>
+
+namespace flarestock {
+
+Pace::Pace()
+{
+    m_next.setSingleShot(true);
+    connect(&m_next, &QTimer::timeout, this, &Pace::turn);
+}
+
+Pace &Pace::instance()
+{
+    static Pace pace;
+    return pace;
+}
+
+Pace *Pace::create(QQmlEngine *, QJSEngine *)
+{
+    QJSEngine::setObjectOwnership(&instance(), QJSEngine::CppOwnership);
+    return &instance();
+}
+
+void Pace::work(QObject *whose, Step step)
+{
+    if (!m_isInSteps) {
+        while (step())
+            continue;
+        return;
+    }
+    m_waiting.push_back({whose, std::move(step)});
+    if (!m_next.isActive())
+        m_next.start(0);
+}
+
+void Pace::turn()
+{
+    QElapsedTimer since;
+    since.start();
+    while (!m_waiting.empty() && since.elapsed() < TurnMs) {
+        const Waiting now = m_waiting.front(); // A step may add others.
+        if (!now.whose || !now.step())
+            m_waiting.pop_front();
+    }
+    if (!m_waiting.empty())
+        m_next.start(0);
+}
+
+} // namespace flarestock

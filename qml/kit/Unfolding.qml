@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: MIT
+//
+// A list that opens: where somebody sits at the window, so much more of it with each frame, as its
+// lines are made as they come into sight. `margin` is the displayMarginEnd of the list.
+
+import QtQuick
+import Flarestock.Desk
+
+Timer {
+    id: root
+
+    required property Flickable list
+    property bool across: false // It lies.
+    property real step: 100
+
+    readonly property real whole: across ? list.width : list.height
+    readonly property real content: across ? list.contentWidth : list.contentHeight
+    readonly property real margin: Pace.inSteps ? Math.min(0, open - whole) : 0
+    property real open: step
+
+    interval: 16
+    repeat: true
+    running: Pace.inSteps && open < whole && content >= open
+    onTriggered: open += step
+    onContentChanged: open = Math.min(open, Math.max(step, content + 1))
+}
