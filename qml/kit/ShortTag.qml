@@ -10,10 +10,17 @@ Item {
     id: root
 
     required property string text
+    property bool wraps: false // Into lines; else what does not fit is left out.
 
-    implicitWidth: words.implicitWidth + 16
-    implicitHeight: 20
+    implicitWidth: Math.ceil(line.advanceWidth) + 16 // In one line, however it is laid out.
+    implicitHeight: wraps ? Math.max(20, words.contentHeight + 6) : 20
 
+    TextMetrics {
+        id: line
+
+        font: words.font
+        text: root.text
+    }
     TagDrawing {
         anchors.fill: parent
         fill: Theme.cautionFill
@@ -34,6 +41,7 @@ Item {
         color: Theme.caution
         horizontalAlignment: Text.AlignRight
         verticalAlignment: Text.AlignVCenter
-        elide: Text.ElideLeft
+        wrapMode: root.wraps ? Text.Wrap : Text.NoWrap
+        elide: root.wraps ? Text.ElideNone : Text.ElideLeft
     }
 }

@@ -20,8 +20,10 @@ Item {
     readonly property bool isLink: form === "link"
     readonly property bool isGap: form === "gap"
     readonly property bool isOurs: form === "piece" || form === "aid"
+    readonly property bool isBelow: isShort && tag.implicitWidth > width * 0.42 // The tag.
 
     implicitHeight: isLink ? Math.max(24, link.height + 4)
+        : isBelow ? lines.height + tag.height + 12
         : Math.max(40, lines.height + 8, where.visible ? where.height + 8 : 0)
     Accessible.role: Accessible.ListItem
     Accessible.name: says
@@ -62,8 +64,9 @@ Item {
 
         visible: !root.isLink
         x: 22
-        anchors.verticalCenter: parent.verticalCenter
-        width: parent.width - x - Theme.gap - (root.isShort ? tag.width : where.width)
+        y: root.isBelow ? 4 : (root.height - height) / 2
+        width: parent.width - x - (root.isBelow ? 0 : Theme.gap
+                                                      + (root.isShort ? tag.width : where.width))
         spacing: 1
 
         Words {
@@ -99,7 +102,9 @@ Item {
 
         visible: root.isShort
         anchors.right: parent.right
-        anchors.verticalCenter: parent.verticalCenter
+        y: root.isBelow ? lines.y + lines.height + 4 : (root.height - height) / 2
+        width: Math.min(implicitWidth, parent.width - lines.x)
+        wraps: root.isBelow
         text: root.place
     }
 }

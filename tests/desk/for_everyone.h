@@ -69,8 +69,13 @@ public:
             if (!one->property("truncated").isValid() || isIn(one, listed))
                 continue;
             ++m_texts;
+            const QString text = one->property("text").toString();
             if (one->property("truncated").toBool())
-                m_cut.append(one->property("text").toString());
+                m_cut.append(text);
+            // A column of single letters: nobody can read that either.
+            if (const int lines = one->property("lineCount").toInt(); lines > 3)
+                if (2 * lines >= text.size())
+                    m_cut.append(QStringLiteral("a letter a line: ") + text);
         }
     }
     /// More than so many texts are expected.
