@@ -7,5 +7,6 @@ import Flarestock.Desk
 
 FileDialog {
     acceptLabel: qsTr("Read it")
+    rejectLabel: qsTr("Not now") // Qt says it in English.
     currentFolder: PersonsFolder.url
 }

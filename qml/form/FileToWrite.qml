@@ -6,7 +6,6 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
-import QtQuick.Dialogs
 import QtQuick.Layouts
 import Flarestock.Desk
 import Flarestock.Screens
@@ -137,7 +136,7 @@ WorkSheet {
             onClicked: root.close()
         }
     }
-    FolderDialog {
+    FolderToTake {
         id: folders
 
         currentFolder: file.folder

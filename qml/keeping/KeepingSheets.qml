@@ -4,7 +4,6 @@
 // written out and taken in.
 
 import QtQuick
-import QtQuick.Dialogs
 import Flarestock.Desk
 import Flarestock.Screens
 
@@ -83,10 +82,9 @@ Item {
         nameFilters: [qsTr("Shop files (*.flarestock)"), qsTr("All files (*)")]
         onAccepted: madeSheet.setSource(root.keeping.pathOf(selectedFile))
     }
-    FolderDialog {
+    FolderToTake {
         id: sourceDialog
 
-        currentFolder: PersonsFolder.url
         title: qsTr("Choose the folder of texts")
         onAccepted: madeSheet.setSource(root.keeping.pathOf(selectedFolder))
     }
@@ -98,17 +96,15 @@ Item {
         nameFilters: [qsTr("Shop files (*.flarestock)")]
         onAccepted: madeSheet.setFile(root.keeping.pathOf(selectedFile))
     }
-    FolderDialog {
+    FolderToTake {
         id: outDialog
 
-        currentFolder: PersonsFolder.url
         title: qsTr("Choose a new or empty folder")
         onAccepted: outSheet.setFolder(root.keeping.pathOf(selectedFolder))
     }
-    FolderDialog {
+    FolderToTake {
         id: inDialog
 
-        currentFolder: PersonsFolder.url
         title: qsTr("Choose the folder with the edited texts")
         onAccepted: inSheet.setFolder(root.keeping.pathOf(selectedFolder))
     }

@@ -213,6 +213,10 @@
         <source>Read it</source>
         <translation>Einlesen</translation>
     </message>
+    <message>
+        <source>Not now</source>
+        <translation>Jetzt nicht</translation>
+    </message>
 </context>
 <context>
     <name>FileToWrite</name>
@@ -317,6 +321,17 @@
     <message>
         <source>found in the whole shop</source>
         <translation>in der ganzen Werkstatt gefunden</translation>
+    </message>
+</context>
+<context>
+    <name>FolderToTake</name>
+    <message>
+        <source>Take it</source>
+        <translation>Diesen nehmen</translation>
+    </message>
+    <message>
+        <source>Not now</source>
+        <translation>Jetzt nicht</translation>
     </message>
 </context>
 <context>
