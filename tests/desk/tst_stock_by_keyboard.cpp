@@ -14,6 +14,7 @@ private Q_SLOTS:
     void altTwoShowsTheStock();
     void theFindFieldNarrowsIt();
     void aPartIsMovedAndTakenBack();
+    void aLengthIsOfferedInThePersonsUnits();
     void aCountIsSaidOnlyAfterwards();
     void whatCannotBeDoneSaysWhy();
     void whatIsKeptIsTakenBackToo();
@@ -89,6 +90,22 @@ void StockByKeyboard::aPartIsMovedAndTakenBack()
     QTRY_VERIFY(words("lastStep").startsWith(QStringLiteral("Taken back: ")));
     QCOMPARE(lies("AD-8-8", "A3"), before);
     QCOMPARE(lies("AD-8-8", "B1"), there);
+}
+
+/// 4 ft 6 in lie in the bin: 54 × 25.4 mm.
+void StockByKeyboard::aLengthIsOfferedInThePersonsUnits()
+{
+    for (const bool inInches : {false, true}) {
+        m_look->setInInches(inInches);
+        take("EP-10");
+        press("deed-move");
+        QTRY_VERIFY(item("field-quantity") != nullptr);
+        QCOMPARE(words("field-quantity"),
+                 inInches ? QStringLiteral("4 ft 6 in") : QStringLiteral("1371.6 mm"));
+        key(Qt::Key_Escape);
+        QTRY_VERIFY(item("field-quantity") == nullptr);
+    }
+    m_look->setInInches(true); // As the other functions have it.
 }
 
 void StockByKeyboard::aCountIsSaidOnlyAfterwards()

@@ -102,7 +102,8 @@ void addReplacing(WorkFields &fields, const WorkSubject &subject)
                  ServiceWords::tr("its number"));
     if (part && isLength(part->unit))
         fields.typed("length", ServiceWords::tr("length"),
-                     saidQuantity(Quantity::ofSmallest(piece.quantity, part->unit)), {});
+                     typedAmount(Quantity::ofSmallest(piece.quantity, part->unit), subject.units),
+                     {});
     if (part)
         fields.old(true);
     else

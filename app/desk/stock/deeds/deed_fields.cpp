@@ -75,10 +75,10 @@ private:
     std::vector<Row> m_rows;
 };
 
-/// As one can type it back: no grouping, nothing rounded.
+/// As the person can type it back: no grouping, nothing rounded.
 QString asTyped(std::int64_t smallest, const DeedSubject &subject)
 {
-    return saidQuantity(Quantity::ofSmallest(smallest, subject.entry->part->unit));
+    return typedAmount(Quantity::ofSmallest(smallest, subject.entry->part->unit), subject.units);
 }
 
 QString allThere(const DeedSubject &subject)
