@@ -226,6 +226,8 @@ void ServiceByKeyboard::whatWasFoundByMistakeIsTakenBack()
     QTRY_VERIFY(item("formOutlook") != nullptr);
     QTRY_VERIFY2(words("formOutlook").contains(QStringLiteral("damaged, counts no more")),
                  qPrintable(words("formOutlook")));
+    QVERIFY2(words("formOutlook").startsWith(QStringLiteral("car 2: ")), // Not its id.
+             qPrintable(words("formOutlook")));
     picture("take-back");
     press("doDeed");
     awaitRead();

@@ -15,16 +15,16 @@ namespace {
 constexpr int LinesSaid = 6;
 
 /// A servicing or an outing that counts no more; empty of any other record.
-QString saidRecord(const Record &record)
+QString saidRecord(const Record &record, const Workshop &shop)
 {
+    const Place *place = shop.ledger.place(record.subject);
+    const QString whom = said(place == nullptr ? record.subject : place->title);
     if (record.kind == RecordKind::Servicing)
         return GoingBack::tr("%1: %2, %3, counts no more")
-            .arg(said(record.subject), said(record.field("position")),
-                 inWords(record.field("work")));
-    return record.kind == RecordKind::Outing
-               ? GoingBack::tr("%1: what it ran at %2 counts no more")
-                     .arg(said(record.subject), said(record.field("event")))
-               : QString();
+            .arg(whom, said(record.field("position")), inWords(record.field("work")));
+    return record.kind == RecordKind::Outing ? GoingBack::tr("%1: what it ran at %2 counts no more")
+                                                   .arg(whom, said(record.field("event")))
+                                             : QString();
 }
 
 /// What goes which way, a movement a line, and what was done to a car.
@@ -40,7 +40,7 @@ QStringList saidBack(const Action &action, const Workshop &shop, Units units)
     }
     for (const auto *records : {&action.records, &action.afterwards}) {
         for (const Record &record : *records) {
-            if (const QString words = saidRecord(record); !words.isEmpty())
+            if (const QString words = saidRecord(record, shop); !words.isEmpty())
                 says.append(words);
         }
     }
