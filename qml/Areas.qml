@@ -14,6 +14,7 @@ FocusScope {
     id: root
 
     property int area: 0
+    property int made: 0 // So many of them are made whether anybody asks for them or not.
     readonly property var areas: [
         {
             name: qsTr("Builds"),
@@ -90,16 +91,6 @@ FocusScope {
         if (screen)
             screen.enter();
     }
-    /// Makes the next screen that is not there.
-    function makeNext() {
-        for (let index = 0; index < loaders.count; ++index) {
-            const loader = loaders.itemAt(index) as AreaLoader;
-            if (loader && !loader.wanted) {
-                loader.wanted = true;
-                return;
-            }
-        }
-    }
 
     Timer {
         id: arriving
@@ -108,41 +99,30 @@ FocusScope {
         onTriggered: root.arrive()
     }
     Timer {
-        id: making
-
-        interval: 120
-        onTriggered: root.makeNext()
+        interval: 250
+        repeat: true
+        running: Pace.inSteps && root.visible && root.made < root.areas.length // Its size is known.
+        onTriggered: root.made += 1
     }
-
-    component AreaLoader: Loader {
-        property bool wanted: false
-
-        anchors.fill: parent
-        active: wanted
-    }
-
     Repeater {
         id: loaders
 
         model: root.areas
 
-        AreaLoader {
+        Loader {
             id: loader
 
             required property var modelData
             required property int index
             readonly property bool shows: index === root.area
+            property bool wanted: false
 
+            anchors.fill: parent
+            active: wanted || index < root.made
             visible: shows
             focus: shows
             asynchronous: Pace.inSteps && !shows // Who asks for it does not wait.
             source: modelData.screen
-            onLoaded: {
-                if (shows)
-                    root.enter();
-                if (Pace.inSteps)
-                    making.restart();
-            }
             onShowsChanged: wanted = wanted || shows
             Component.onCompleted: wanted = shows
 

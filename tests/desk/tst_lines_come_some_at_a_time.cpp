@@ -66,6 +66,7 @@ private Q_SLOTS:
     void endAsTheListIsWhateverItBecomesMeanwhile();
     void areForgottenWithTheirView();
     void endWithTheSameScreens();
+    void areasThatNobodyAskedForAreMade();
 
 private:
     [[nodiscard]] std::vector<std::map<QString, int>> screensIn(bool inSteps);
@@ -221,6 +222,29 @@ void LinesComeSomeAtATime::endWithTheSameScreens()
                                                     .arg(count)));
         }
     }
+}
+
+void LinesComeSomeAtATime::areasThatNobodyAskedForAreMade()
+{
+    const auto made = [](const QQuickWindow &window) {
+        QSet<QString> areas;
+        std::vector<const QQuickItem *> items = {window.contentItem()};
+        for (std::size_t at = 0; at < items.size(); ++at) {
+            const QString kind = QString::fromLatin1(items[at]->metaObject()->className());
+            if (kind.contains(QStringLiteral("Area_QMLTYPE")))
+                areas.insert(kind);
+            for (const QQuickItem *child : items[at]->childItems())
+                items.push_back(child);
+        }
+        return areas.size();
+    };
+    Look look(nullptr);
+    renew("coupe-fuel");
+    Screens screens;
+    QVERIFY(screens.load());
+    QCOMPARE(made(*screens.window()), 1); // The one that shows.
+    QTRY_COMPARE_WITH_TIMEOUT(made(*screens.window()), 6, 20000);
+    QCOMPARE(screens.warnings(), QStringList());
 }
 
 QTEST_MAIN(LinesComeSomeAtATime)
