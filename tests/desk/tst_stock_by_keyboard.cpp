@@ -15,6 +15,7 @@ private Q_SLOTS:
     void theFindFieldNarrowsIt();
     void aPartIsMovedAndTakenBack();
     void aLengthIsOfferedInThePersonsUnits();
+    void aDeedIsOfThePartInHand();
     void aCountIsSaidOnlyAfterwards();
     void whatCannotBeDoneSaysWhy();
     void whatIsKeptIsTakenBackToo();
@@ -106,6 +107,19 @@ void StockByKeyboard::aLengthIsOfferedInThePersonsUnits()
         QTRY_VERIFY(item("field-quantity") == nullptr);
     }
     m_look->setInInches(true); // As the other functions have it.
+}
+
+/// Also before the panel shows it: what happened to it is still being read.
+void StockByKeyboard::aDeedIsOfThePartInHand()
+{
+    take("EP-10");
+    stock().select(QStringLiteral("AD-10-10"));
+    QVERIFY(stock().form()->begin(QStringLiteral("move")));
+    QVERIFY2(stock().form()->title().contains(QStringLiteral("AD-10-10")),
+             qPrintable(stock().form()->title()));
+    QVERIFY2(stock().form()->about().contains(QStringLiteral("A4")),
+             qPrintable(stock().form()->about()));
+    QTRY_COMPARE(words("partNumber"), QStringLiteral("AD-10-10"));
 }
 
 void StockByKeyboard::aCountIsSaidOnlyAfterwards()

@@ -18,6 +18,7 @@ StockDesk::StockDesk(Pen &pen, QObject *parent)
       m_labels(pen), m_photo(pen), m_place(pen), m_more(deedCells())
 {
     connect(&m_panel, &PartPanel::changed, this, &StockDesk::showSelected);
+    connect(&m_panel, &PartPanel::taken, this, &StockDesk::showSelected);
 }
 
 void StockDesk::setShop(const ShopOnDesk &shop, bool isOther)

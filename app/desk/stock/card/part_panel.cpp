@@ -48,10 +48,14 @@ void PartPanel::show(const std::shared_ptr<const StockBook> &book, const QString
         m_isAllShown = false;
         m_pieces.clear();
     }
-    if (m_entry != nullptr && isOther && m_history && m_entry->part != nullptr)
+    if (m_entry != nullptr && isOther && m_history && m_entry->part != nullptr) {
+        const auto lying = lyingRows(asked());
+        m_pieces = lying.empty() ? QString() : lying.front().key;
         m_patience.start();
-    else
+        Q_EMIT taken();
+    } else {
         showRows();
+    }
     if (m_entry != nullptr)
         read();
 }

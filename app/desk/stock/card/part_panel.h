@@ -84,6 +84,7 @@ public:
 
 Q_SIGNALS:
     void changed();
+    void taken(); ///< Another part is in hand; that it is shown is told by changed().
 
 private:
     [[nodiscard]] CardAsked asked() const;
