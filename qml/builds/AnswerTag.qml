@@ -90,11 +90,10 @@ Item {
             root.givenUp();
         }
     }
-    ComboBox {
+    EnterOpens {
         id: box
 
         property real textWidth: metrics.width
-        property bool entering: false // Enter went down here, and did not come up yet.
 
         objectName: "choice"
         visible: !root.isTyped
@@ -108,15 +107,6 @@ Item {
         onActivated: index => {
             root.picked(index);
             Qt.callLater(root.sync);
-        }
-        Keys.onReturnPressed: entering = !popup.visible
-        Keys.onEnterPressed: entering = !popup.visible
-        Keys.onReleased: event => { // Opened by the press, it would be closed by the release.
-            if (!entering || event.key !== Qt.Key_Return && event.key !== Qt.Key_Enter)
-                return;
-            entering = false;
-            event.accepted = true;
-            popup.open();
         }
         contentItem: Words {
             leftPadding: 22

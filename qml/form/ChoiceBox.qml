@@ -9,25 +9,15 @@ import QtQuick
 import QtQuick.Controls
 import Flarestock.Screens
 
-ComboBox {
+EnterOpens {
     id: root
 
     required property string name
-    property bool entering: false // Enter went down here, and did not come up yet.
 
     implicitHeight: Math.max(Theme.target, implicitContentHeight + 8)
     font.family: Theme.family
     font.pixelSize: Theme.text
     Accessible.name: name
-    Keys.onReturnPressed: entering = !popup.visible
-    Keys.onEnterPressed: entering = !popup.visible
-    Keys.onReleased: event => { // Opened by the press, it would be closed by the release.
-        if (!entering || event.key !== Qt.Key_Return && event.key !== Qt.Key_Enter)
-            return;
-        entering = false;
-        event.accepted = true;
-        popup.open();
-    }
     background: Rectangle {
         radius: Theme.corner
         color: Theme.surface

@@ -36,8 +36,12 @@ Item {
 
         maker: root.keeping.maker
         onSourceAsked: {
+            if (!root.keeping.maker.ofBackup) {
+                sourceDialog.open();
+                return;
+            }
             backupDialog.currentFolder = root.keeping.backupsFolder;
-            (root.keeping.maker.ofBackup ? backupDialog : sourceDialog).open();
+            backupDialog.open();
         }
         onFileAsked: fileDialog.ask(qsTr("new-shop.flarestock"))
     }

@@ -17,6 +17,7 @@ BlocksDrawing::BlocksDrawing(QQuickItem *parent) : QQuickPaintedItem(parent)
 
 void BlocksDrawing::paint(QPainter *painter)
 {
+    constexpr int Most = 20; // So many blocks are told apart.
     constexpr double Between = 2;
     constexpr double Widest = 14;
     constexpr double Narrowest = 3;

@@ -21,8 +21,6 @@ class BlocksDrawing : public QQuickPaintedItem {
     Q_PROPERTY(QColor lackFill MEMBER m_lackFill NOTIFY blocksChanged)
     Q_PROPERTY(QColor overInk MEMBER m_overInk NOTIFY blocksChanged)
 public:
-    static constexpr int Most = 20; ///< So many blocks are told apart.
-
     explicit BlocksDrawing(QQuickItem *parent = nullptr);
     void paint(QPainter *painter) override;
 

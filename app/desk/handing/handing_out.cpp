@@ -25,14 +25,18 @@ void HandingOut::show(const WorkedOut &worked, const BuildPlan &plan, Units unit
         m_pen.forgetWaiting();
     }
     const bool same = worked.alive == m_worked.alive && units == m_units && plan.id == m_plan.id;
+    const bool isSameShop = worked.workshop == m_worked.workshop && plan.id == m_plan.id;
     m_worked = worked;
     m_plan = plan;
     m_units = units;
     if (same && worked.alive)
         return;
+    Origins known = isSameShop ? std::move(m_handed.origins) : Origins();
     m_handed = worked.expansion == nullptr ? HandedOut() : handedOut(worked, plan);
+    m_handed.origins = std::move(known); // Nothing has moved: only the plan is another one.
     showRows();
-    readOrigins();
+    if (m_handed.origins.empty())
+        readOrigins();
 }
 
 /// Until it is back, more of the same says where a piece goes.

@@ -41,7 +41,7 @@ void Pace::turn()
     QElapsedTimer since;
     since.start();
     while (!m_waiting.empty() && since.elapsed() < TurnMs) {
-        const Waiting now = m_waiting.front(); // A step may add others.
+        const Waiting &now = m_waiting.front(); // It stays where it is if a step adds others.
         if (!now.whose || !now.step())
             m_waiting.pop_front();
     }

@@ -25,28 +25,32 @@ void Steps::setOf(Rows *of)
     Q_EMIT ofChanged();
 }
 
-/// Every change of the list begins anew: what is the same already takes no time.
+/// A list changes by many small steps: it is looked at once they are over.
 void Steps::follow()
 {
-    m_to = m_of ? m_of->rows() : std::vector<Row>();
-    m_at = 0;
-    if (!Pace::instance().isInSteps()) {
-        become(std::move(m_to));
-        Q_EMIT settled();
-        return;
-    }
-    m_keys.clear();
-    for (const Row &row : m_to)
-        m_keys.insert(row.key);
+    m_isStale = true;
     if (!m_isOnTheWay) {
         m_isOnTheWay = true;
         Pace::instance().work(this, [this] { return goOn(); });
     }
 }
 
+/// From the first row on: what is the same already takes no time.
+void Steps::lookAnew()
+{
+    m_isStale = false;
+    m_to = m_of ? m_of->rows() : std::vector<Row>();
+    m_at = 0;
+    m_keys.clear();
+    for (const Row &row : m_to)
+        m_keys.insert(row.key);
+}
+
 /// One line more, or one less.
 bool Steps::goOn()
 {
+    if (m_isStale)
+        lookAnew();
     const int before = count();
     if (!removeOne()) {
         while (m_at < m_to.size() && static_cast<int>(m_at) < count() && rows()[m_at] == m_to[m_at])

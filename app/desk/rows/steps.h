@@ -30,13 +30,15 @@ Q_SIGNALS:
 
 private:
     void follow();
+    void lookAnew();
     [[nodiscard]] bool removeOne();
     [[nodiscard]] bool goOn();
 
     QPointer<Rows> m_of;
-    std::vector<Row> m_to; ///< What it becomes.
-    QSet<QString> m_keys;  ///< Of it.
-    std::size_t m_at = 0;  ///< So many rows are as they will be.
+    std::vector<Row> m_to;  ///< What it becomes.
+    QSet<QString> m_keys;   ///< Of it.
+    std::size_t m_at = 0;   ///< So many rows are as they will be.
+    bool m_isStale = false; ///< The list has changed since m_to was taken.
     bool m_isOnTheWay = false;
 };
 

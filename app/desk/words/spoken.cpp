@@ -90,14 +90,7 @@ QString saidDate(const QDate &day, WithYear year, const QLocale &locale)
 
 QString saidFigures(const QString &text, const QLocale &locale)
 {
-    static const QRegularExpression day(QStringLiteral("\\d{4}-\\d{2}-\\d{2}"));
-    QString told = localised(text, locale);
-    for (auto found = day.match(told); found.hasMatch();) {
-        const QString spoken = saidDate(found.captured().toStdString(), locale);
-        told.replace(found.capturedStart(), found.capturedLength(), spoken);
-        found = day.match(told, found.capturedStart() + spoken.size());
-    }
-    return told;
+    return withSaidDays(localised(text, locale), locale);
 }
 
 QString saidProblem(const Problem &problem)

@@ -2,6 +2,7 @@
 
 #include "app/desk/stock/undone/going_back.h"
 
+#include "app/desk/buying/buying_words.h"
 #include "app/desk/language/sentences.h"
 #include "app/desk/stock/stock_rows.h"
 #include "app/desk/words/spoken.h"
@@ -17,8 +18,7 @@ constexpr int LinesSaid = 6;
 /// A servicing or an outing that counts no more; empty of any other record.
 QString saidRecord(const Record &record, const Workshop &shop)
 {
-    const Place *place = shop.ledger.place(record.subject);
-    const QString whom = said(place == nullptr ? record.subject : place->title);
+    const QString whom = saidWhom(record.subject, shop);
     if (record.kind == RecordKind::Servicing)
         return GoingBack::tr("%1: %2, %3, counts no more")
             .arg(whom, said(record.field("position")), inWords(record.field("work")));

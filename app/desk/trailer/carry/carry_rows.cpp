@@ -52,7 +52,7 @@ QString shortened(const QString &text)
 /// With the person's decimal sign and days.
 QString inPersonsWords(const std::string &text)
 {
-    return withSaidDays(localised(shortened(inWords(text))));
+    return saidFigures(shortened(inWords(text)));
 }
 
 QString saidSpending(const CarryLine &line)
