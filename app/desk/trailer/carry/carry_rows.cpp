@@ -138,7 +138,7 @@ QString saidEvents(const PartCarry &carry)
     QStringList events;
     for (const Event *event : carry.events)
         events.append(said(event->title));
-    const QString all = events.join(QStringLiteral(", "));
+    QString all = events.join(QStringLiteral(", "));
     if (carry.until.empty())
         return all;
     return (events.size() == 1 ? CarrySaid::tr("%1, the next event at least; %2")
