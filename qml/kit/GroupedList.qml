@@ -33,5 +33,6 @@ ListView {
         id: unfolding
 
         list: root
+        reuses: root.reuseItems
     }
 }

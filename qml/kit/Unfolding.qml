@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 //
 // A list that opens: where somebody sits at the window, so much more of it with each frame, as its
-// lines are made as they come into sight. `margin` is the displayMarginEnd of the list.
+// lines are made as they come into sight; and then, of one that uses its lines again, as much once
+// more, which waits for the first page down. `margin` is the displayMarginEnd of the list.
 
 import QtQuick
 import Flarestock.Desk
@@ -11,16 +12,18 @@ Timer {
 
     required property Flickable list
     property bool across: false // It lies.
+    property bool reuses: false // A line that has gone out of sight serves for another one.
     property real step: 100
 
     readonly property real whole: across ? list.width : list.height
     readonly property real content: across ? list.contentWidth : list.contentHeight
-    readonly property real margin: Pace.inSteps ? Math.min(0, open - whole) : 0
+    readonly property real ahead: reuses ? whole : 0
+    readonly property real margin: !Pace.inSteps || open > whole && !running ? 0 : open - whole
     property real open: step
 
     interval: 16
     repeat: true
-    running: Pace.inSteps && open < whole && content >= open
+    running: Pace.inSteps && open < whole + ahead && content >= open
     onTriggered: open += step
     onContentChanged: open = Math.min(open, Math.max(step, content + 1))
 }

@@ -110,6 +110,7 @@ FocusScope {
             id: unfolding
 
             list: list
+            reuses: true
         }
 
         Words {

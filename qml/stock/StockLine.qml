@@ -113,13 +113,15 @@ AbstractButton {
                 text: root.free
                 strong: true
             }
-            ShortTag {
-                visible: root.isBelow
+            Loader { // Few lines are below what we keep.
+                active: root.isBelow
                 anchors.right: parent.right
                 anchors.rightMargin: -7
                 anchors.verticalCenter: parent.verticalCenter
-                width: Math.min(implicitWidth, parent.width)
-                text: root.free === "" ? root.below : root.free
+                width: item ? Math.min(item.implicitWidth, parent.width) : 0
+                sourceComponent: ShortTag {
+                    text: root.free === "" ? root.below : root.free
+                }
             }
         }
         Figure {

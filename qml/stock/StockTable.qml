@@ -131,6 +131,7 @@ FocusScope {
                 id: unfolding
 
                 list: list
+                reuses: true
             }
 
             Words {

@@ -2,6 +2,7 @@
 
 #include "app/desk/drawing/pipe_drawing.h"
 
+#include "app/desk/rows/pace.h"
 #include "app/desk/words/spoken.h"
 
 #include <QPainter>
@@ -99,9 +100,26 @@ void PipeDrawing::setMap(LineMap *map)
         m_map->disconnect(this);
     m_map = map;
     if (m_map != nullptr)
-        connect(m_map, &LineMap::drawn, this, [this] { update(); });
+        connect(m_map, &LineMap::drawn, this, &PipeDrawing::follow);
     Q_EMIT mapChanged();
     update();
+}
+
+/// Of another build the pipes are drawn once its plates are laid, as both in one frame would hold
+/// the window too long.
+void PipeDrawing::follow()
+{
+    std::vector<std::string> runs;
+    for (const MapStroke &stroke : m_map->layout().strokes)
+        runs.push_back(stroke.run);
+    if (runs == m_runs)
+        return update();
+    m_runs = std::move(runs);
+    setFlag(ItemHasContents, false);
+    Pace::instance().work(this, [this] {
+        setFlag(ItemHasContents);
+        return false;
+    });
 }
 
 void PipeDrawing::paint(QPainter *painter)

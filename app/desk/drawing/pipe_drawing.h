@@ -13,6 +13,9 @@
 #include <QPointer>
 #include <QQuickPaintedItem>
 
+#include <string>
+#include <vector>
+
 namespace flarestock {
 
 struct PipeInks {
@@ -48,7 +51,10 @@ Q_SIGNALS:
     void openedInkChanged();
 
 private:
+    void follow();
+
     QPointer<LineMap> m_map;
+    std::vector<std::string> m_runs; ///< Of the map as it was last drawn.
     QColor m_pipe;
     QColor m_rim;
     QColor m_arrow;

@@ -56,6 +56,7 @@ void StockDesk::setInInches(bool inInches)
     m_panel.setUnits(m_units);
     m_goingBack.setUnits(m_units);
     showSelected();
+    Q_EMIT changed();
 }
 
 void StockDesk::make()
@@ -126,7 +127,7 @@ void StockDesk::showSelected()
         more.insert(more.end(), photo.begin(), photo.end());
     }
     m_more.become(std::move(more));
-    Q_EMIT changed();
+    Q_EMIT selectedChanged();
 }
 
 void StockDesk::select(const QString &number)

@@ -32,7 +32,7 @@ class StockDesk : public QObject {
     Q_PROPERTY(QString nothing READ nothing NOTIFY changed)
     Q_PROPERTY(QString belowWords READ belowWords NOTIFY changed)
     Q_PROPERTY(int belowCount READ belowCount NOTIFY changed)
-    Q_PROPERTY(QString selected READ selected WRITE select NOTIFY changed)
+    Q_PROPERTY(QString selected READ selected WRITE select NOTIFY selectedChanged)
     Q_PROPERTY(int order READ order NOTIFY changed)
     Q_PROPERTY(bool downwards READ isDownwards NOTIFY changed)
     Q_PROPERTY(flarestock::StockRows *rows READ rows CONSTANT)
@@ -99,6 +99,7 @@ public:
 
 Q_SIGNALS:
     void changed();
+    void selectedChanged(); ///< Another part, or what can be done with it.
     /// A scanned code has led to a part, which is selected now.
     void arrived();
     /// What was typed to find something holds no more.
