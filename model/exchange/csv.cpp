@@ -37,8 +37,8 @@ std::optional<TextFault> encodingFault(std::string_view text)
 /// One pass over a text; stops at the first thing that is wrong.
 class CsvReading {
 public:
-    CsvReading(std::string_view text, std::string file)
-        : m_table(text, std::move(file)), m_text(text)
+    CsvReading(std::string_view text, std::string file, Broken broken)
+        : m_table(text, std::move(file)), m_text(text), m_broken(broken)
     {
     }
     Result<CsvTable> run();
@@ -48,18 +48,27 @@ private:
     {
         return tl::unexpected(problemAt(m_text, byte, m_table.m_file, std::move(fault)));
     }
+    /// What can be put aside where the reader of the file wants it so.
+    [[nodiscard]] tl::unexpected<Problem> stopRecord(std::size_t byte, TextFault fault)
+    {
+        m_fault = fault;
+        return stop(byte, std::move(fault));
+    }
+    [[nodiscard]] bool putAside(std::size_t begin, std::size_t first);
     tl::expected<void, Problem> readRecord();
     tl::expected<void, Problem> readPlainField();
     tl::expected<void, Problem> readQuotedField();
     [[nodiscard]] tl::expected<void, Problem> checkHeader() const;
-    [[nodiscard]] tl::expected<void, Problem> checkWidth(std::size_t first) const;
+    [[nodiscard]] tl::expected<void, Problem> checkWidth(std::size_t first);
     /// The length of the line end here: 0 where there is none, also 0 at the end of the text.
     [[nodiscard]] std::size_t lineEnd(std::size_t byte) const noexcept;
 
     CsvTable m_table;
     std::string_view m_text;
+    Broken m_broken;
     std::size_t m_at = 0;
     bool m_endsRecord = false;
+    std::optional<TextFault> m_fault; ///< Of the record that is read, if it can be put aside.
 };
 
 std::size_t CsvReading::lineEnd(std::size_t byte) const noexcept
@@ -87,12 +96,31 @@ Result<CsvTable> CsvReading::run()
             m_at += length;
             continue;
         }
-        if (auto read = readRecord(); !read)
+        const std::size_t begin = m_at;
+        const std::size_t first = m_table.m_fields.size();
+        m_fault.reset();
+        if (auto read = readRecord(); !read && !putAside(begin, first))
             return tl::unexpected(std::move(read.error()));
     }
     if (m_table.m_width == 0)
         return stop(0, {"the file is empty", "The first line names the columns."});
     return std::move(m_table);
+}
+
+/// Where a quote took lines along, nobody knows which of them it was meant for.
+bool CsvReading::putAside(std::size_t begin, std::size_t first)
+{
+    const std::size_t lineFeed = std::min(m_text.find('\n', begin), m_text.size());
+    const std::size_t next = std::min(lineFeed + 1, m_text.size());
+    if (m_broken == Broken::Refuses || !m_fault || m_table.m_width == 0 || m_at > next)
+        return false;
+    std::string_view line = m_text.substr(begin, lineFeed - begin);
+    if (line.ends_with('\r'))
+        line.remove_suffix(1);
+    m_table.m_broken.push_back({begin, line, *m_fault});
+    m_table.m_fields.resize(first);
+    m_at = next;
+    return true;
 }
 
 tl::expected<void, Problem> CsvReading::readRecord()
@@ -121,8 +149,8 @@ tl::expected<void, Problem> CsvReading::readPlainField()
         ++end;
     const bool isStopped = end < m_text.size() && m_text[end] != ',' && lineEnd(end) == 0;
     if (isStopped && m_text[end] == '"')
-        return stop(end, {"there is a quote inside a field that has none around it",
-                          "Put the field in quotes and write each quote in it twice."});
+        return stopRecord(end, {"there is a quote inside a field that has none around it",
+                                "Put the field in quotes and write each quote in it twice."});
     if (isStopped)
         return stop(end, {"a carriage return ends no line", "End lines with CR LF or LF."});
     m_table.m_fields.push_back({m_text.substr(begin, end - begin), begin});
@@ -156,16 +184,18 @@ tl::expected<void, Problem> CsvReading::readQuotedField()
     }
     ++end;
     const bool isLast = end == m_text.size() || lineEnd(end) > 0;
-    if (!isLast && m_text[end] != ',')
-        return stop(end, {"there is text after the closing quote",
-                          "Write a quote inside a quoted field twice."});
+    if (!isLast && m_text[end] != ',') {
+        m_at = end; // So far its lines may go.
+        return stopRecord(end, {"there is text after the closing quote",
+                                "Write a quote inside a quoted field twice."});
+    }
     m_table.m_fields.push_back({field, begin});
     m_endsRecord = isLast;
     m_at = isLast ? end + lineEnd(end) : end + 1;
     return {};
 }
 
-tl::expected<void, Problem> CsvReading::checkWidth(std::size_t first) const
+tl::expected<void, Problem> CsvReading::checkWidth(std::size_t first)
 {
     const std::size_t width = m_table.m_fields.size() - first;
     if (width == m_table.m_width)
@@ -175,10 +205,11 @@ tl::expected<void, Problem> CsvReading::checkWidth(std::size_t first) const
     };
     // Too many: the first that has no heading. Too few: where the record begins.
     const std::size_t shown = width > m_table.m_width ? first + m_table.m_width : first;
-    return stop(m_table.m_fields[shown].begin,
-                {"the record has " + counted(width) + ", the header " + counted(m_table.m_width),
-                 width > m_table.m_width ? "Put a field that holds a comma in quotes."
-                                         : "Leave an unknown cell empty, but keep its comma."});
+    return stopRecord(
+        m_table.m_fields[shown].begin,
+        {"the record has " + counted(width) + ", the header " + counted(m_table.m_width),
+         width > m_table.m_width ? "Put a field that holds a comma in quotes."
+                                 : "Leave an unknown cell empty, but keep its comma."});
 }
 
 tl::expected<void, Problem> CsvReading::checkHeader() const
@@ -221,9 +252,9 @@ Problem CsvTable::at(const CsvField &field, TextFault fault, std::size_t within)
     return problemAt(m_whole, byte, m_file, std::move(fault));
 }
 
-Result<CsvTable> readCsv(std::string_view text, std::string file)
+Result<CsvTable> readCsv(std::string_view text, std::string file, Broken broken)
 {
-    return CsvReading(text, std::move(file)).run();
+    return CsvReading(text, std::move(file), broken).run();
 }
 
 } // namespace flarestock

@@ -21,6 +21,16 @@ struct CsvField {
     std::size_t begin = 0; ///< Where it begins in the whole text: its quote where it has one.
 };
 
+/// A record of which it cannot be told what its fields are, on one line.
+struct BrokenRecord {
+    std::size_t begin = 0; ///< Its first byte in the whole text.
+    std::string_view line; ///< As it stands, without its line end.
+    TextFault fault;
+};
+
+/// What a broken record means for the others.
+enum class Broken { Refuses, IsPutAside };
+
 class CsvTable {
 public:
     /// The whole text must outlive the table, whose fields point into it.
@@ -45,6 +55,8 @@ public:
 
     /// Index of a column, case folded; nothing where it is not there.
     [[nodiscard]] std::optional<std::size_t> column(std::string_view name) const noexcept;
+    /// In the order of the text; none of them is among the records.
+    [[nodiscard]] std::span<const BrokenRecord> broken() const noexcept { return m_broken; }
     /// A Problem that points at a field, or at a byte of its text, with the line as excerpt.
     [[nodiscard]] Problem at(const CsvField &field, TextFault fault, std::size_t within = 0) const;
 
@@ -55,13 +67,17 @@ private:
     std::vector<CsvField> m_fields; ///< All, row by row; the header first.
     std::size_t m_width = 0;
     std::deque<std::string> m_unquoted; ///< Fields that had a doubled quote.
+    std::vector<BrokenRecord> m_broken;
 };
 
 /// A byte-order mark is skipped; CRLF and LF both end a record; empty lines are skipped.
 /// Problem, with line and column: an endless quote, text after a closing quote, a quote inside a
 /// field that has none around it, a carriage return that ends no line, a record with more or fewer
 /// fields than the header, NUL, invalid UTF-8 (also UTF-16, by its mark), an empty file, the same
-/// heading twice (case folded), more than 10^6 fields in a record.
-[[nodiscard]] Result<CsvTable> readCsv(std::string_view text, std::string file);
+/// heading twice (case folded), more than 10^6 fields in a record. Of these, what concerns one
+/// record below the header and no line but its own can be put aside: text after a closing quote, a
+/// quote inside a field, a wrong number of fields.
+[[nodiscard]] Result<CsvTable> readCsv(std::string_view text, std::string file,
+                                       Broken broken = Broken::Refuses);
 
 } // namespace flarestock

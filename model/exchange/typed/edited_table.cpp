@@ -8,12 +8,12 @@
 
 namespace flarestock {
 
-Result<EditedTable> EditedTable::read(std::string text, const std::string &file)
+Result<EditedTable> EditedTable::read(std::string text, const std::string &file, Broken broken)
 {
     EditedTable edited;
     edited.m_kind = sheetKind(file);
     edited.m_text = std::make_unique<const std::string>(std::move(text));
-    auto table = readCsv(*edited.m_text, file);
+    auto table = readCsv(*edited.m_text, file, broken);
     if (!table)
         return tl::unexpected(std::move(table.error()));
     edited.m_table = std::make_unique<const CsvTable>(std::move(*table));

@@ -20,7 +20,8 @@ namespace flarestock {
 class EditedTable {
 public:
     /// By the file's name it is known what its rows are. Problem: the text is no CSV.
-    [[nodiscard]] static Result<EditedTable> read(std::string text, const std::string &file);
+    [[nodiscard]] static Result<EditedTable> read(std::string text, const std::string &file,
+                                                  Broken broken = Broken::Refuses);
     /// A file that is not there yet.
     [[nodiscard]] static EditedTable fresh(SheetKind kind);
 

@@ -9,6 +9,7 @@
 #include "model/exchange/typed/doubts.h"
 
 #include <algorithm>
+#include <limits>
 
 namespace flarestock {
 
@@ -54,21 +55,47 @@ Result<void> areKnown(const std::vector<std::string> &headings, SheetKind kind,
     return {};
 }
 
+/// On which line a byte stands; asked for one after the other.
+class LineCount {
+public:
+    explicit LineCount(const std::string &text) : m_text(text) {}
+    std::size_t at(std::size_t byte)
+    {
+        m_line += static_cast<std::size_t>(
+            std::count(m_text.begin() + static_cast<std::ptrdiff_t>(m_at),
+                       m_text.begin() + static_cast<std::ptrdiff_t>(byte), '\n'));
+        m_at = byte;
+        return m_line;
+    }
+
+private:
+    const std::string &m_text;
+    std::size_t m_at = 0;
+    std::size_t m_line = 1;
+};
+
 /// The line on which each record begins.
 std::vector<std::size_t> linesOf(const CsvTable &table, const std::string &text)
 {
     std::vector<std::size_t> lines;
-    std::size_t line = 1;
-    std::size_t at = 0;
-    for (std::size_t record = 0; record < table.recordCount(); ++record) {
-        const std::size_t begin = table.record(record).front().begin;
-        line += static_cast<std::size_t>(
-            std::count(text.begin() + static_cast<std::ptrdiff_t>(at),
-                       text.begin() + static_cast<std::ptrdiff_t>(begin), '\n'));
-        at = begin;
-        lines.push_back(line);
-    }
+    LineCount count(text);
+    for (std::size_t record = 0; record < table.recordCount(); ++record)
+        lines.push_back(count.at(table.record(record).front().begin));
     return lines;
+}
+
+std::vector<AskedRow> brokenOf(const CsvTable &table, const std::string &text)
+{
+    std::vector<AskedRow> all;
+    LineCount count(text);
+    for (const BrokenRecord &one : table.broken()) {
+        AskedRow asked;
+        asked.row.line = count.at(one.begin);
+        asked.line = one.line;
+        asked.faults.push_back({{}, one.fault.wrong, one.fault.remedy, 0});
+        all.push_back(std::move(asked));
+    }
+    return all;
 }
 
 } // namespace
@@ -77,17 +104,18 @@ Result<ListReading> ListReading::begin(const ListFile &file, const TextFiles &do
                                        const Catalogue &catalogue)
 {
     ListReading reading;
-    const auto table = readCsv(file.text, file.name);
+    const auto table = readCsv(file.text, file.name, Broken::IsPutAside);
     if (!table)
         return tl::unexpected(table.error());
     reading.m_lines = linesOf(*table, file.text);
+    reading.m_broken = brokenOf(*table, file.text);
     std::vector<std::string> headings;
     for (const CsvField &field : table->header())
         headings.push_back(folded(trimmed(field.text)));
     reading.m_kind = flarestock::kindOf(headings);
     if (const auto known = areKnown(headings, reading.m_kind, file.name); !known)
         return tl::unexpected(known.error());
-    auto list = EditedTable::read(file.text, nameOf(reading.m_kind));
+    auto list = EditedTable::read(file.text, nameOf(reading.m_kind), Broken::IsPutAside);
     auto shop = CatalogueRows::read(documents, reading.m_kind);
     if (!list || !shop)
         return tl::unexpected(list ? shop.error() : list.error());
@@ -123,16 +151,24 @@ RowKnows ListReading::knows() const
 Result<bool> ListReading::readOn(std::size_t rows)
 {
     const std::size_t end = std::min(m_at + rows, m_list->rowCount());
-    for (; m_at < end; ++m_at) {
+    for (; m_at < end && m_asking.size() <= AskedMost; ++m_at) {
+        askBroken(m_lines[m_at]);
         readRow(m_at);
-        if (m_asking.size() > AskedMost)
-            return problem("the file",
-                           "has more than " + std::to_string(AskedMost) +
-                               " rows that are not clear",
-                           "Look at it in a spreadsheet first: perhaps a column is another than "
-                           "its heading says.");
     }
+    if (m_at == m_list->rowCount())
+        askBroken(std::numeric_limits<std::size_t>::max());
+    if (m_asking.size() > AskedMost)
+        return problem("the file",
+                       "has more than " + std::to_string(AskedMost) + " rows that are not clear",
+                       "Look at it in a spreadsheet first: perhaps a column is another than its "
+                       "heading says.");
     return m_at < m_list->rowCount();
+}
+
+void ListReading::askBroken(std::size_t before)
+{
+    for (; m_brokenAt < m_broken.size() && m_broken[m_brokenAt].row.line < before; ++m_brokenAt)
+        m_asking.push_back(m_broken[m_brokenAt]);
 }
 
 void ListReading::readRow(std::size_t at)

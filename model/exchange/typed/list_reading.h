@@ -2,7 +2,8 @@
 //
 // List reading: a file of parts, suppliers or offers, read row by row beside what the shop has.
 // What an empty cell does not say stays as the shop's card has it; a row that is not clear is put
-// aside with what it probably means, for somebody to be asked. Nothing is written here.
+// aside with what it probably means, for somebody to be asked, and so is a line that has more or
+// fewer cells than the first, or a stray quote. Nothing is written here.
 //
 //   auto list = ListReading::begin({text, "autumn.csv"}, documents, *catalogue);
 //   while (list->readOn(500))
@@ -37,6 +38,7 @@ struct AskedRow {
     std::vector<CellFault> faults;
     std::optional<Understood> meant; ///< Nothing: nobody can tell.
     bool isDoubt = false;            ///< It can stand as it is, and is seldom meant.
+    std::string line = {};           ///< The whole of it where it is no row of cells.
 };
 
 class ListReading {
@@ -54,8 +56,8 @@ public:
     [[nodiscard]] Result<bool> readOn(std::size_t rows);
 
     [[nodiscard]] SheetKind kind() const { return m_kind; }
-    [[nodiscard]] std::size_t rowCount() const { return m_list->rowCount(); }
-    [[nodiscard]] std::size_t readCount() const { return m_at; }
+    [[nodiscard]] std::size_t rowCount() const { return m_list->rowCount() + m_broken.size(); }
+    [[nodiscard]] std::size_t readCount() const { return m_at + m_brokenAt; }
     [[nodiscard]] std::size_t sameCount() const { return m_same; } ///< As the shop has them.
     [[nodiscard]] const std::vector<ListRow> &clear() const { return m_clear; }
     [[nodiscard]] const std::vector<AskedRow> &asking() const { return m_asking; }
@@ -63,12 +65,15 @@ public:
 private:
     ListReading() = default;
     void readRow(std::size_t at);
+    void askBroken(std::size_t before); ///< Those above a line.
     [[nodiscard]] RowKnows knows() const;
     void knowNumbers();
 
     SheetKind m_kind = SheetKind::Parts;
     std::optional<EditedTable> m_list;
     std::vector<std::size_t> m_lines; ///< By row.
+    std::vector<AskedRow> m_broken;   ///< By line, as they are asked about.
+    std::size_t m_brokenAt = 0;
     std::optional<CatalogueRows> m_shop;
     const Catalogue *m_catalogue = nullptr;
     std::vector<Supplier> m_suppliers;
