@@ -17,6 +17,10 @@ private Q_SLOTS:
     void aLineThatIsNoRowIsAskedAbout_data();
     void aLineThatIsNoRowIsAskedAbout();
     void aQuoteThatTookLinesAlongIsRefused();
+    void whatIsNoListSaysSo_data();
+    void whatIsNoListSaysSo();
+    void enterDropsNothing_data();
+    void enterDropsNothing();
 
 private:
     Result<ListReading> readAll(const std::string &text) const
@@ -84,6 +88,62 @@ void ListIsReadTest::aQuoteThatTookLinesAlongIsRefused()
         QVERIFY(!list);
         QVERIFY2(list.error().line > 0, list.error().sentence().c_str());
     }
+}
+
+void ListIsReadTest::whatIsNoListSaysSo_data()
+{
+    QTest::addColumn<QByteArray>("text");
+    QTest::addColumn<QString>("wrong");
+    QTest::newRow("a letter") << QByteArray("Dear customer,\n\nour \"new\" prices, as promised.\n")
+                              << "is no list of parts, suppliers or offers";
+    QTest::newRow("a letter without a comma") << QByteArray("Dear customer\nprices, as promised\n")
+                                              << "is no list of parts, suppliers or offers";
+    QTest::newRow("semicolons") << QByteArray("\xEF\xBB\xBF\"part\";\"kind\"\nZ-1;plug\n")
+                                << "has no comma between its cells";
+    QTest::newRow("only its columns")
+        << QByteArray("part,kind,description\n") << "has no row below the names of its columns";
+    QTest::newRow("another column") << QByteArray("part,colour\nZ-1,red\n")
+                                    << "has a column \"colour\", which no list here has";
+    QTest::newRow("nothing") << QByteArray("\n") << "the file is empty";
+    QTest::newRow("UTF-16") << QByteArray("\xFF\xFEp") << "the text is UTF-16";
+}
+
+void ListIsReadTest::whatIsNoListSaysSo()
+{
+    QFETCH(QByteArray, text);
+    QFETCH(QString, wrong);
+    const auto list = readAll(text.toStdString());
+    QVERIFY(!list);
+    QCOMPARE(QString::fromStdString(list.error().wrong), wrong);
+}
+
+void ListIsReadTest::enterDropsNothing_data()
+{
+    QTest::addColumn<QString>("text");
+    QTest::addColumn<bool>("drops");
+    const auto row = [](const char *name, const char *text, bool drops) {
+        QTest::newRow(name) << text << drops;
+    };
+    row("a currency that is none", "supplier,name,currency\nQQQ,one,ZZZ\n", true);
+    row("a pack in words", "part,supplier,currency,pack,prices\nAD-6-8,NHT,USD,dozen,1: 5.00\n",
+        true);
+    row("an unknown thread", "part,kind,description,ports\nZ-1,adapter,x,a: XYZ 6 male\n", true);
+    row("one thing less in the box", "part,kind,description,box\nZ-1,adapter,x,AD-6-8; NO-SUCH-1\n",
+        true);
+    row("a letter off", "part,kind,description\nZ-1,adaptor,x\n", false);
+    row("a comma for a point", "part,kind,description,rated\nZ-1,adapter,x,\"34,5 bar\"\n", false);
+}
+
+/// What is left out of a row is told apart from what is read otherwise.
+void ListIsReadTest::enterDropsNothing()
+{
+    QFETCH(QString, text);
+    QFETCH(bool, drops);
+    const auto list = readAll(text.toStdString());
+    QVERIFY2(list, list ? "" : list.error().sentence().c_str());
+    QCOMPARE(list->asking().size(), std::size_t(1));
+    QVERIFY(list->asking().front().meant);
+    QCOMPARE(list->asking().front().meant->leavesOut(), drops);
 }
 
 QTEST_APPLESS_MAIN(ListIsReadTest)

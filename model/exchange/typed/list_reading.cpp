@@ -36,6 +36,47 @@ std::string nameOf(SheetKind kind)
                                         : "parts.csv";
 }
 
+bool isHeadingOfAny(std::string_view heading)
+{
+    const auto is = [&](const auto &headings) {
+        return std::find(headings.begin(), headings.end(), heading) != headings.end();
+    };
+    return is(supplierHeadings()) || is(offerHeadings()) || is(partHeadings());
+}
+
+bool namesAColumn(std::string_view line, char between)
+{
+    for (bool goesOn = true; goesOn;) {
+        const std::size_t end = std::min(line.find(between), line.size());
+        const std::string_view cell = trimmed(line.substr(0, end));
+        const bool isQuoted = cell.size() > 1 && cell.front() == '"' && cell.back() == '"';
+        if (isHeadingOfAny(folded(isQuoted ? cell.substr(1, cell.size() - 2) : cell)))
+            return true;
+        goesOn = end < line.size();
+        line.remove_prefix(std::min(end + 1, line.size()));
+    }
+    return false;
+}
+
+/// Of any other text, a letter for example, it helps nobody which of its commas is wrong.
+Result<void> isList(const ListFile &file)
+{
+    constexpr std::string_view Mark = "\xEF\xBB\xBF";
+    std::string_view text = file.text;
+    if (firstBadByte(text))
+        return {}; // The reader says so.
+    text.remove_prefix(text.starts_with(Mark) ? Mark.size() : 0);
+    text.remove_prefix(std::min(text.find_first_not_of("\r\n"), text.size()));
+    const std::string_view first = text.substr(0, text.find_first_of("\r\n"));
+    if (first.empty() || namesAColumn(first, ','))
+        return {};
+    if (namesAColumn(first, ';') || namesAColumn(first, '\t'))
+        return problem(file.name, "has no comma between its cells",
+                       "Save it again as CSV with commas.");
+    return problem(file.name, "is no list of parts, suppliers or offers",
+                   "The first line of one names its columns, for example part,kind,description.");
+}
+
 Result<void> areKnown(const std::vector<std::string> &headings, SheetKind kind,
                       const std::string &file)
 {
@@ -104,9 +145,14 @@ Result<ListReading> ListReading::begin(const ListFile &file, const TextFiles &do
                                        const Catalogue &catalogue)
 {
     ListReading reading;
+    if (const auto isOne = isList(file); !isOne)
+        return tl::unexpected(isOne.error());
     const auto table = readCsv(file.text, file.name, Broken::IsPutAside);
     if (!table)
         return tl::unexpected(table.error());
+    if (table->recordCount() == 0 && table->broken().empty())
+        return problem(file.name, "has no row below the names of its columns",
+                       "There is nothing to take in.");
     reading.m_lines = linesOf(*table, file.text);
     reading.m_broken = brokenOf(*table, file.text);
     std::vector<std::string> headings;

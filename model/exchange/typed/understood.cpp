@@ -223,6 +223,15 @@ private:
 
 } // namespace
 
+bool Understood::leavesOut() const
+{
+    const auto items = [](const std::string &cell) {
+        return cell.empty() ? 0 : 1 + std::count(cell.begin(), cell.end(), ';');
+    };
+    return std::any_of(changes.begin(), changes.end(),
+                       [&](const Change &change) { return items(change.is) < items(change.was); });
+}
+
 std::string understoodPort(std::string_view typed)
 {
     const auto words = wordsIn(typed);

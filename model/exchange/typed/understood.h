@@ -20,6 +20,9 @@ struct Understood {
     };
     RowCells cells; ///< Without a fault.
     std::vector<Change> changes;
+
+    /// Whether something that stands in the row comes to nothing: a cell, or one item of its list.
+    [[nodiscard]] bool leavesOut() const;
 };
 
 /// Nothing where nobody can tell: a cell that is needed says nothing that can be guessed.
