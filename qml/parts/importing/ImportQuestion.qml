@@ -16,8 +16,8 @@ FocusScope {
 
     required property ListImport list
 
-    function enter() {
-        if (root.list.canTake)
+    function enter() { // Enter alone drops nothing that stands in the row.
+        if (root.list.losesNothing)
             take.forceActiveFocus(Qt.TabFocusReason);
         else
             leave.forceActiveFocus(Qt.TabFocusReason);

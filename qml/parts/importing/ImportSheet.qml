@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 //
-// A list that is taken in: how far it is read, one question after the other, then one button for
-// all that is clear. Nothing is in the shop before that.
+// A list that is taken in: how far it is read, one question after the other, then what it changes
+// and one button for all that is clear. Nothing is in the shop before that. What was answered waits
+// where the sheet is put away.
 
 pragma ComponentBehavior: Bound
 
@@ -41,7 +42,7 @@ WorkSheet {
     problem: list.problem !== "" ? list.problem : refused
     widest: 760
     onOpened: step()
-    onClosed: list.forget()
+    onClosed: list.putAway()
 
     Timer {
         id: soon // Once what comes next is to be seen.
@@ -89,6 +90,14 @@ WorkSheet {
         Layout.fillWidth: true
         Layout.fillHeight: true
     }
+    ChangedList {
+        visible: root.settled && root.list.changes.count > 0
+        list: root.list
+        Layout.fillWidth: true
+        Layout.fillHeight: true
+        Layout.preferredHeight: Math.min(330, implicitHeight)
+        Layout.minimumHeight: 120
+    }
     Words {
         visible: root.settled
         text: qsTr("Nothing is in the shop yet. All of it is written as one step, "
@@ -132,6 +141,13 @@ WorkSheet {
             text: qsTr("The question before")
             framed: false
             onClicked: root.list.goBack()
+        }
+        DeskButton {
+            objectName: "otherList"
+            visible: root.list.loaded
+            text: qsTr("Choose another file")
+            framed: false
+            onClicked: root.fileAsked()
         }
         DeskButton {
             text: qsTr("Not now  Esc")

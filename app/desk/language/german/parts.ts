@@ -607,6 +607,28 @@
     </message>
 </context>
 <context>
+    <name>ChangedLine</name>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>%1  ·  left out</source>
+        <translation>%1  ·  ausgelassen</translation>
+    </message>
+</context>
+<context>
+    <name>ChangedList</name>
+    <message>
+        <source>What changes of what the shop has. Space leaves a row out.</source>
+        <translation>Was sich in der Werkstatt ändert. Die Leertaste lässt eine Zeile aus.</translation>
+    </message>
+    <message>
+        <source>what changes, %1</source>
+        <translation>was sich ändert, %1</translation>
+    </message>
+</context>
+<context>
     <name>ImportQuestion</name>
     <message>
         <source>Question %1 of %2  ·  %3</source>
@@ -670,6 +692,10 @@
     <message>
         <source>Not now  Esc</source>
         <translation>Jetzt nicht  Esc</translation>
+    </message>
+    <message>
+        <source>Choose another file</source>
+        <translation>Andere Datei wählen</translation>
     </message>
 </context>
 <context>
@@ -1282,6 +1308,21 @@
     </message>
 </context>
 <context>
+    <name>flarestock::ListChanges</name>
+    <message>
+        <source>%1  ·  line %2</source>
+        <translation>%1  ·  Zeile %2</translation>
+    </message>
+    <message>
+        <source>(empty)</source>
+        <translation>(leer)</translation>
+    </message>
+    <message>
+        <source>%1: %2 → %3</source>
+        <translation>%1: %2 → %3</translation>
+    </message>
+</context>
+<context>
     <name>flarestock::ListImport</name>
     <message>
         <source>(empty)</source>
@@ -1290,10 +1331,6 @@
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>%1 rows: %2 as the shop has them, %3 new, %4 changed, %5 ask something</source>
-        <translation>Zeilen: %1, davon %2 wie in der Werkstatt, %3 neu, %4 geändert, %5 mit Frage</translation>
     </message>
     <message>
         <source>line %1</source>
@@ -1338,6 +1375,42 @@
     <message>
         <source>taken as it stands</source>
         <translation>wird übernommen, wie es dasteht</translation>
+    </message>
+    <message>
+        <source>as it stands</source>
+        <translation>wie sie dasteht</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>without currency: then the shop&apos;s own counts</source>
+        <translation>ohne currency: Dann gilt die Währung der Werkstatt</translation>
+    </message>
+    <message>
+        <source>without pack: then the price is for one piece</source>
+        <translation>ohne pack: Dann gilt der Preis für ein Stück</translation>
+    </message>
+    <message>
+        <source>without ports: then nothing fits it</source>
+        <translation>ohne ports: Dann passt nichts daran</translation>
+    </message>
+    <message>
+        <source>%1: %2 as the shop has them, %3 new, %4 changed, %5 to be asked about</source>
+        <translation>%1: %2 wie in der Werkstatt, %3 neu, %4 geändert, %5 mit einer Frage</translation>
+    </message>
+    <message>
+        <source>1 row</source>
+        <translation>1 Zeile</translation>
+    </message>
+    <message>
+        <source>%1 rows</source>
+        <translation>%1 Zeilen</translation>
+    </message>
+    <message>
+        <source>1 row of %1 taken in.</source>
+        <translation>1 Zeile aus %1 übernommen.</translation>
     </message>
 </context>
 <context>

@@ -18,33 +18,71 @@ QString saidCount(std::size_t count)
     return QLocale().toString(static_cast<int>(count));
 }
 
+Row shownCell(const QString &key, const QString &value, bool isWrong)
+{
+    return {key, {key, value, isWrong, ListImport::tr("%1: %2").arg(key, value)}};
+}
+
+/// What stands in the row: its key first, then what is wrong.
+std::vector<Row> cellsOf(const AskedRow &row, SheetKind kind)
+{
+    if (!row.line.empty())
+        return {shownCell(ListImport::tr("as it stands"), said(row.line), true)};
+    std::vector<std::string> headings = keyHeadings(kind);
+    for (const CellFault &fault : row.faults)
+        headings.push_back(fault.heading);
+    for (const auto &[heading, text] : row.typed)
+        headings.push_back(heading);
+    std::vector<Row> rows;
+    for (const std::string &heading : headings) {
+        const QString key = said(heading);
+        const bool isThere = std::any_of(rows.begin(), rows.end(),
+                                         [&key](const Row &one) { return one.key == key; });
+        if (isThere || heading.empty())
+            continue;
+        const bool isWrong =
+            std::any_of(row.faults.begin(), row.faults.end(),
+                        [&](const CellFault &fault) { return fault.heading == heading; });
+        const QString value = said(cellOf(row.typed, heading));
+        rows.push_back(
+            shownCell(key, value.isEmpty() ? ListImport::tr("(empty)") : value, isWrong));
+    }
+    return rows;
+}
+
+/// With what to do about it where it is no row of cells.
+QString saidFault(const CellFault &fault)
+{
+    if (!fault.heading.empty()) {
+        const std::string head = fault.heading + ": "; // Some sentences begin with it.
+        const std::string_view wrong = fault.wrong;
+        const auto rest = wrong.substr(wrong.starts_with(head) ? head.size() : 0);
+        return ListImport::tr("%1: %2").arg(said(fault.heading), inWords(rest));
+    }
+    return fault.remedy.empty()
+               ? inWords(fault.wrong)
+               : ListImport::tr("%1. %2").arg(inWords(fault.wrong), inWords(fault.remedy));
+}
+
+/// What it comes to that a cell is left out.
+QString saidWithout(const std::string &heading)
+{
+    if (heading == "currency")
+        return ListImport::tr("without currency: then the shop's own counts");
+    if (heading == "pack")
+        return ListImport::tr("without pack: then the price is for one piece");
+    if (heading == "ports")
+        return ListImport::tr("without ports: then nothing fits it");
+    return ListImport::tr("without %1").arg(said(heading));
+}
+
 } // namespace
 
 void ListImport::show()
 {
-    std::vector<Row> rows;
-    if (const AskedRow *row = askedRow()) {
-        std::vector<std::string> headings = keyHeadings(m_list->kind());
-        for (const CellFault &fault : row->faults)
-            headings.push_back(fault.heading);
-        for (const auto &[heading, text] : row->typed)
-            headings.push_back(heading);
-        for (const std::string &heading : headings) {
-            const QString key = said(heading);
-            const bool isThere = std::any_of(rows.begin(), rows.end(),
-                                             [&key](const Row &one) { return one.key == key; });
-            if (isThere || heading.empty())
-                continue;
-            const bool isWrong =
-                std::any_of(row->faults.begin(), row->faults.end(),
-                            [&](const CellFault &fault) { return fault.heading == heading; });
-            const QString value = said(cellOf(row->typed, heading));
-            const QString shown = value.isEmpty() ? tr("(empty)") : value;
-            rows.push_back({key, {key, shown, isWrong, tr("%1: %2").arg(key, shown)}});
-        }
-    }
     m_cells.become({}); // Each question is another row.
-    m_cells.become(std::move(rows));
+    if (const AskedRow *row = askedRow())
+        m_cells.become(cellsOf(*row, m_list->kind()));
     Q_EMIT changed();
 }
 
@@ -55,9 +93,11 @@ QString ListImport::about() const
     const auto isNew = [](const ListRow &row) { return !row.before; };
     const auto &clear = m_list->clear();
     const auto fresh = static_cast<std::size_t>(std::count_if(clear.begin(), clear.end(), isNew));
-    return tr("%1 rows: %2 as the shop has them, %3 new, %4 changed, %5 ask something")
-        .arg(saidCount(m_list->rowCount()), saidCount(m_list->sameCount()), saidCount(fresh),
-             saidCount(clear.size() - fresh), saidCount(m_list->asking().size()));
+    const std::size_t rows = m_list->rowCount();
+    return tr("%1: %2 as the shop has them, %3 new, %4 changed, %5 to be asked about")
+        .arg(rows == 1 ? tr("1 row") : tr("%1 rows").arg(saidCount(rows)),
+             saidCount(m_list->sameCount()), saidCount(fresh), saidCount(clear.size() - fresh),
+             saidCount(m_list->asking().size()));
 }
 
 QString ListImport::where() const
@@ -78,9 +118,7 @@ QString ListImport::wrong() const
 {
     QStringList all;
     for (const CellFault &fault : askedRow() ? askedRow()->faults : std::vector<CellFault>()) {
-        const QString one = fault.heading.empty()
-                                ? inWords(fault.wrong)
-                                : tr("%1: %2").arg(said(fault.heading), inWords(fault.wrong));
+        const QString one = saidFault(fault);
         if (!all.contains(one))
             all.append(one);
     }
@@ -97,7 +135,7 @@ QString ListImport::meant() const
     QStringList all;
     for (const Understood::Change &change : row->meant->changes)
         all.append(change.is.empty()
-                       ? tr("without %1").arg(said(change.heading))
+                       ? saidWithout(change.heading)
                        : tr("%1 read as %2").arg(said(change.heading), said(change.is)));
     if (row->isDoubt)
         return tr("taken as it stands");

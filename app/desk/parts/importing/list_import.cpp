@@ -27,6 +27,14 @@ ListImport::ListImport(Pen &pen, QObject *parent)
 {
     m_look.setInterval(LookMs);
     connect(&m_look, &QTimer::timeout, this, &ListImport::changed);
+    connect(&m_changes, &ListChanges::toggled, this, [this] {
+        m_problem.clear();
+        Q_EMIT changed();
+    });
+    connect(&m_pen, &Pen::wrote, this, [this](const auto &, const QString &sentence, bool isBack) {
+        if (!isBack && sentence == m_sentence)
+            forget();
+    });
 }
 
 ListImport::~ListImport()
@@ -55,7 +63,15 @@ void ListImport::forget()
     m_problem.clear();
     m_answers.clear();
     m_question = 0;
+    m_sentence.clear();
+    m_changes.forget();
     show();
+}
+
+void ListImport::putAway()
+{
+    if (!m_list || (m_answers.empty() && !m_changes.leavesSomeOut()))
+        forget();
 }
 
 void ListImport::refuse(const QString &why)
@@ -116,6 +132,7 @@ void ListImport::read(const QUrl &file)
                 m_problem = tr("Stopped. Nothing was taken in.");
             else if (!m_list)
                 m_problem = saidProblem(read.problem);
+            showChanges();
             show();
             Q_EMIT readingChanged();
         };
@@ -150,6 +167,11 @@ bool ListImport::canTake() const
     return askedRow() != nullptr && askedRow()->meant.has_value();
 }
 
+bool ListImport::losesNothing() const
+{
+    return canTake() && !askedRow()->meant->leavesOut();
+}
+
 void ListImport::answer(bool take)
 {
     if (!isAsking() || (take && !canTake()))
@@ -157,6 +179,8 @@ void ListImport::answer(bool take)
     m_answers.resize(static_cast<std::size_t>(m_question));
     m_answers.push_back(take);
     ++m_question;
+    m_problem.clear();
+    showChanges();
     show();
     Q_EMIT asked();
 }
@@ -166,12 +190,14 @@ void ListImport::goBack()
     if (m_question == 0)
         return;
     --m_question;
+    m_problem.clear();
+    showChanges();
     show();
     Q_EMIT asked();
 }
 
 /// In the order of the file, so that of two rows about one thing the later one counts.
-std::vector<ListRow> ListImport::taken() const
+std::vector<ListRow> ListImport::answered() const
 {
     std::vector<ListRow> rows = m_list->clear();
     for (std::size_t at = 0; at < m_answers.size(); ++at) {
@@ -184,6 +210,20 @@ std::vector<ListRow> ListImport::taken() const
     return rows;
 }
 
+std::vector<ListRow> ListImport::taken() const
+{
+    std::vector<ListRow> rows = answered();
+    std::erase_if(rows, [this](const ListRow &row) { return m_changes.isLeftOut(row); });
+    return rows;
+}
+
+void ListImport::showChanges()
+{
+    const bool isSettled = m_list && !isAsking();
+    m_changes.show(m_list ? m_list->kind() : SheetKind::Parts,
+                   isSettled ? answered() : std::vector<ListRow>());
+}
+
 void ListImport::finish()
 {
     if (!m_list || isAsking() || m_pen.isBusy())
@@ -191,10 +231,12 @@ void ListImport::finish()
     const auto rows = std::make_shared<const std::vector<ListRow>>(taken());
     if (rows->empty())
         return refuse(tr("There is nothing to take in."));
-    const QString sentence = tr("%1 rows of %2 taken in.")
-                                 .arg(QLocale().toString(static_cast<int>(rows->size())), m_file);
+    m_sentence = rows->size() == 1
+                     ? tr("1 row of %1 taken in.").arg(m_file)
+                     : tr("%1 rows of %2 taken in.")
+                           .arg(QLocale().toString(static_cast<int>(rows->size())), m_file);
     m_pen.rewrite(
-        sentence, [rows, kind = m_list->kind()](const TextFiles &newest) -> Result<TextFiles> {
+        m_sentence, [rows, kind = m_list->kind()](const TextFiles &newest) -> Result<TextFiles> {
             auto shop = CatalogueRows::read(newest, kind);
             if (!shop)
                 return tl::unexpected(shop.error());

@@ -2,11 +2,12 @@
 //
 // ListImport: a supplier's list, or the shop's own, taken into the catalogue. The file is read away
 // from the window and can be stopped; each row that is not clear becomes one question with two
-// answers; then all that is clear is written as one step, by the pen. Before that nothing is in the
-// shop.
+// answers; what it changes is shown, each to be left out; then all that is clear is written as one
+// step, by the pen. Before that nothing is in the shop.
 
 #pragma once
 
+#include "app/desk/parts/importing/list_changes.h"
 #include "app/desk/rows/rows.h"
 #include "app/desk/shop/pen.h"
 #include "model/exchange/typed/list_reading.h"
@@ -35,8 +36,10 @@ class ListImport : public QObject {
     Q_PROPERTY(QString wrong READ wrong NOTIFY changed)
     Q_PROPERTY(QString meant READ meant NOTIFY changed)
     Q_PROPERTY(bool canTake READ canTake NOTIFY changed)
+    Q_PROPERTY(bool losesNothing READ losesNothing NOTIFY changed)
     Q_PROPERTY(QString takeWords READ takeWords NOTIFY changed)
     Q_PROPERTY(flarestock::Rows *cells READ cells CONSTANT)
+    Q_PROPERTY(flarestock::ListChanges *changes READ changes CONSTANT)
 public:
     explicit ListImport(Pen &pen, QObject *parent = nullptr);
     ~ListImport() override;
@@ -54,14 +57,20 @@ public:
     [[nodiscard]] int questions() const;
     [[nodiscard]] QString where() const; ///< "line 17, AD-66"
     [[nodiscard]] QString wrong() const;
-    [[nodiscard]] QString meant() const;     ///< What it would be taken as.
-    [[nodiscard]] bool canTake() const;      ///< It can be taken as understood.
+    [[nodiscard]] QString meant() const; ///< What it would be taken as.
+    [[nodiscard]] bool canTake() const;  ///< It can be taken as understood.
+    /// It can be taken, and all that stands in the row means something then.
+    [[nodiscard]] bool losesNothing() const;
     [[nodiscard]] QString takeWords() const; ///< "Take in 407 rows"
     [[nodiscard]] Rows *cells() { return &m_cells; }
+    /// Once no question is asked any more.
+    [[nodiscard]] ListChanges *changes() { return &m_changes; }
 
     Q_INVOKABLE void read(const QUrl &file);
     Q_INVOKABLE void stop();
     Q_INVOKABLE void forget();
+    /// The list is off the screen: what was answered or left out of it waits for the next time.
+    Q_INVOKABLE void putAway();
     /// The answer to the question that is asked.
     Q_INVOKABLE void answer(bool take);
     /// The question before, to answer it anew.
@@ -89,8 +98,10 @@ private:
     static Read readAll(const ListFile &file, const TextFiles &documents,
                         const std::shared_ptr<const Workshop> &workshop, Watched &watched);
     [[nodiscard]] const AskedRow *askedRow() const;
+    [[nodiscard]] std::vector<ListRow> answered() const;
     [[nodiscard]] std::vector<ListRow> taken() const;
     void show();
+    void showChanges();
     void refuse(const QString &why);
 
     Pen &m_pen;
@@ -103,9 +114,11 @@ private:
     std::vector<bool> m_answers; ///< Of the first questions.
     int m_question = 0;
     std::shared_ptr<Watched> m_watched;
-    QTimer m_look;    ///< How far it is.
-    Rows m_cells;     ///< title value wrong says
-    Errand m_working; ///< Last: it waits for its worker before the rest goes.
+    QTimer m_look; ///< How far it is.
+    Rows m_cells;  ///< title value wrong says
+    ListChanges m_changes;
+    QString m_sentence; ///< What was given to the pen.
+    Errand m_working;   ///< Last: it waits for its worker before the rest goes.
 };
 
 } // namespace flarestock
