@@ -55,6 +55,9 @@ ApplicationWindow {
         if (!close.accepted)
             shopSheets.askBeforeLeaving();
     }
+    /// By a sheet; what is found stands below its field and covers nothing.
+    readonly property bool isCovered: Overlay.overlay.visible && !strip.findField.isAnswering
+
     onHasBuildChanged: focusScreen()
     onHasShopChanged: focusScreen()
     Component.onCompleted: focusScreen()
@@ -69,10 +72,16 @@ ApplicationWindow {
         leaving = true;
         close();
     }
-    /// A code goes to the area that shows; what means nothing there is sought.
+    /// A code goes to the sheet that is open, else to the area that shows; what means nothing there
+    /// is sought.
     function hear(code: string) {
-        if (!stack.screen.scan(code))
+        const here = (!isCovered || stack.screen.takesScans) && stack.screen.scan(code);
+        if (isCovered && !here)
+            Desk.pen.refuse(qsTr("%1 is nothing that this sheet asks for.").arg(code));
+        else if (!here)
             strip.findField.seek(code);
+        else if (!isCovered)
+            strip.findField.putAway();
     }
     function ask(area: int) {
         stack.show(area);
@@ -197,7 +206,7 @@ ApplicationWindow {
         target: Desk
         property: "takesScans"
         value: stack.visible && stack.screen !== null
-               && (!root.Overlay.overlay.visible || stack.screen.takesScans)
+               && (!root.isCovered || stack.screen.takesScans)
     }
     Connections {
         target: Desk.pen

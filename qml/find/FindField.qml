@@ -18,6 +18,7 @@ TextField {
     readonly property Rows found: screen ? screen.found : null
     readonly property int nearby: found ? found.count : 0
     readonly property int count: nearby + anywhere.rows.count
+    readonly property bool isAnswering: answers.opened
     property int at: -1 // Of all lines that stand below it; -1: none.
 
     signal wentTo(string kind, string target)
@@ -41,6 +42,9 @@ TextField {
         root.forceActiveFocus(Qt.ShortcutFocusReason);
         root.text = words;
         root.textEdited();
+    }
+    function putAway() {
+        answers.close();
     }
     /// Nothing is sought any more.
     function reset() {

@@ -34,15 +34,18 @@ WorkSheet {
         if (!root.busy)
             root.form.finish(root.values());
     }
-    /// Whether the code belongs into a field of this form.
+    /// Whether the code belongs into a field of this form; of what the form does not know that is
+    /// the one that has the keyboard.
     function scan(code: string): bool {
         const key = root.form.fieldOf(code);
         for (let at = 0; at < fields.count; ++at) {
             const field = fields.itemAt(at) as FormField;
-            if (field.key === key)
-                field.write(code);
+            if (key !== "" ? field.key !== key : !field.activeFocus || !field.isTyped)
+                continue;
+            field.write(code);
+            return true;
         }
-        return key !== "";
+        return false;
     }
 
     title: form.title

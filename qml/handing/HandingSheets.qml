@@ -12,7 +12,7 @@ Item {
     required property HandingOut handing
     required property string who
 
-    readonly property bool takesScans: another.opened
+    readonly property bool takesScans: another.opened || pick.opened
 
     function open(step: string) {
         root.handing.hear();
@@ -35,9 +35,11 @@ Item {
         joint.open();
         return true;
     }
-    /// Whether a sheet that is open has a field for the code.
+    /// Whether a sheet that is open has a field for the code, or ticks it and says if it cannot.
     function scan(code: string): bool {
-        return another.opened && another.scan(code);
+        if (pick.opened)
+            root.handing.scan(code);
+        return pick.opened || another.opened && another.scan(code);
     }
 
     Connections {

@@ -70,13 +70,19 @@ WorkSheet {
             objectName: "issueTicked"
             text: qsTr("Issue what is ticked: %1 of %2").arg(root.tickedCount).arg(root.picks.count)
             enabled: !root.busy
-            onClicked: root.issued(false)
+            onClicked: {
+                list.forceActiveFocus(Qt.OtherFocusReason);
+                root.issued(false);
+            }
         }
         DeskButton {
             objectName: "issueAll"
             text: qsTr("Issue all")
             enabled: !root.busy
-            onClicked: root.issued(true)
+            onClicked: {
+                list.forceActiveFocus(Qt.OtherFocusReason);
+                root.issued(true);
+            }
         }
         DeskButton {
             text: qsTr("Back to the build  Esc")

@@ -15,8 +15,7 @@ void ScanEar::listenTo(QQuickWindow &window)
 
 bool ScanEar::eventFilter(QObject *, QEvent *event)
 {
-    return event->type() == QEvent::KeyPress && m_isTelling &&
-           hear(*static_cast<QKeyEvent *>(event));
+    return event->type() == QEvent::KeyPress && hear(*static_cast<QKeyEvent *>(event));
 }
 
 /// What has the keyboard before the first letter comes.
@@ -32,6 +31,12 @@ void ScanEar::beginAnew()
     m_before = focused != nullptr ? focused->property(m_words).toString() : QString();
 }
 
+/// Where codes are not told, who writes words there gets it.
+bool ScanEar::isWritten() const
+{
+    return !m_isTelling && m_field;
+}
+
 void ScanEar::putBack()
 {
     if (m_field)
@@ -44,12 +49,16 @@ bool ScanEar::hear(const QKeyEvent &key)
     const quint64 at =
         key.timestamp() != 0 ? key.timestamp() : static_cast<quint64>(m_clock.elapsed());
     const bool isQuick = at - m_last <= GapMost;
+    if (key.key() == Qt::Key_Shift) { // On the way to a capital; of one that comes later nothing.
+        m_last = isQuick ? at : m_last;
+        return false;
+    }
     m_last = at;
     if (key.key() == Qt::Key_Return || key.key() == Qt::Key_Enter) {
         const QString code = m_letters.trimmed();
         const bool isCode = isQuick && code.size() >= LettersLeast;
         m_letters.clear();
-        if (!isCode)
+        if (!isCode || isWritten())
             return false;
         putBack();
         Q_EMIT heard(code);
@@ -57,17 +66,15 @@ bool ScanEar::hear(const QKeyEvent &key)
     }
     const bool withKeys = (key.modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier)) != 0;
     const QString text = key.text();
-    if (key.key() == Qt::Key_Shift)
-        return false;
-    if (withKeys || text.size() != 1 || !text.front().isPrint()) {
+    if (withKeys || key.isAutoRepeat() || text.size() != 1 || !text.front().isPrint()) {
         m_letters.clear();
         return false;
     }
     if (!isQuick || m_letters.isEmpty())
         beginAnew();
     m_letters += text;
-    // A blank within a code would press the button that has the keyboard.
-    return text == QStringLiteral(" ") && m_letters.size() > 1 && isQuick && !m_field;
+    // A blank within a code would press the button that has the keyboard, a minus count a line.
+    return m_letters.size() > 1 && !m_field;
 }
 
 } // namespace flarestock

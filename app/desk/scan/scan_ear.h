@@ -2,7 +2,8 @@
 //
 // ScanEar: hears a barcode scanner, which types like a keyboard: faster than any hand, with Enter
 // at the end. Whatever has the keyboard then, the code is told as one word, the Enter goes to
-// nobody, and a field into which the letters went is as it was before.
+// nobody, a field into which the letters went is as it was before, and what takes no words (a
+// button, a list) gets no letter of it but the first.
 
 #pragma once
 
@@ -22,12 +23,13 @@ public:
     /// Milliseconds between two letters beyond which a hand has typed them. Scanners take 1 to 20,
     /// quick hands 60 and more: common practice, no source.
     static constexpr quint64 GapMost = 35;
-    static constexpr int LettersLeast = 4;
+    static constexpr int LettersLeast = 2; ///< A bin's label: "H4".
 
     explicit ScanEar(QObject *parent = nullptr) : QObject(parent) { m_clock.start(); }
 
     void listenTo(QQuickWindow &window);
-    /// Whether codes are told now; while they are not, they are letters like any others.
+    /// Whether codes are told also where words are written; while they are not, they are letters
+    /// there like any others.
     void setTelling(bool telling) { m_isTelling = telling; }
 
     bool eventFilter(QObject *watched, QEvent *event) override;
@@ -38,6 +40,7 @@ Q_SIGNALS:
 private:
     [[nodiscard]] bool hear(const QKeyEvent &key);
     void beginAnew();
+    [[nodiscard]] bool isWritten() const;
     void putBack();
 
     QPointer<QQuickWindow> m_window;

@@ -68,7 +68,7 @@ public:
     void rewrite(const QString &sentence, MakeTexts make);
     /// Undoes the last action that was written down here.
     void takeBack();
-    void refuse(const QString &sentence);
+    Q_INVOKABLE void refuse(const QString &sentence);
     /// Does something that is written by other ways than an action, once somebody has said who is
     /// at the desk. Not while a deed is under way.
     void whenNamed(std::function<void()> deed);

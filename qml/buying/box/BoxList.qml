@@ -81,7 +81,7 @@ FocusScope {
                 const wasInHand = list.currentIndex === index;
                 list.currentIndex = index;
                 root.enter();
-                if (wasInHand || !full) // Else the touch only takes it in hand.
+                if (wasInHand || !full && came === "") // Else the touch only takes it in hand.
                     root.box.toggle(index);
             }
         }

@@ -497,6 +497,10 @@
         <source>Opening %1 …</source>
         <translation>%1 wird geöffnet …</translation>
     </message>
+    <message>
+        <source>%1 is nothing that this sheet asks for.</source>
+        <translation>%1 ist nichts, wonach dieses Blatt fragt.</translation>
+    </message>
 </context>
 <context>
     <name>NameSheet</name>

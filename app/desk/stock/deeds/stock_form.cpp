@@ -87,7 +87,10 @@ QString StockForm::fieldOf(const QString &code) const
                 return QString::fromLatin1(field);
         }
     }
-    return {};
+    // A number that nobody knows yet is that of the piece that comes.
+    const QString lot = QStringLiteral("lot");
+    const bool isKnown = m_begun.book->workshop->part(wanted) != nullptr;
+    return !isKnown && shownFields().rowOf(lot) >= 0 ? lot : QString();
 }
 
 void StockForm::finish(const QVariantMap &values)
