@@ -2,6 +2,8 @@
 
 #include "app/workshop/suppliers.h"
 
+#include "model/exact/case_fold.h"
+
 #include <algorithm>
 
 namespace flarestock {
@@ -18,6 +20,13 @@ std::string supplierName(std::string_view id, const Catalogue &catalogue)
 {
     const Supplier *supplier = supplierById(id, catalogue);
     return supplier == nullptr || supplier->name.empty() ? std::string(id) : supplier->name;
+}
+
+bool isPlaceOf(std::string_view supplier, const Place &place)
+{
+    return place.kind == PlaceKind::Supplier &&
+           (sameFolded(place.id, "supplier-" + std::string(supplier)) ||
+            sameFolded(place.id, supplier));
 }
 
 } // namespace flarestock

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: MIT
 //
-// Suppliers: who is meant by an id, and what people call him.
+// Suppliers: who is meant by an id, what people call him, and the place that his parts come from.
 
 #pragma once
 
+#include "model/journal/movement.h"
 #include "model/parts/catalogue.h"
 
 namespace flarestock {
@@ -12,5 +13,8 @@ namespace flarestock {
 [[nodiscard]] const Supplier *supplierById(std::string_view id, const Catalogue &catalogue);
 /// His name; his id where he has none, or where the shop has him no more.
 [[nodiscard]] std::string supplierName(std::string_view id, const Catalogue &catalogue);
+
+/// Whether his parts come from that place: "supplier-OXS" or "OXS" for OXS, whatever the case.
+[[nodiscard]] bool isPlaceOf(std::string_view supplier, const Place &place);
 
 } // namespace flarestock

@@ -3,6 +3,7 @@
 #include "app/workshop/taking_in.h"
 
 #include "app/workshop/plans_stand.h"
+#include "app/workshop/suppliers.h"
 #include "model/journal/notes/shop_notes.h"
 
 #include <algorithm>
@@ -42,6 +43,25 @@ Result<void> knowsTheStock(const Catalogue &catalogue, const TextFiles &before,
     return {};
 }
 
+/// What a supplier sends comes from a place of his.
+Result<void> addSuppliersPlaces(const Catalogue &catalogue, ShopFile &file)
+{
+    const auto places = file.places();
+    if (!places)
+        return tl::unexpected(places.error());
+    for (const Supplier &supplier : catalogue.suppliers()) {
+        const bool hasOne = std::any_of(places->begin(), places->end(), [&](const Place &one) {
+            return isPlaceOf(supplier.id, one);
+        });
+        if (hasOne)
+            continue;
+        if (auto added = file.add({"supplier-" + supplier.id, supplier.name, PlaceKind::Supplier});
+            !added)
+            return added;
+    }
+    return {};
+}
+
 bool hasTemplate(const TextFiles &changed)
 {
     return std::any_of(changed.begin(), changed.end(),
@@ -74,6 +94,13 @@ Result<void> takeIn(const TextFiles &changed, const TextFiles &before, ShopFile 
 {
     if (auto can = canBeTakenIn(changed, before, file); !can)
         return can;
+    TextFiles all = changed;
+    all.insert(before.begin(), before.end());
+    const auto catalogue = readCatalogue(all);
+    if (!catalogue)
+        return tl::unexpected(catalogue.error());
+    if (auto added = addSuppliersPlaces(*catalogue, file); !added)
+        return added;
     return file.putDocuments(changed, before, by.who, by.at);
 }
 

@@ -21,6 +21,7 @@ struct TakenInBy {
 [[nodiscard]] Result<void> canBeTakenIn(const TextFiles &changed, const TextFiles &before,
                                         const ShopFile &file);
 
+/// A supplier who has no place yet gets one, as his parts come from it (isPlaceOf()).
 /// `before`: what the shop's documents were when the changes were made. Problem: one that does not
 /// read, with its place; a part that lies somewhere and would be gone or kept in another unit; a
 /// build that would not work out by its changed template; a document that is another by now;

@@ -7,6 +7,7 @@
 #include "app/buyer/receiving/receiving.h"
 
 #include <algorithm>
+#include <numeric>
 
 namespace flarestock {
 
@@ -115,6 +116,24 @@ Result<std::int64_t> cameOf(const Settling &settling, const Part &part)
     return came;
 }
 
+/// A credit is for what was bought with the order; more is a slip of the pen.
+Result<void> isWithinOrder(const Settling &settling, std::int64_t credit)
+{
+    const BookedOrder *order = orderOf(settling);
+    if (!order)
+        return {};
+    const auto values = valuesOfLines(order->now());
+    if (!values)
+        return tl::unexpected(values.error());
+    const Decimal whole =
+        Decimal::scaled(std::accumulate(values->begin(), values->end(), std::int64_t{0}), 6);
+    if (Decimal::scaled(credit, 6) <= whole)
+        return {};
+    return problem("--credit " + settling.asked.credit,
+                   "is more than the whole order cost: " + whole.stripped().text(),
+                   "Look at the figure again.");
+}
+
 /// Where the piece goes: into its box, which is used up by it, or to a place.
 Result<std::string> placeOfPiece(const Settling &settling, bool inBox)
 {
@@ -180,6 +199,8 @@ Result<SettledAction> byCredit(const Settling &settling)
     const auto credit = valueAsked(settling.asked.credit, "--credit");
     if (!credit)
         return tl::unexpected(credit.error());
+    if (auto within = isWithinOrder(settling, *credit); !within)
+        return tl::unexpected(within.error());
     const auto waiting = waitingValue(settling, settling.claim.owed());
     if (!waiting)
         return tl::unexpected(waiting.error());

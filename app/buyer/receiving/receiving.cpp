@@ -2,6 +2,7 @@
 
 #include "app/buyer/receiving/receiving.h"
 
+#include "app/workshop/suppliers.h"
 #include "model/buying/totals.h"
 #include "model/exact/case_fold.h"
 
@@ -13,6 +14,17 @@ namespace {
 
 /// Far behind the ids of an action's movements and records.
 constexpr std::uint64_t LooksFrom = 1'000'000;
+
+/// Of an ordered part: what is on the paper alone, and in whose place another part came.
+std::int64_t notCame(const Coming &coming, const std::string &part)
+{
+    std::int64_t away = 0;
+    for (const Lacking &one : coming.lacking)
+        away += one.part->number == part ? one.quantity : 0;
+    for (const ComingPiece &piece : coming.pieces)
+        away += piece.insteadOf == part ? piece.quantity : 0;
+    return away;
+}
 
 /// More of a part than is awaited; nobody may have meant it.
 Result<void> isNotOver(const Coming &coming)
@@ -33,6 +45,13 @@ Result<void> isNotOver(const Coming &coming)
         const auto awaited = Quantity{coming.order->awaited(line), part->unit}.smallest();
         if (!awaited)
             return tl::unexpected(awaited.error());
+        const std::int64_t away = notCame(coming, line.part);
+        if (away > 0 && came + away > *awaited)
+            return problem(line.part,
+                           spoken(came, *part) + " of it came and " + spoken(away, *part) +
+                               " is said not to have come, of " + spoken(*awaited, *part) +
+                               " that is awaited",
+                           "Count again: what did not come is not among what came.");
         if (came > *awaited)
             return problem(line.part,
                            "came as " + spoken(came, *part) + ", and " + spoken(*awaited, *part) +
@@ -184,8 +203,7 @@ std::vector<OrderLine> stillAwaited(const Coming &coming)
 Result<const Place *> placeOfSupplier(const std::string &supplier, const Ledger &ledger)
 {
     for (const Place &place : ledger.places()) {
-        if (place.kind == PlaceKind::Supplier &&
-            (sameFolded(place.id, "supplier-" + supplier) || sameFolded(place.id, supplier)))
+        if (isPlaceOf(supplier, place))
             return &place;
     }
     return problem("supplier " + supplier, "has no place that its parts come from",
@@ -204,15 +222,19 @@ CameOfLine cameBefore(const BookedOrder &order, std::string_view part)
     return before;
 }
 
+Result<std::vector<std::int64_t>> valuesOfLines(const Order &order)
+{
+    std::vector<Decimal> landed;
+    for (const Amounts &line : totalsOf(order).lines)
+        landed.push_back(line.landed(order.tax));
+    return landedValues(landed, order.rate);
+}
+
 Result<std::int64_t> valueOfComing(const BookedOrder &order, const Part &part,
                                    const CameOfLine &before, std::int64_t coming)
 {
     const Order &now = order.now();
-    const OrderTotals totals = totalsOf(now);
-    std::vector<Decimal> landed;
-    for (const Amounts &line : totals.lines)
-        landed.push_back(line.landed(now.tax));
-    const auto values = landedValues(landed, now.rate);
+    const auto values = valuesOfLines(now);
     if (!values)
         return tl::unexpected(values.error());
     for (std::size_t i = 0; i < now.lines.size(); ++i) {

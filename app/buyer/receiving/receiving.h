@@ -32,6 +32,10 @@ struct ReceivedAction {
 [[nodiscard]] Result<const Place *> placeOfSupplier(const std::string &supplier,
                                                     const Ledger &ledger);
 
+/// What each line of an order costs in all, with its share of freight and the like: 10^-6 of the
+/// shop's currency. Problem: a line below zero, or beyond what 64 bits hold.
+[[nodiscard]] Result<std::vector<std::int64_t>> valuesOfLines(const Order &order);
+
 /// What so many more of an order's line carry, of all that it cost. Smallest units, 10^-6.
 /// Problem: as above.
 [[nodiscard]] Result<std::int64_t> valueOfComing(const BookedOrder &order, const Part &part,

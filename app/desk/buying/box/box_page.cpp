@@ -27,18 +27,6 @@ QString saidTrouble(const Trouble &one)
                : BoxPage::tr("%1 of %2 is on the paper and not in the box").arg(much, part);
 }
 
-/// Whether an action has received something of an order, or claims something of it.
-bool isOf(const Action &action, const std::string &order)
-{
-    const auto has = [&order](const Record &record) {
-        const auto receipt = Receipt::read(record);
-        const auto claim = SupplierClaim::read(record);
-        return (receipt && receipt->order == order) || (claim && claim->order == order);
-    };
-    return std::any_of(action.records.begin(), action.records.end(), has) ||
-           std::any_of(action.afterwards.begin(), action.afterwards.end(), has);
-}
-
 } // namespace
 
 BoxPage::BoxPage(Pen &pen, QObject *parent)
@@ -53,7 +41,7 @@ BoxPage::BoxPage(Pen &pen, QObject *parent)
     connect(&pen, &Pen::wrote, this,
             [this](const std::shared_ptr<const Wrote> &wrote, const QString &, bool isBack) {
                 const bool isOurs = std::exchange(m_isPuttingAway, false) && !isBack;
-                if (isOurs && isOf(wrote->action, m_order.toStdString()))
+                if (isOurs && isOfOrder(wrote->action, m_order.toStdString()))
                     told(wrote);
             });
     connect(&pen, &Pen::changed, this,
@@ -107,6 +95,8 @@ void BoxPage::close()
 
 void BoxPage::showTicks()
 {
+    if (m_workshop)
+        leaveOut(m_wrong, *m_workshop, m_ticks);
     m_rows.become(boxRows(m_ticks, m_units));
     std::vector<Row> troubles;
     for (const Trouble &one : m_wrong) {

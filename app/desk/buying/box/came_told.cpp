@@ -7,6 +7,8 @@
 #include "app/desk/buying/owed/owed_told.h"
 #include "app/desk/words/spoken.h"
 
+#include <algorithm>
+
 namespace flarestock {
 
 namespace {
@@ -109,6 +111,14 @@ cameRows(const Wrote &wrote,
               detail.join(QStringLiteral(", ")), false}});
     }
     return rows;
+}
+
+bool isOfOrder(const Action &action, const std::string &order)
+{
+    const auto [receipts, claims] = cameBy(action);
+    const auto isIts = [&order](const auto &one) { return one.order == order; };
+    return std::any_of(receipts.begin(), receipts.end(), isIts) ||
+           std::any_of(claims.begin(), claims.end(), isIts);
 }
 
 QString saidCame(const Wrote &wrote)

@@ -19,6 +19,8 @@ namespace flarestock {
 cameRows(const Wrote &wrote,
          const std::function<Result<std::vector<Movement>>(const std::string &)> &history,
          Units units);
+/// Whether the action has received something of an order, or claims something of it.
+[[nodiscard]] bool isOfOrder(const Action &action, const std::string &order);
 /// "Received of order 2026-0007: 7 pieces, 1 claim."
 [[nodiscard]] QString saidCame(const Wrote &wrote);
 

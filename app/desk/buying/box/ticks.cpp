@@ -115,6 +115,21 @@ std::optional<std::size_t> Ticks::scanned(const std::string &part)
     return last;
 }
 
+void Ticks::isNotThere(const Part &part, std::int64_t amount)
+{
+    std::int64_t most = -amount;
+    for (const Tick &tick : m_ticks)
+        most += tick.isContent() || tick.part != &part ? 0 : tick.count;
+    for (std::size_t row = 0; row < m_ticks.size(); ++row) {
+        const Tick &tick = m_ticks[row];
+        if (tick.isContent() || tick.part != &part)
+            continue;
+        if (tick.came > std::max<std::int64_t>(0, most))
+            setCame(row, most);
+        most -= m_ticks[row].came;
+    }
+}
+
 std::optional<std::size_t> Ticks::wantsMark(std::size_t row) const
 {
     if (row >= m_ticks.size())

@@ -48,6 +48,8 @@ public:
     /// One more of the first row of the part that is not complete; the last one where all are.
     /// Gives its row; nothing where the part is none of the box.
     std::optional<std::size_t> scanned(const std::string &part);
+    /// So much of a part is said not to have come, smallest units: no more than the rest is there.
+    void isNotThere(const Part &part, std::int64_t amount);
     /// Whose mark it is that is read with that row in hand: its own, or the piece's in whose box it
     /// lies; where that has one, the next of its part without. Nothing where none wants one.
     [[nodiscard]] std::optional<std::size_t> wantsMark(std::size_t row) const;

@@ -5,6 +5,7 @@
 #include "app/desk/words/spoken.h"
 
 #include <array>
+#include <map>
 
 namespace flarestock {
 
@@ -20,6 +21,18 @@ void Trouble::tell(ReceivingWords &words) const
         words.wrong.emplace_back(came, quantity, part);
     else
         (fault == ClaimFault::Damaged ? words.damaged : words.lacking).emplace_back(part, quantity);
+}
+
+void leaveOut(const std::vector<Trouble> &troubles, const Workshop &workshop, Ticks &ticks)
+{
+    std::map<const Part *, std::int64_t> away;
+    for (const Trouble &one : troubles) {
+        const Part *part = workshop.part(one.part);
+        if (part != nullptr && one.fault != ClaimFault::Damaged)
+            away[part] += quantityAsked(one.quantity, *part).value_or(0);
+    }
+    for (const auto &[part, amount] : away)
+        ticks.isNotThere(*part, amount);
 }
 
 void TroubleForm::begin(const std::shared_ptr<const Workshop> &workshop, const std::string &part)

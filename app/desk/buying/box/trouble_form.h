@@ -6,6 +6,7 @@
 #pragma once
 
 #include "app/buyer/receiving/receiving_words.h"
+#include "app/desk/buying/box/ticks.h"
 #include "app/desk/form/form.h"
 
 namespace flarestock {
@@ -19,6 +20,9 @@ struct Trouble {
 
     void tell(ReceivingWords &words) const;
 };
+
+/// What is said not to have come, or to be another part, is not among what is ticked.
+void leaveOut(const std::vector<Trouble> &troubles, const Workshop &workshop, Ticks &ticks);
 
 class TroubleForm : public flarestock::Form {
     Q_OBJECT
