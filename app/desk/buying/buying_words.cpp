@@ -80,6 +80,12 @@ QString saidPrice(const Decimal &price, const Currency &currency)
     return saidNumber(whole ? *whole : price.stripped());
 }
 
+QString saidPriceOf(const Decimal &price, const Currency &currency, Unit unit)
+{
+    const QString one = saidPrice(price, currency);
+    return isLength(unit) ? one + QStringLiteral(" / ") + said(text(unit)) : one;
+}
+
 bool hasWords(const QString &text, const QString &typed)
 {
     const QStringList words = typed.split(u' ', Qt::SkipEmptyParts);

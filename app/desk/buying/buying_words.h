@@ -33,6 +33,8 @@ struct BuyingWords {
 [[nodiscard]] QString saidAway(int days);
 /// A price with the digits that it has, and at least those of its currency: "46.50", "0.2964".
 [[nodiscard]] QString saidPrice(const Decimal &price, const Currency &currency);
+/// "5.95"; of a length with the unit that it is the price of: "0.5192 / in".
+[[nodiscard]] QString saidPriceOf(const Decimal &price, const Currency &currency, Unit unit);
 /// Whether all words that were typed stand in a text, whatever their case.
 [[nodiscard]] bool hasWords(const QString &text, const QString &typed);
 

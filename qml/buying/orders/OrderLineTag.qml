@@ -63,7 +63,7 @@ AbstractButton {
                     id: figures
 
                     anchors.right: parent.right
-                    text: qsTr("%1 each   %2").arg(root.each).arg(root.cost)
+                    text: root.each + "   " + root.cost
                 }
             }
             Item {

@@ -12,7 +12,7 @@ Column {
 
     spacing: 1
     Accessible.role: Accessible.StaticText
-    Accessible.name: qsTr("%1 of %2, %3 each, %4. %5").arg(modelData.quantity).arg(modelData.part)
+    Accessible.name: qsTr("%1 of %2 at %3, %4. %5").arg(modelData.quantity).arg(modelData.part)
         .arg(modelData.each).arg(modelData.cost).arg(modelData.why)
 
     Item {

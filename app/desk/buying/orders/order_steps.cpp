@@ -62,9 +62,13 @@ std::vector<Row> changeFields(const OrderSubject &subject)
             typedField("quantity", BuyingWords::tr("how many, how much"),
                        line ? saidQuantity({line->quantity.stripped(), line->unit}) : QString(),
                        BuyingWords::tr("0: it is not ordered")));
-        fields.push_back(typedField("price", BuyingWords::tr("price of one"),
-                                    line ? ownPrice(now, *line, *subject.workshop) : QString(),
-                                    BuyingWords::tr("empty: his price for so many")));
+        fields.push_back(
+            typedField("price",
+                       line && isLength(line->unit)
+                           ? BuyingWords::tr("price of one %1").arg(said(text(line->unit)))
+                           : BuyingWords::tr("price of one"),
+                       line ? ownPrice(now, *line, *subject.workshop) : QString(),
+                       BuyingWords::tr("empty: his price for so many")));
         fields.push_back(typedField("freight", BuyingWords::tr("freight"), asTyped(now.freight)));
         fields.push_back(typedField("discount", BuyingWords::tr("discount off the goods"),
                                     asTyped(now.discount)));

@@ -215,7 +215,8 @@ std::vector<Row> orderLineRows(const BookedOrder &order, const Workshop &shop, U
             Quantity::ofSmallest(order.received(line.part), line.unit).amount.stripped();
         const Decimal awaited = order.awaited(line);
         const QString cost = saidNumber(line.cost(now.currency.minorDigits()));
-        const QString each = saidPrice(line.priceEach, now.currency);
+        const QString price = saidPriceOf(line.priceEach, now.currency, line.unit);
+        const QString each = isLength(line.unit) ? price : BuyingWords::tr("%1 each").arg(price);
         const bool hasOwnDay =
             now.hasDaysByLine() && (awaited.sign() > 0 || now.state == OrderState::Draft);
         const QString stands =
@@ -228,7 +229,7 @@ std::vector<Row> orderLineRows(const BookedOrder &order, const Workshop &shop, U
         rows.push_back({said(line.part),
                         {said(line.part), said(part ? part->description : line.description),
                          much(line.quantity), stands, each, cost, awaited.sign() > 0,
-                         BuyingWords::tr("%1 of %2, %3 each, %4; %5")
+                         BuyingWords::tr("%1 of %2, %3, %4; %5")
                              .arg(much(line.quantity), said(line.part), each, cost, stands)}});
     }
     return rows;

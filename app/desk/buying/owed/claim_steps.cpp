@@ -94,6 +94,19 @@ Result<ToWrite> raisedAction(const ClaimSubject &subject, const QVariantMap &val
     return Action{{claim->asRecord()}, {}};
 }
 
+/// "USD; ordered at 5.95"
+QString creditHint(const ClaimStanding &claim, const Workshop &shop)
+{
+    const QString currency = said(shop.settings.currency.code());
+    const BookedOrder *order = shop.bought.orders.order(claim.now.order);
+    const OrderLine *line = order ? order->now().line(claim.now.part) : nullptr;
+    if (line == nullptr)
+        return currency;
+    const Currency &his = order->now().currency;
+    return BuyingWords::tr("in %1; ordered at %2 %3")
+        .arg(currency, saidPriceOf(line->priceEach, his, line->unit), said(his.code()));
+}
+
 SettleWords settleWords(ClaimDeed deed, const QVariantMap &values)
 {
     SettleWords words;
@@ -125,7 +138,7 @@ std::vector<Row> claimFields(ClaimDeed deed, const ClaimSubject &subject)
         return cameFields(*claim, subject);
     case ClaimDeed::Credit:
         return {typedField("credit", BuyingWords::tr("what he pays back"), {},
-                           said(subject.workshop->settings.currency.code())),
+                           creditHint(*claim, *subject.workshop)),
                 noteField()};
     case ClaimDeed::Drop:
     case ClaimDeed::Raise:

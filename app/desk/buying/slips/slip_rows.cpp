@@ -140,13 +140,15 @@ QVariantMap slipLine(const Slip &slip, const PlannedLine &line)
                                    saidWhyMore(slip, line, *part)})
             if (!one.isEmpty())
                 why.append(one);
-    return {{QStringLiteral("part"), said(line.offer->part)},
-            {QStringLiteral("what"), part ? said(part->description) : QString()},
-            {QStringLiteral("quantity"),
-             part ? saidMuch(line.quantity, *part, slip.units) : saidNumber(line.quantity)},
-            {QStringLiteral("each"), saidPrice(line.priceEach, slip.order.currency)},
-            {QStringLiteral("cost"), slip.money(line.cost)},
-            {QStringLiteral("why"), why.join(QStringLiteral("; "))}};
+    return {
+        {QStringLiteral("part"), said(line.offer->part)},
+        {QStringLiteral("what"), part ? said(part->description) : QString()},
+        {QStringLiteral("quantity"),
+         part ? saidMuch(line.quantity, *part, slip.units) : saidNumber(line.quantity)},
+        {QStringLiteral("each"), part ? saidPriceOf(line.priceEach, slip.order.currency, part->unit)
+                                      : saidPrice(line.priceEach, slip.order.currency)},
+        {QStringLiteral("cost"), slip.money(line.cost)},
+        {QStringLiteral("why"), why.join(QStringLiteral("; "))}};
 }
 
 QString saidFreight(const Slip &slip)

@@ -628,10 +628,6 @@
         <translation>%1 gekommen</translation>
     </message>
     <message>
-        <source>%1 of %2, %3 each, %4; %5</source>
-        <translation>%1 von %2, je %3, %4; %5</translation>
-    </message>
-    <message>
         <source>goods</source>
         <translation>Ware</translation>
     </message>
@@ -1007,6 +1003,22 @@
         <source>at least %1</source>
         <translation>mindestens %1</translation>
     </message>
+    <message>
+        <source>price of one %1</source>
+        <translation>Preis je %1</translation>
+    </message>
+    <message>
+        <source>%1 each</source>
+        <translation>%1 je Stück</translation>
+    </message>
+    <message>
+        <source>%1 of %2, %3, %4; %5</source>
+        <translation>%1 von %2, %3, %4; %5</translation>
+    </message>
+    <message>
+        <source>in %1; ordered at %2 %3</source>
+        <translation>in %1; bestellt zu %2 %3</translation>
+    </message>
 </context>
 <context>
     <name>BuyingArea</name>
@@ -1224,10 +1236,6 @@
         <source>%1 × %2</source>
         <translation>%1 × %2</translation>
     </message>
-    <message>
-        <source>%1 each   %2</source>
-        <translation>je %1   %2</translation>
-    </message>
 </context>
 <context>
     <name>OrderPanel</name>
@@ -1293,8 +1301,8 @@
 <context>
     <name>SlipLine</name>
     <message>
-        <source>%1 of %2, %3 each, %4. %5</source>
-        <translation>%1 von %2, je %3, %4. %5</translation>
+        <source>%1 of %2 at %3, %4. %5</source>
+        <translation>%1 von %2 zu %3, %4. %5</translation>
     </message>
 </context>
 <context>
