@@ -3,6 +3,8 @@
 // One part of the stock: what it is, where it lies, its figures. What is below what we keep has a
 // broken outline and says so.
 
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import QtQuick.Controls
 import Flarestock.Screens
@@ -118,7 +120,7 @@ AbstractButton {
                 anchors.right: parent.right
                 anchors.rightMargin: -7
                 anchors.verticalCenter: parent.verticalCenter
-                width: item ? Math.min(item.implicitWidth, parent.width) : 0
+                width: Math.min(implicitWidth, parent.width)
                 sourceComponent: ShortTag {
                     text: root.free === "" ? root.below : root.free
                 }

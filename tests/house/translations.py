@@ -47,6 +47,21 @@ def wrong(key, forms):
     return None
 
 
+def refusals():
+    """What the desk itself refuses with, in whole literals, and no table has; at its start there is no language."""
+    table = {line.split("\t")[0] for file in german.glob("*.tsv") for line in file.read_text().splitlines()}
+    literal = r'"((?:[^"\\]|\\.)*)"'
+    for file in sorted((root / "app/desk").rglob("*.cpp")):
+        if file.parent.name == "launch":
+            continue
+        for call in re.finditer(r"\bproblem\(", file.read_text()):
+            words = file.read_text()[call.end():].split(");")[0]
+            words = re.sub(r'"\s*\n\s*"', "", words)
+            for text in re.findall(rf"(?:^|,)\s*{literal}\s*(?=,|\)|$)", words)[-2:]:
+                if " " in text and text not in table:
+                    yield file.name, text
+
+
 with tempfile.TemporaryDirectory() as folder:
     copy = pathlib.Path(folder)
     for file in german.glob("*.ts"):
@@ -56,6 +71,7 @@ with tempfile.TemporaryDirectory() as folder:
 before = texts(german)
 problems = [(key, "is said nowhere any more; run app/desk/language/update") for key in before if key not in now]
 problems += [(key, why) for key, forms in now.items() if (why := wrong(key, forms))]
+problems += [((file, "problem()", text), "is no line of reasons.tsv") for file, text in refusals()]
 for (file, context, source), why in problems:
     print(f"{file}, {context}: {source!r}: {why}")
 print(f"{len(now)} texts, {len(problems)} problems")

@@ -28,13 +28,23 @@ QString formOf(const Question &question)
     return QStringLiteral("measure");
 }
 
+/// As a person reads it: yes and no in his language, a number with his decimal sign.
+QString saidAnswer(const Question &question, const std::string &answer)
+{
+    if (question.form != Question::Form::YesNo)
+        return localised(said(answer));
+    return answer == "yes"  ? AnswerWords::tr("yes")
+           : answer == "no" ? AnswerWords::tr("no")
+                            : said(answer);
+}
+
 QStringList choicesOf(const Question &question)
 {
     QStringList choices;
-    if (question.form == Question::Form::YesNo)
-        return {QStringLiteral("yes"), QStringLiteral("no")};
-    for (const std::string &choice : question.choices)
-        choices.append(said(choice));
+    const bool isYesNo = question.form == Question::Form::YesNo;
+    for (const std::string &choice :
+         isYesNo ? std::vector<std::string>{"yes", "no"} : question.choices)
+        choices.append(saidAnswer(question, choice));
     return choices;
 }
 
@@ -135,7 +145,7 @@ std::vector<Row> answerRows(const WorkedOut &worked, const BuildPlan &plan,
         const std::string &now = answer == answers.end() ? question.standard : answer->second;
         rows.push_back({said(question.id),
                         {said(question.title), formOf(question), choicesOf(question),
-                         isRefused ? wrong->typed : localised(said(now)),
+                         isRefused ? wrong->typed : saidAnswer(question, now),
                          isRefused ? wrong->problem : QString()}});
     }
     rows.push_back(preferenceRow(plan));
@@ -152,6 +162,10 @@ bool letsBeWorkedOut(const Question &question, const QString &typed)
 Result<std::string> meant(const Question &question, const QString &typed, const std::string &now)
 {
     QString text = unlocalised(typed.trimmed());
+    if (question.form == Question::Form::YesNo)
+        return std::string(typed == AnswerWords::tr("yes")  ? "yes"
+                           : typed == AnswerWords::tr("no") ? "no"
+                                                            : typed.toStdString());
     if (question.form != Question::Form::Measured)
         return text.toStdString();
     if (question.dimension != Dimension::Count && Decimal::parse(text.toStdString()))

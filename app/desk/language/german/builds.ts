@@ -433,6 +433,14 @@
         <source>prefer</source>
         <translation>bevorzugt</translation>
     </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
 </context>
 <context>
     <name>BetterSlip</name>
