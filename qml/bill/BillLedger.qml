@@ -138,27 +138,38 @@ FocusScope {
             Layout.topMargin: 2
             Layout.fillWidth: true
         }
-        RowLayout {
+        Item { // No row of a layout: in Qt 6.4 it keeps the width of a sum that was shorter.
             visible: !root.folded
-            spacing: Theme.wideGap
-            Layout.leftMargin: 12
-            Layout.rightMargin: 12
-            Layout.preferredHeight: 42
+            implicitHeight: 42
+            Layout.fillWidth: true
 
             Words {
+                anchors.left: parent.left
+                anchors.right: totalTitle.left
+                anchors.margins: 12
+                anchors.baseline: sum.baseline
                 text: root.foot
                 small: true
                 quiet: true
                 elide: Text.ElideRight
-                Layout.fillWidth: true
             }
             Words {
+                id: totalTitle
+
+                anchors.right: sum.left
+                anchors.rightMargin: Theme.wideGap
+                anchors.baseline: sum.baseline
                 text: qsTr("total")
                 small: true
                 quiet: true
             }
             Words {
+                id: sum
+
                 objectName: "total"
+                anchors.right: parent.right
+                anchors.rightMargin: 12
+                anchors.verticalCenter: parent.verticalCenter
                 text: root.total
                 strong: true
                 font.pixelSize: 18

@@ -118,6 +118,7 @@ void PipeDrawing::follow()
     setFlag(ItemHasContents, false);
     Pace::instance().work(this, [this] {
         setFlag(ItemHasContents);
+        update();
         return false;
     });
 }
