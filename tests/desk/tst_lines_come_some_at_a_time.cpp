@@ -54,6 +54,32 @@ std::map<QString, int> linesOn(const QQuickWindow &window)
     return lines;
 }
 
+bool isWorkingOut(const QQuickWindow &window)
+{
+    const auto all = allSeen(window);
+    return std::any_of(all.begin(), all.end(), [](const QQuickItem *item) {
+        return item->property("text").toString().startsWith(QLatin1String("Working out"));
+    });
+}
+
+struct Screen {
+    std::map<QString, int> lines;
+    QImage picture;
+};
+
+/// Of how many of all points two pictures differ; 1 where they are not of one size.
+double otherShare(const QImage &one, const QImage &other)
+{
+    if (one.isNull() || one.size() != other.size())
+        return 1;
+    int differs = 0;
+    for (int y = 0; y < one.height(); ++y) {
+        for (int x = 0; x < one.width(); ++x)
+            differs += one.pixel(x, y) != other.pixel(x, y) ? 1 : 0;
+    }
+    return static_cast<double>(differs) / (one.width() * one.height());
+}
+
 } // namespace
 
 class LinesComeSomeAtATime : public QObject, protected DeskOnDemo {
@@ -69,7 +95,7 @@ private Q_SLOTS:
     void areasThatNobodyAskedForAreMade();
 
 private:
-    [[nodiscard]] std::vector<std::map<QString, int>> screensIn(bool inSteps);
+    [[nodiscard]] std::vector<Screen> screensIn(bool inSteps);
 };
 
 void LinesComeSomeAtATime::init()
@@ -177,14 +203,14 @@ void LinesComeSomeAtATime::areForgottenWithTheirView()
     QCOMPARE(others.of(), nullptr);
 }
 
-/// What stands on each area's screen, by its names.
-std::vector<std::map<QString, int>> LinesComeSomeAtATime::screensIn(bool inSteps)
+/// What stands on each area's screen, by its names and as it looks.
+std::vector<Screen> LinesComeSomeAtATime::screensIn(bool inSteps)
 {
     Pace::instance().setInSteps(inSteps);
     Look look(nullptr);
     renew("coupe-fuel");
     Screens screens;
-    std::vector<std::map<QString, int>> seenOn;
+    std::vector<Screen> seenOn;
     if (!screens.load())
         return seenOn;
     QQuickWindow &window = *screens.window();
@@ -195,8 +221,9 @@ std::vector<std::map<QString, int>> LinesComeSomeAtATime::screensIn(bool inSteps
         QTest::qWait(150);
         (void)QTest::qWaitFor([this] { return !m_desk->isLoading(); }, 30000);
         (void)QTest::qWaitFor([] { return !Pace::instance().isBusy(); }, 30000);
+        (void)QTest::qWaitFor([&window] { return !isWorkingOut(window); }, 30000);
         QTest::qWait(inSteps ? 900 : 100); // A frame for each piece of a list.
-        seenOn.push_back(linesOn(window));
+        seenOn.push_back({linesOn(window), window.grabWindow()});
     }
     for (const QString &warning : screens.warnings())
         qWarning("%s", qPrintable(warning));
@@ -212,9 +239,13 @@ void LinesComeSomeAtATime::endWithTheSameScreens()
     QCOMPARE(atOnce.size(), std::size_t(6));
     QCOMPARE(inSteps.size(), atOnce.size());
     for (std::size_t area = 0; area < atOnce.size(); ++area) {
-        for (const auto &[name, count] : atOnce[area]) {
-            const auto other = inSteps[area].find(name);
-            const int shown = other == inSteps[area].end() ? 0 : other->second;
+        const double share = otherShare(atOnce[area].picture, inSteps[area].picture);
+        QVERIFY2(
+            share < 0.001,
+            qPrintable(QStringLiteral("area %1 looks otherwise: %2").arg(area + 1).arg(share)));
+        for (const auto &[name, count] : atOnce[area].lines) {
+            const auto other = inSteps[area].lines.find(name);
+            const int shown = other == inSteps[area].lines.end() ? 0 : other->second;
             QVERIFY2(shown == count, qPrintable(QStringLiteral("area %1: %2 of %3, not %4")
                                                     .arg(area + 1)
                                                     .arg(shown)
