@@ -51,24 +51,38 @@ Rectangle {
         Column {
             visible: root.shopFile !== ""
             spacing: 1
+            Layout.preferredWidth: Math.max(title.implicitWidth, file.implicitWidth,
+                                            backup.implicitWidth)
             Layout.maximumWidth: 380
 
             Words {
-                anchors.right: parent.right
+                id: title
+
+                width: parent.width
                 text: root.shopTitle
                 small: true
                 strong: true
+                elide: Text.ElideRight
+                horizontalAlignment: Text.AlignRight
             }
             Words {
-                anchors.right: parent.right
+                id: file
+
+                width: parent.width
+                elide: Text.ElideMiddle
+                horizontalAlignment: Text.AlignRight
                 text: qsTr("%1  ·  %2").arg(root.shopFile).arg(root.kept)
                 small: true
                 quiet: true
             }
             Words {
+                id: backup
+
                 objectName: "backedUp"
                 visible: text !== ""
-                anchors.right: parent.right
+                width: parent.width
+                elide: Text.ElideRight
+                horizontalAlignment: Text.AlignRight
                 text: root.backedUp
                 small: true
                 strong: root.backupDue

@@ -56,6 +56,14 @@ Item {
         }
     }
     Connections {
+        target: root.handing.picks
+
+        function onCountChanged() { // What was written comes back as a list a moment later.
+            if (root.handing.picks.count === 0)
+                pick.close();
+        }
+    }
+    Connections {
         target: root.handing
 
         function onFound(row: int) {
