@@ -191,7 +191,7 @@ Result<void> putAway(std::vector<ComingPiece> &pieces, const ReceivingWords &ask
         if (piece.to.empty())
             piece.to = whereItLies(*piece.part, workshop.ledger);
         if (piece.to.empty())
-            return problem(piece.part->number, "lies nowhere yet",
+            return problem(piece.part->number, "lies nowhere yet, and no place is named for it",
                            "Say where it goes: --to " + piece.part->number + "=C4.");
     }
     return {};
