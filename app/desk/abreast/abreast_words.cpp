@@ -177,6 +177,9 @@ QString saidOrdering(const AbreastBook &book, const NeedLine &line)
     if (line.orderBy.empty())
         return line.day.empty() ? AbreastWords::tr("order soon")
                                 : AbreastWords::tr("nobody sells it");
+    if (line.isPastDue && !line.quicker.empty()) // Of another one it is in time yet.
+        return AbreastWords::tr("order by %1 of %2")
+            .arg(saidDayOf(line.quickerBy, book.today), said(line.quicker));
     const QString day = saidDayOf(line.orderBy, book.today);
     return (line.isPastDue ? AbreastWords::tr("order by %1, is over")
                            : AbreastWords::tr("order by %1"))

@@ -62,15 +62,19 @@ QString saidFor(const Lack &lack)
 /// The earliest day by which something of it has to be ordered, and whether that is over.
 std::pair<QString, bool> saidOrderBy(const Lack &lack)
 {
-    const auto wants = lack.book.wantsOf(lack.shortage);
-    const NeedLine *first = nullptr;
-    for (const NeedLine *want : wants)
-        if (!want->orderBy.empty() && (!first || want->orderBy < first->orderBy))
-            first = want;
-    if (first)
-        return {first->isPastDue ? BuyingWords::tr("%1, is over").arg(lack.day(first->orderBy))
-                                 : lack.day(first->orderBy),
-                first->isPastDue};
+    std::string first;
+    bool isOver = false;
+    for (const NeedLine *want : lack.book.wantsOf(lack.shortage)) {
+        const bool isQuicker = want->isPastDue && !want->quicker.empty(); // Of another one.
+        const std::string &by = isQuicker ? want->quickerBy : want->orderBy;
+        if (by.empty() || (!first.empty() && first <= by))
+            continue;
+        first = by;
+        isOver = want->isPastDue && !isQuicker;
+    }
+    if (!first.empty())
+        return {isOver ? BuyingWords::tr("%1, is over").arg(lack.day(first)) : lack.day(first),
+                isOver};
     return {lack.shortage.day.empty() ? BuyingWords::tr("soon")
                                       : BuyingWords::tr("nobody sells it"),
             false};

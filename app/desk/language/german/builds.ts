@@ -235,6 +235,10 @@
         <source>%1 more lie here, in pieces that are too short.</source>
         <translation>%1 liegen noch hier, in zu kurzen Stücken.</translation>
     </message>
+    <message>
+        <source>order by %1 of %2</source>
+        <translation>bestellen bis %1 bei %2</translation>
+    </message>
 </context>
 <context>
     <name>AbreastFoot</name>
