@@ -84,6 +84,46 @@ def counted_on_both_sides(folder):
         assert pair.on_hand("EM-40-S", "trailer-1") == left, (word, pair.on_hand("EM-40-S", "trailer-1"))
 
 
+def emptied_on_both_sides(folder):
+    """What both have found is asked once at most, and lies there by each answer as the answer says."""
+    name = "count:EC-100-S@H4"
+    take, count = ("move", "--to", "used-up"), ("count",)
+
+    def done(side, work, much):
+        where = ("--from", "H4") if work is take else ("--place", "H4")
+        side(work[0], "EC-100-S", str(much), *where, *work[1:])
+
+    # Two lie in H4: what is done in the copy, what at home, and what lies there by each word.
+    for there, here, left in (
+            ([(count, 0)], [(count, 0)], {None: 0}),
+            ([(count, 1)], [(count, 1)], {None: 1}),
+            ([(count, 5)], [(count, 5)], {None: 5}),
+            ([(count, 1)], [(count, 0)], {"shop": 0, "copy": 1, "both": 0}),
+            ([(count, 0)], [(count, 1)], {"shop": 1, "copy": 0, "both": 0}),
+            ([(count, 2)], [(count, 0)], {"shop": 0, "copy": 2, "both": 0}),
+            ([(count, 5)], [(count, 0)], {"shop": 0, "copy": 5, "both": 3}),
+            ([(take, 1), (count, 1)], [(count, 0)], {"shop": 0, "copy": 1, "both": 0}),
+            ([(count, 0)], [(take, 2), (count, 0)], {"shop": 0, "copy": 0, "both": 0}),
+            ([(take, 1), (count, 0)], [(take, 1), (count, 0)], {None: 0}),
+            ([(count, 0), (count, 2)], [(count, 0)], {"shop": 0, "copy": 2, "both": 0})):
+        for word, lies in left.items():
+            pair = Pair(folder)
+            for deeds, side in ((there, pair.in_copy), (here, pair.at_shop)):
+                for work, much in deeds:
+                    done(side, work, much)
+            assert list(pair.open()) == ([name] if word else []), (there, here, pair.open())
+            pair.bring(*([f"{name}={word}"] if word else []))
+            assert pair.on_hand("EC-100-S", "H4") == lies, (there, here, word, pair.on_hand("EC-100-S", "H4"))
+    # Both took two of the two and counted none: that is no matter of counting.
+    pair = Pair(folder)
+    for side in (pair.in_copy, pair.at_shop):
+        done(side, take, 2)
+        done(side, count, 0)
+    assert list(pair.open()) == ["below-zero:EC-100-S@H4"], pair.open()
+    pair.bring("below-zero:EC-100-S@H4=difference")
+    assert pair.on_hand("EC-100-S", "H4") == 0
+
+
 def below_zero(folder):
     for word, there in (("difference", 0), ("from:E3", -1)):
         pair = Pair(folder)
@@ -268,7 +308,7 @@ def renewed_on_both_sides(folder):
 
 def main():
     with tempfile.TemporaryDirectory() as folder:
-        for play in (counted_on_both_sides, below_zero, a_part_is_called_otherwise, a_build_and_its_template,
+        for play in (counted_on_both_sides, emptied_on_both_sides, below_zero, a_part_is_called_otherwise, a_build_and_its_template,
                      orders_under_one_number, the_newest_word, promised_twice, renewed_on_both_sides):
             play(folder)
             print(play.__name__.replace("_", " "), "as decided")

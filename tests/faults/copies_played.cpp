@@ -8,6 +8,8 @@
 //   - brought twice is brought once: not a row more
 //   - A and then B comes to the same as B and then A: same entries; same stock and claims where
 //     nothing disagreed, else but for the differences that were named; no value lost
+//   - of what both have counted as much lies there as the word on it says; no word is wanted where
+//     both found the same
 //   - nothing is written before a word is said on all that disagrees, nor where it was stopped
 //   - the shop is whole: chains, balances, layers and claims are the fold of its journal
 //   - the clock changes nothing of it
@@ -17,6 +19,7 @@
 //   1
 //                                         where one fails
 
+#include "played_counts.h"
 #include "played_hands.h"
 
 #include <algorithm>
@@ -59,6 +62,8 @@ public:
         for (const Away &copy : m_away)
             act(*copy.file, below(3));
         const Away &copy = m_away[below(static_cast<unsigned>(m_away.size()))];
+        if (below(6) == 0)
+            countOnBothSides(*copy.file);
         bring(copy, *m_shop, below(2) == 0);
         if (below(8) == 0)
             bringAgain(copy);
@@ -111,6 +116,14 @@ private:
         for (const Movement &one : first)
             note(one.id);
         m_past = first;
+    }
+
+    void countOnBothSides(ShopFile &copy)
+    {
+        const BalanceKey key{"P" + std::to_string(below(3)), somePlace(), {}, PieceCondition::New};
+        countAt(*m_shop, key);
+        act(copy, below(2));
+        countAt(copy, key);
     }
 
     void takeOne()
@@ -204,6 +217,7 @@ private:
             if (!back && entriesOf(shop) != before)
                 wrong("what was stopped left something behind");
         }
+        const auto counted = onlyCounted(shop, *copy.file);
         auto back = good(tried(copy, shop, {{}, true}), "bring");
         const auto open = back.disagreements;
         std::map<std::string, std::string> words;
@@ -231,6 +245,9 @@ private:
             if (one.decided.empty())
                 wrong("it was brought with nothing said on " + one.name);
         }
+        const Ledger ledger = good(shop.ledger(), "ledger");
+        proveCounted(counted, back.disagreements, ledger);
+        proveWords(back.disagreements, ledger);
         return !back.disagreements.empty();
     }
 

@@ -117,6 +117,10 @@ FAULTS = {
         "trailer/disagreement.cpp",
         "return one.decided.empty();",
         "return one.name.empty();"),
+    "counts_summed": (
+        "trailer/doubts/counts.cpp",
+        "    entries.bringTo(key, std::max",
+        "    if (lent == 0)\n        entries.bringTo(key, std::max"),
     "half_brought": (
         "trailer/travelling.cpp",
         "                    throw onlyLooked; // Nothing of it stays.\n",

@@ -129,9 +129,15 @@ protected:
 
     void count(ShopFile &file)
     {
+        const std::string part = "P" + std::to_string(below(3));
+        countAt(file, {part, somePlace(), {}, PieceCondition::New});
+    }
+
+    void countAt(ShopFile &file, const BalanceKey &key)
+    {
         Count one;
         one.id = freshId();
-        one.key = {"P" + std::to_string(below(3)), somePlace(), {}, PieceCondition::New};
+        one.key = key;
         one.found = below(4);
         one.who = "player";
         one.at = now();

@@ -61,6 +61,11 @@ struct Seen {
 /// Ids that the shop gives itself while a copy is brought begin with this millisecond.
 inline constexpr std::int64_t OwnIds = 1'700'000'000'000;
 
+inline bool isOwn(const MovementId &id)
+{
+    return id.text().substr(0, 8) == MovementId::make(OwnIds, {}).text().substr(0, 8);
+}
+
 inline Seen seenIn(const ShopFile &shop)
 {
     Seen seen;
@@ -71,13 +76,10 @@ inline Seen seenIn(const ShopFile &shop)
         if ((seen.quantities[key] += quantity) == 0)
             seen.quantities.erase(key);
     };
-    const auto own = [](const MovementId &id) {
-        return id.text().substr(0, 8) == MovementId::make(OwnIds, {}).text().substr(0, 8);
-    };
     std::int64_t sum = 0;
     for (const Movement &one : good(shop.movements(), "movements")) {
         ++seen.entries;
-        if (own(one.id))
+        if (isOwn(one.id))
             continue;
         seen.ids.insert(one.id.text());
         add(source(one), -one.quantity);
@@ -87,7 +89,7 @@ inline Seen seenIn(const ShopFile &shop)
         ++seen.entries;
         if (record.kind == RecordKind::Decision && !record.field("id").empty())
             seen.ids.insert(record.field("id"));
-        else if (!own(record.id) && record.kind != RecordKind::Trip)
+        else if (!isOwn(record.id) && record.kind != RecordKind::Trip)
             seen.ids.insert(record.id.text());
     }
     for (const auto &[key, held] : seen.balances) {

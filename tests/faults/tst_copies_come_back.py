@@ -3,7 +3,7 @@
 and the real merge (copies_played.cpp says what has to hold), twenty of them a play, also under wrong
 clocks; and by commands alone, killed in the middle (copies_used.py). Planted faults: entries taken
 anew, one dropped, taken by the clock, values not settled, what disagrees decided silently, half of
-it left behind."""
+it left behind, what both found empty counted full."""
 
 import subprocess
 
@@ -54,4 +54,5 @@ if __name__ == "__main__":
         ("taken by the clock", planted("brought_by_clock"), None),
         ("values are not settled", planted("not_settled"), None),
         ("what disagrees is decided silently", planted("decided_silently"), None),
-        ("half of it is left behind", planted("half_brought"), None)])
+        ("half of it is left behind", planted("half_brought"), None),
+        ("what both found empty is full", planted("counts_summed"), None)])

@@ -103,6 +103,7 @@ private:
         EntriesBrought entries(into);
         const BothSides sides{m_news, m_here};
         const auto aside = keptAside(sides, into);
+        lendToCounts(sides, entries);
         doAgain(sides, entries, into);
         std::size_t taken = 0;
         for (const NewsEntry &entry : m_news) {

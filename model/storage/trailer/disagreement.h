@@ -7,15 +7,24 @@
 
 #include "model/exact/problem.h"
 
+#include <cstdint>
 #include <map>
+#include <optional>
 #include <string>
 #include <vector>
 
 namespace flarestock {
 
+/// So much of a part, in its smallest units.
+struct HowMuch {
+    std::string part;
+    std::int64_t quantity = 0;
+};
+
 struct Choice {
-    std::string word; ///< "shop"; "from:" takes something behind it.
-    std::string does; ///< What happens then.
+    std::string word;                 ///< "shop"; "from:" takes something behind it.
+    std::string does;                 ///< What happens then.
+    std::optional<HowMuch> lies = {}; ///< What then lies there; nothing: it is not about that.
 };
 
 struct Disagreement {

@@ -2,6 +2,7 @@
 
 #include "model/storage/trailer/entries_brought.h"
 
+#include "model/journal/notes/count.h"
 #include "model/journal/notes/decision.h"
 #include "model/storage/shop_sql.h"
 
@@ -143,6 +144,22 @@ void EntriesBrought::supply(const Movement &movement, const std::string &what)
     if (movement.quantity <= there || !isStockPlace(key.place))
         return;
     const std::int64_t lacking = movement.quantity - there;
+    const auto lent = m_lent.find(key);
+    if (lent != m_lent.end())
+        lent->second += lacking; // What the counts come to decides on it.
+    else if (fetched(key, lacking, what))
+        return;
+    const std::string difference = placeOf(PlaceKind::Difference, m_into.writer.knowing(key.part));
+    Movement found = m_into.own.movement({key.part, difference, key.lot, key.condition}, lacking,
+                                         key.place, "both sides took it");
+    found.deed = Deed::Count;
+    found.value = portion(movement.value, lacking, movement.quantity);
+    settle();
+    static_cast<void>(m_into.writer.append(std::move(found)));
+}
+
+bool EntriesBrought::fetched(const BalanceKey &key, std::int64_t lacking, const std::string &what)
+{
     const auto word = m_into.disagreements.decide(
         {"below-zero:" + spelt(key),
          what + " more of " + key.part + " from " + key.place +
@@ -151,23 +168,41 @@ void EntriesBrought::supply(const Movement &movement, const std::string &what)
            "what lacks is a difference of the shop's, as if it were found by a count"},
           {"from:", "what lacks came from another place: from:C5"}},
          {}});
-    if (word.starts_with("from:")) {
-        BalanceKey other = key;
-        other.place = word.substr(5);
-        Movement fetched = m_into.own.movement(other, lacking, key.place, "came from there");
-        settle();
-        static_cast<void>(m_into.writer.append(std::move(fetched)));
-        return;
+    if (!word.starts_with("from:")) {
+        m_settled.push_back(spelt(key) + " was below zero, by " + std::to_string(lacking) +
+                            ": a difference now");
+        return false;
     }
-    const std::string difference = placeOf(PlaceKind::Difference, m_into.writer.knowing(key.part));
-    Movement found = m_into.own.movement({key.part, difference, key.lot, key.condition}, lacking,
-                                         key.place, "both sides took it");
-    found.deed = Deed::Count;
-    found.value = portion(movement.value, lacking, movement.quantity);
+    BalanceKey other = key;
+    other.place = word.substr(5);
     settle();
-    static_cast<void>(m_into.writer.append(std::move(found)));
-    m_settled.push_back(spelt(key) + " was below zero, by " + std::to_string(lacking) +
-                        ": a difference now");
+    static_cast<void>(
+        m_into.writer.append(m_into.own.movement(other, lacking, key.place, "came from there")));
+    return true;
+}
+
+std::int64_t EntriesBrought::repaid(const BalanceKey &key)
+{
+    const auto lent = m_lent.extract(key);
+    return lent.empty() ? 0 : lent.mapped();
+}
+
+void EntriesBrought::bringTo(const BalanceKey &key, std::int64_t found, const Movement &like)
+{
+    settle();
+    const Ledger &ledger = m_into.writer.knowing(key.part);
+    const Balance held = ledger.balance(key);
+    const Count count{{}, key, found, held.quantity, {}, {}, 0};
+    const auto counted = differenceOf(count, ledger, placeOf(PlaceKind::Difference, ledger));
+    if (!counted)
+        return;
+    Movement difference = m_into.own.movement(source(*counted), counted->quantity, counted->to,
+                                              "so much lies there by the count that counts");
+    difference.deed = Deed::Count;
+    difference.value = counted->value;
+    if (held.quantity == 0 && like.quantity >= counted->quantity)
+        difference.value = portion(like.value, counted->quantity, like.quantity);
+    static_cast<void>(m_into.writer.append(std::move(difference)));
 }
 
 Balance &EntriesBrought::worth(const BalanceKey &key)

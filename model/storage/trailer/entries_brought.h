@@ -33,6 +33,16 @@ public:
     void append(Movement movement);
     /// As much of it as lies there, at most.
     void appendUpTo(Movement movement);
+    /// Both sides have counted what lies there: until repaid() nobody is asked where it came from
+    /// if there is less than the copy took.
+    void lend(const BalanceKey &key) { m_lent.try_emplace(key, 0); }
+    /// How much of it that was.
+    [[nodiscard]] std::int64_t repaid(const BalanceKey &key);
+    /// Asks where so much came from; false: nowhere, it is a difference, which is not written yet.
+    bool fetched(const BalanceKey &key, std::int64_t lacking, const std::string &what);
+    /// As much lies there as was found, by a count of the shop's; where nothing does, it is worth
+    /// what its like was.
+    void bringTo(const BalanceKey &key, std::int64_t found, const Movement &like);
     /// Brings what lies there to what it is worth.
     void settle();
     /// What was settled, as sentences.
@@ -51,6 +61,7 @@ private:
 
     Into m_into;
     std::map<BalanceKey, Balance> m_worth; ///< What lies there and what it is worth, truly.
+    std::map<BalanceKey, std::int64_t> m_lent;
     std::vector<std::string> m_settled;
 };
 

@@ -7,16 +7,14 @@
 #include "model/storage/trailer/doubts/doubts.h"
 
 #include <algorithm>
+#include <array>
 
 namespace flarestock {
 
 namespace {
 
-struct CountedHere {
-    std::int64_t found = 0; ///< By the newest count.
-    std::vector<Movement> differences;
-};
-using CountsOf = std::map<BalanceKey, CountedHere>;
+/// What counts have found, more or less, of what lies somewhere.
+using CountsOf = std::map<BalanceKey, std::vector<Movement>>;
 
 /// A count's difference stands right behind it in its chain.
 CountsOf countsIn(const std::vector<NewsEntry> &news)
@@ -28,8 +26,7 @@ CountsOf countsIn(const std::vector<NewsEntry> &news)
         const auto count = Count::read(*entry.record);
         if (!count)
             throw StorageFailure{count.error()};
-        CountedHere &here = counts[count->key];
-        here.found = count->found;
+        std::vector<Movement> &here = counts[count->key];
         const auto difference =
             std::find_if(news.begin(), news.end(), [&entry](const NewsEntry &other) {
                 return other.movement && other.movement->deed == Deed::Count &&
@@ -37,7 +34,7 @@ CountsOf countsIn(const std::vector<NewsEntry> &news)
                        other.place.sequence == entry.place.sequence + 1;
             });
         if (difference != news.end() && difference->movement->part == count->key.part)
-            here.differences.push_back(*difference->movement);
+            here.push_back(*difference->movement);
     }
     return counts;
 }
@@ -55,22 +52,80 @@ void undo(const Movement &difference, EntriesBrought &entries, const EntriesBrou
     entries.appendUpTo(std::move(back));
 }
 
-void settleCount(const BalanceKey &key, const std::pair<CountedHere, CountedHere> &counted,
-                 EntriesBrought &entries, const EntriesBrought::Into &into)
+/// Both counts of one thing.
+struct CountedTwice {
+    BalanceKey key;
+    std::vector<Movement> copy;
+    std::vector<Movement> shop;
+};
+std::vector<CountedTwice> countedTwice(const BothSides &sides)
 {
-    const auto &[copy, shop] = counted;
-    const auto word = into.disagreements.decide(
+    std::vector<CountedTwice> all;
+    const CountsOf copy = countsIn(sides.copy);
+    if (copy.empty())
+        return all;
+    const CountsOf shop = countsIn(sides.shop);
+    for (const auto &[key, there] : copy) {
+        const auto here = shop.find(key);
+        if (here != shop.end() && !(there.empty() && here->second.empty()))
+            all.push_back({key, there, here->second});
+    }
+    return all;
+}
+
+/// How much more they have found; of those that still stand.
+std::int64_t moreBy(const std::vector<Movement> &differences, const BalanceKey &key,
+                    const EntriesBrought::Into &into)
+{
+    std::int64_t more = 0;
+    for (const Movement &one : differences) {
+        if (!isTakenBack(into.connection, one.id))
+            more += target(one) == key ? one.quantity : -one.quantity;
+    }
+    return more;
+}
+
+/// What lies there by each word; none has less than nothing.
+std::string wordOn(const BalanceKey &key, const std::array<std::int64_t, 3> &lies,
+                   const EntriesBrought::Into &into)
+{
+    return into.disagreements.decide(
         {"count:" + spelt(key),
          key.part + " at " + key.place + (key.lot.empty() ? "" : ", lot " + key.lot) +
              " was counted on both sides",
-         {{"shop", "the shop's count counts; what the copy's found more or less does not"},
-          {"copy", "the copy's count counts; what the shop's found more or less does not"},
-          {"both", "each found something else: both differences stay"}},
+         {{"shop", "the shop's count counts; what the copy's found more or less does not",
+           HowMuch{key.part, std::max<std::int64_t>(lies[0], 0)}},
+          {"copy", "the copy's count counts; what the shop's found more or less does not",
+           HowMuch{key.part, std::max<std::int64_t>(lies[1], 0)}},
+          {"both", "each found something else: both differences stay",
+           HowMuch{key.part, std::max<std::int64_t>(lies[2], 0)}}},
          {}});
-    if (word == "both")
-        return;
-    for (const Movement &difference : (word == "shop" ? copy : shop).differences)
-        undo(difference, entries, into);
+}
+
+/// Both that have found the same have found it once, and nobody is asked. What was lent to the
+/// copy's movements is no piece: it goes again, so that as much lies there as the word says. Only
+/// where both have taken more than there was, whatever they counted, is it asked whence it came.
+void settleCount(const CountedTwice &counted, EntriesBrought &entries,
+                 const EntriesBrought::Into &into)
+{
+    const BalanceKey &key = counted.key;
+    const std::int64_t lent = entries.repaid(key);
+    const std::int64_t copy = moreBy(counted.copy, key, into);
+    const std::int64_t shop = moreBy(counted.shop, key, into);
+    const std::int64_t all = into.writer.balance(key).quantity - lent;
+    const std::string word =
+        copy == shop ? std::string("shop") : wordOn(key, {all - copy, all - shop, all}, into);
+    static const std::vector<Movement> None;
+    const auto &goes = word == "both" ? None : word == "shop" ? counted.copy : counted.shop;
+    for (const Movement &difference : goes) {
+        if (lent == 0)
+            undo(difference, entries, into);
+    }
+    const std::int64_t lies = all - (word == "both" ? 0 : word == "shop" ? copy : shop);
+    const std::int64_t withoutCounts = all - copy - shop;
+    if (lies < 0 && withoutCounts < 0)
+        entries.fetched(key, std::min(-lies, -withoutCounts), "the copy took");
+    entries.bringTo(key, std::max<std::int64_t>(lies, 0), goes.empty() ? Movement() : goes.front());
 }
 
 /// The movements that one side took back, which both knew before.
@@ -110,18 +165,16 @@ bool isTakenBack(const ShopConnection &connection, const MovementId &id)
     return found;
 }
 
+void lendToCounts(const BothSides &sides, EntriesBrought &entries)
+{
+    for (const CountedTwice &counted : countedTwice(sides))
+        entries.lend(counted.key);
+}
+
 void settleCounts(const BothSides &sides, EntriesBrought &entries, const EntriesBrought::Into &into)
 {
-    const CountsOf copy = countsIn(sides.copy);
-    if (copy.empty())
-        return;
-    const CountsOf shop = countsIn(sides.shop);
-    for (const auto &[key, there] : copy) {
-        const auto here = shop.find(key);
-        if (here == shop.end() || (there.differences.empty() && here->second.differences.empty()))
-            continue;
-        settleCount(key, {there, here->second}, entries, into);
-    }
+    for (const CountedTwice &counted : countedTwice(sides))
+        settleCount(counted, entries, into);
 }
 
 void doAgain(const BothSides &sides, EntriesBrought &entries, const EntriesBrought::Into &into)

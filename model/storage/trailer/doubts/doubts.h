@@ -14,6 +14,8 @@ namespace flarestock {
 /// that both sides have opened or changed, where that was decided so.
 [[nodiscard]] std::set<MovementId> keptAside(const BothSides &sides,
                                              const EntriesBrought::Into &into);
+/// Of what both have counted, the copy's movements take whatever they say, until that is settled.
+void lendToCounts(const BothSides &sides, EntriesBrought &entries);
 /// What was taken back on one side and built on on the other is done again, where that was decided.
 void doAgain(const BothSides &sides, EntriesBrought &entries, const EntriesBrought::Into &into);
 
