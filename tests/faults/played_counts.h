@@ -86,7 +86,8 @@ inline void proveCounted(const std::vector<OnlyCounted> &all,
         for (const Disagreement &question : disagreements) {
             if (question.name == one.question())
                 word = question.decided;
-            questions += question.name.ends_with(one.question().substr(5)) ? 1 : 0;
+            for (const char *about : {"count:", "below-zero:"})
+                questions += question.name == about + one.question().substr(6) ? 1 : 0;
         }
         if (questions != (one.shop == one.copy ? 0 : 1))
             wrong(std::to_string(questions) + " questions on " + one.question());
