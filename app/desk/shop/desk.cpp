@@ -91,7 +91,10 @@ void Desk::listen()
     connect(&m_build, &BuildDesk::leaving, this, &Desk::keepAside);
     connect(&m_backups, &BackingUp::told, &m_build, &BuildDesk::tell);
     const auto tellAndRead = [this](const QString &sentence) {
+        m_pen.hear(); // What was refused before it is past.
         m_build.tell(sentence);
+        if (m_kept.whyNot.isEmpty())
+            sayKept();
         readAgain();
     };
     connect(m_trailer.copies(), &CopiesDesk::wrote, this,

@@ -169,8 +169,8 @@ bool EntriesBrought::fetched(const BalanceKey &key, std::int64_t lacking, const 
           {"from:", "what lacks came from another place: from:C5"}},
          {}});
     if (!word.starts_with("from:")) {
-        m_settled.push_back(spelt(key) + " was below zero, by " + std::to_string(lacking) +
-                            ": a difference now");
+        m_settled.push_back("what lacked of " + key.part + " at " + key.place +
+                            (key.lot.empty() ? "" : ", lot " + key.lot) + " is a difference now");
         return false;
     }
     BalanceKey other = key;

@@ -367,6 +367,18 @@
         <source>called %1 from then on</source>
         <translation>heißt von da an %1</translation>
     </message>
+    <message>
+        <source>%1: %2 at %3</source>
+        <translation>%1: %2 in %3</translation>
+    </message>
+    <message>
+        <source>found %1</source>
+        <translation>gefunden %1</translation>
+    </message>
+    <message>
+        <source>%1 (there then: %2)</source>
+        <translation>%1 (dann dort: %2)</translation>
+    </message>
 </context>
 <context>
     <name>CopiesPane</name>

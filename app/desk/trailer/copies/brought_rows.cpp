@@ -7,6 +7,7 @@
 #include "app/desk/trailer/copies/copy_words.h"
 #include "app/desk/words/condition_words.h"
 #include "app/workshop/made_up.h"
+#include "model/journal/notes/count.h"
 #include "model/servicing/outing.h"
 
 #include <QRegularExpression>
@@ -70,7 +71,18 @@ QString saidRecord(const Record &record, const Workshop &shop)
     if (record.kind == RecordKind::Outing)
         return CopySaid::tr("%1 ran at %2")
             .arg(titleOf(shop, record.subject), said(record.field("event")));
-    return CopySaid::tr("%1: %2").arg(inWords(text(record.kind)), said(record.subject));
+    const QString kind = inWords(text(record.kind));
+    const QString piece = pieceOf(record.subject, record.field("lot"));
+    const std::string place = record.field("place");
+    return place.empty() ? CopySaid::tr("%1: %2").arg(kind, piece)
+                         : CopySaid::tr("%1: %2 at %3").arg(kind, piece, titleOf(shop, place));
+}
+
+QString saidAmount(const std::string &number, std::int64_t quantity, const SaidBy &by)
+{
+    const Part *part = by.shop.part(number);
+    return part ? saidStock(quantity, *part, by.units)
+                : QLocale().toString(static_cast<qlonglong>(quantity));
 }
 
 Row rowOf(const MovementId &id, const QString &what, const QStringList &detail)
@@ -79,14 +91,16 @@ Row rowOf(const MovementId &id, const QString &what, const QStringList &detail)
     return {said(id.text()), {what, words, CopySaid::tr("%1, %2").arg(what, words)}};
 }
 
-Row rowOf(const Record &record, const Workshop &shop)
+Row rowOf(const Record &record, const SaidBy &by)
 {
     QStringList detail{saidDate(dayOf(record.at))};
+    if (const auto count = Count::read(record))
+        detail.prepend(CopySaid::tr("found %1").arg(saidAmount(record.subject, count->found, by)));
     if (!record.who.empty())
         detail.append(said(record.who));
     if (!record.field("note").empty())
         detail.append(said(record.field("note")));
-    QString what = saidRecord(record, shop);
+    QString what = saidRecord(record, by.shop);
     if (!record.field(TakesBackField).empty())
         what = CopySaid::tr("taken back: %1").arg(what);
     return rowOf(record.id, what, detail);
@@ -102,11 +116,14 @@ bool wantsMore(const Choice &choice)
     return choice.word.ends_with(':');
 }
 
-/// Without the word that a command line takes for it.
-QString saidChoice(const Choice &choice, const Workshop &shop)
+/// Without the word that a command line takes for it; with what lies there then.
+QString saidChoice(const Choice &choice, const SaidBy &by)
 {
     const auto at = wantsMore(choice) ? choice.does.rfind(": " + choice.word) : std::string::npos;
-    return inPersonsWords(std::string_view(choice.does).substr(0, at), shop);
+    const QString does = inPersonsWords(std::string_view(choice.does).substr(0, at), by.shop);
+    return choice.lies ? CopySaid::tr("%1 (there then: %2)")
+                             .arg(does, saidAmount(choice.lies->part, choice.lies->quantity, by))
+                       : does;
 }
 
 const Choice *choiceOf(const Disagreement &one, const Decided &decided)
@@ -143,9 +160,7 @@ std::vector<Row> broughtRows(const BroughtBack &back, const Workshop &shop, Unit
 {
     std::vector<Row> rows;
     for (const Movement &movement : back.movements) {
-        const Part *part = shop.part(movement.part);
-        const QString amount = part ? saidStock(movement.quantity, *part, units)
-                                    : QLocale().toString(static_cast<qlonglong>(movement.quantity));
+        const QString amount = saidAmount(movement.part, movement.quantity, {shop, units});
         const QString what = CopySaid::tr("%1 of %2, %3 → %4")
                                  .arg(amount, pieceOf(movement.part, movement.lot),
                                       cameFrom(movement, back, shop), titleOf(shop, movement.to));
@@ -159,7 +174,7 @@ std::vector<Row> broughtRows(const BroughtBack &back, const Workshop &shop, Unit
         rows.push_back(rowOf(movement.id, what, detail));
     }
     for (const Record &record : back.records)
-        rows.push_back(rowOf(record, shop));
+        rows.push_back(rowOf(record, {shop, units}));
     return rows;
 }
 
@@ -171,7 +186,7 @@ QStringList questionCells()
 }
 
 std::vector<Row> questionRows(const std::vector<Disagreement> &all, const DecidedByName &decided,
-                              const Workshop &shop)
+                              const SaidBy &by)
 {
     std::vector<Row> rows;
     for (const Disagreement &one : all) {
@@ -179,8 +194,8 @@ std::vector<Row> questionRows(const std::vector<Disagreement> &all, const Decide
         const Choice *chosen = choiceOf(one, on);
         QStringList choices;
         for (const Choice &choice : one.choices)
-            choices.append(saidChoice(choice, shop));
-        const QString what = inPersonsWords(one.what, shop);
+            choices.append(saidChoice(choice, by));
+        const QString what = inPersonsWords(one.what, by.shop);
         const bool isDecided = !wordOf(one, on).empty();
         rows.push_back(
             {said(one.name),

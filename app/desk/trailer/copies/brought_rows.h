@@ -24,10 +24,16 @@ struct Decided {
 };
 using DecidedByName = std::map<std::string, Decided>;
 
+/// Whose words and measures things are said in.
+struct SaidBy {
+    const Workshop &shop;
+    Units units = Units::Metric;
+};
+
 /// what choices chosen wantsMore more isDecided says; the key is the disagreement's name.
 [[nodiscard]] QStringList questionCells();
 [[nodiscard]] std::vector<Row> questionRows(const std::vector<Disagreement> &all,
-                                            const DecidedByName &decided, const Workshop &shop);
+                                            const DecidedByName &decided, const SaidBy &by);
 /// The words that are said on them, as a bringing takes them; of those that are decided.
 [[nodiscard]] std::map<std::string, std::string> wordsOf(const std::vector<Disagreement> &all,
                                                          const DecidedByName &decided);

@@ -139,8 +139,12 @@ QString CopiesDesk::lookedAbout() const
         all.append(tr("Brought: %1. Nothing counts twice.").arg(saidCame(*m_back)));
     else
         all.append(tr("Would come: %1.").arg(saidCame(*m_back)));
-    for (const std::string &settled : m_back->settled)
-        all.append(QString(inWords(settled) + u'.'));
+    for (const std::string &settled : m_back->settled) {
+        if (!m_back->written)
+            break; // Before it is brought that is a question still.
+        const QString words = inWords(settled);
+        all.append(QString(words.left(1).toUpper() + words.mid(1) + u'.'));
+    }
     if (m_back->missing > 0)
         all.append(tr("It does not know %1 of the shop's entries: to go on with it, take a new "
                       "copy.")
@@ -160,7 +164,7 @@ void CopiesDesk::showLooked()
     m_came.become(m_back && m_workshop ? broughtRows(*m_back, *m_workshop, m_units)
                                        : std::vector<Row>());
     m_questions.become(m_back && !m_back->written && m_workshop
-                           ? questionRows(m_back->disagreements, m_decided, *m_workshop)
+                           ? questionRows(m_back->disagreements, m_decided, {*m_workshop, m_units})
                            : std::vector<Row>());
     Q_EMIT changed();
 }

@@ -188,9 +188,13 @@ void settleWords(const BothSides &sides, const EntriesBrought::Into &into)
             const std::string kind(text(what.kind));
             const std::string name =
                 matter.first + (matter.second.empty() ? "" : "@" + matter.second);
+            const std::string where = matter.second.empty()              ? ""
+                                      : std::string(what.field) == "lot" ? ", lot " + matter.second
+                                                                         : " at " + matter.second;
             const auto word = into.disagreements.decide(
                 {"word:" + kind + ":" + name,
-                 "both sides have said another thing of " + name + " (" + kind + ")",
+                 "both sides have said another thing of " + matter.first + where + " (" + kind +
+                     ")",
                  {{"copy", "what was said there counts"},
                   {"shop", "what was said here counts, and is said once more"}},
                  {}});
