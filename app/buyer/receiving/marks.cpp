@@ -3,9 +3,11 @@
 #include "app/buyer/receiving/marks.h"
 
 #include "app/stockroom/bench/lot_names.h"
+#include "app/stockroom/byhand/serials.h"
 #include "model/exact/case_fold.h"
 
 #include <algorithm>
+#include <map>
 
 namespace flarestock {
 
@@ -254,12 +256,26 @@ Result<void> insistOnMarks(const std::vector<ComingPiece> &pieces, const Receivi
         if (isLength(part.unit))
             return problem(number, "comes in pieces, and some have no name",
                            "Name each: --lot " + number + "=COIL-17=\"20 ft\".");
-        if (part.kind == Kind::Pump)
+        if (isKeptBySerial(part))
             return problem(number, "is kept by its serial",
                            "Say it: --serial " + number + "=SN31" + unmarked);
         if (part.kind == Kind::Element)
             return problem(number, "is kept by its batch",
                            "Say it: --lot " + number + "=B7" + unmarked);
+    }
+    return {};
+}
+
+/// Neither twice on this paper nor once more than it is here.
+Result<void> eachSerialOnce(const std::vector<ComingPiece> &pieces, const Workshop &workshop)
+{
+    std::map<std::pair<const Part *, std::string>, std::int64_t> coming;
+    for (const ComingPiece &piece : pieces)
+        coming[{piece.part, folded(piece.lot)}] += piece.quantity;
+    for (const ComingPiece &piece : pieces) {
+        const auto all = coming.at({piece.part, folded(piece.lot)});
+        if (auto one = onePiece(*piece.part, piece.lot, all, workshop.ledger); !one)
+            return one;
     }
     return {};
 }
@@ -275,7 +291,9 @@ Result<void> mark(std::vector<ComingPiece> &pieces, const ReceivingWords &asked,
         return aside;
     if (auto looked = lookIntoBoxes(pieces, asked, workshop); !looked)
         return looked;
-    return insistOnMarks(pieces, asked);
+    if (auto marked = insistOnMarks(pieces, asked); !marked)
+        return marked;
+    return eachSerialOnce(pieces, workshop);
 }
 
 } // namespace flarestock

@@ -12,7 +12,7 @@ namespace flarestock {
 
 /// Splits the pieces so that each bears what was said of it. A piece whose box lacks something and
 /// that bears no mark gets a name of its own, so that the hole is known of it and no other.
-/// Problem: as comingAsked() says of marks.
+/// Problem: as comingAsked() says of marks; a serial of two pieces, or of one that is here.
 [[nodiscard]] Result<void> mark(std::vector<ComingPiece> &pieces, const ReceivingWords &asked,
                                 const Workshop &workshop);
 

@@ -2,6 +2,8 @@
 
 #include "app/stockroom/byhand/coming_in.h"
 
+#include "app/stockroom/byhand/serials.h"
+
 namespace flarestock {
 
 namespace {
@@ -25,6 +27,8 @@ Result<Movement> movementOf(const ComingInWords &asked, const Workshop &workshop
     if (isLength(stock->part->unit) && asked.lot.empty())
         return problem(number, "comes in pieces, and this one has no name",
                        "Name it: --lot COIL-17.");
+    if (auto one = onePiece(*stock->part, asked.lot, stock->quantity, workshop.ledger); !one)
+        return tl::unexpected(one.error());
     Movement movement =
         flarestock::movementOf({number, stock->from->id, asked.lot, PieceCondition::New},
                                stock->quantity, stock->to->id, Deed::Receive);

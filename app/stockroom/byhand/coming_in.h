@@ -24,7 +24,8 @@ struct ComingInWords {
 };
 
 /// The movement, and what was said of the lot. Problem: no such part or place, no supplier, nothing
-/// that comes in, a cost that is none, pieces without a name, a day or owner without a lot.
+/// that comes in, a cost that is none, pieces without a name, a serial that is here already, a day
+/// or owner without a lot.
 [[nodiscard]] Result<Action> cameIn(const ComingInWords &asked, const Workshop &workshop,
                                     const By &by);
 

@@ -2,6 +2,7 @@
 
 #include "app/desk/buying/box/ticks.h"
 
+#include "app/stockroom/byhand/serials.h"
 #include "model/exact/case_fold.h"
 
 #include <algorithm>
@@ -17,7 +18,7 @@ TickMark marksOf(const Part &part)
 {
     if (isLength(part.unit))
         return TickMark::PieceName;
-    return part.kind == Kind::Pump      ? TickMark::Serial
+    return isKeptBySerial(part)         ? TickMark::Serial
            : part.kind == Kind::Element ? TickMark::Batch
                                         : TickMark::None;
 }
