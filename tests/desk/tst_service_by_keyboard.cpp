@@ -303,6 +303,14 @@ void ServiceByKeyboard::aLotIsFollowedToTheCars()
     awaitRead();
     QTRY_VERIFY(service().lot()->acts()->count() > 0);
     QVERIFY(service().lot()->came()->count() > 1);
+    for (int row = 0; row < service().lot()->acts()->count(); ++row) {
+        const Rows &acts = *service().lot()->acts();
+        for (const char *cell : {"todo", "says"}) // A look does not condemn it.
+            QVERIFY2(acts.cell(row, QString::fromLatin1(cell))
+                         .toString()
+                         .startsWith(QStringLiteral("if it is bad: ")),
+                     qPrintable(acts.cell(row, QString::fromLatin1(cell)).toString()));
+    }
     QTRY_COMPARE(service().inHand().car, std::string("car-2"));
     QCOMPARE(service().inHand().position, std::string("coupe-fuel/pump"));
     picture("lot");

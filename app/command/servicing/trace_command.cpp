@@ -142,7 +142,9 @@ std::string sheetOf(const LotTrace &trace, const Workshop &workshop)
                    act.event.empty() ? "" : act.event + ", " + act.by, act.free});
     }
     return cameFrom(trace, workshop) +
-           (trace.acts.empty() ? "  nothing of it is here any more\n" : table.text());
+           (trace.acts.empty()
+                ? "  nothing of it is here any more\n"
+                : "  only if it is bad, what is most dangerous first:\n" + table.text());
 }
 
 void answerTrace(const TraceAsked &asked, OpenShop &shop)

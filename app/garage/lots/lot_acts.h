@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// Lot acts: what to do about a lot that was traced, what is most dangerous first.
+// Lot acts: what to do about a lot that was traced if it is bad, what is most dangerous first. Who
+// looks one up has not said that it is.
 
 #pragma once
 

@@ -34,7 +34,7 @@ struct CarriedBy {
     std::set<std::string> builds;    ///< For which it went there.
 };
 
-/// What to do, what is most dangerous first.
+/// What to do if it is bad.
 struct TraceAct {
     std::string todo; ///< "stop using", "inspect", "set aside", "ask back"
     LiesNow lies;

@@ -62,7 +62,7 @@ FocusScope {
         }
         GroupHead {
             visible: root.lot.acts.count > 0
-            group: qsTr("What to do about it, what is most dangerous first")
+            group: qsTr("What to do if it is bad, what is most dangerous first")
             Layout.fillWidth: true
         }
         WorkList {
@@ -73,7 +73,7 @@ FocusScope {
             selected: root.selected
             nothing: root.nothing
             section.property: ""
-            Accessible.name: qsTr("what to do about it, %1").arg(count)
+            Accessible.name: qsTr("what to do if it is bad, %1").arg(count)
             Layout.fillWidth: true
             Layout.fillHeight: true
             onChosen: key => root.chosen(key)

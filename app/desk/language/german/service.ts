@@ -33,12 +33,12 @@
         <translation>woher es kam und wohin es ging</translation>
     </message>
     <message>
-        <source>What to do about it, what is most dangerous first</source>
-        <translation>Was zu tun ist, das Gefährlichste zuerst</translation>
+        <source>what to do if it is bad, %1</source>
+        <translation>was zu tun ist, wenn es schlecht ist, %1</translation>
     </message>
     <message>
-        <source>what to do about it, %1</source>
-        <translation>was zu tun ist, %1</translation>
+        <source>What to do if it is bad, what is most dangerous first</source>
+        <translation>Was zu tun ist, wenn es schlecht ist, das Gefährlichste zuerst</translation>
     </message>
 </context>
 <context>
@@ -533,22 +533,6 @@
         <translation>%1 Arbeiten vor %2</translation>
     </message>
     <message>
-        <source>stop using it</source>
-        <translation>nicht mehr verwenden</translation>
-    </message>
-    <message>
-        <source>set it aside</source>
-        <translation>beiseitelegen</translation>
-    </message>
-    <message>
-        <source>inspect it</source>
-        <translation>prüfen</translation>
-    </message>
-    <message>
-        <source>ask it back</source>
-        <translation>zurückfordern</translation>
-    </message>
-    <message>
         <source>Which cars</source>
         <translation>Welche Autos</translation>
     </message>
@@ -880,6 +864,22 @@
         <source>It was found damaged: no look makes it good again. Replace it; where that was a slip, take it back under What was done here.</source>
         <translation>Als beschädigt gefunden: Prüfen macht es nicht wieder gut. Ersetzen; wo es ein Versehen war, unter „Was hier getan wurde“ zurücknehmen.</translation>
     </message>
+    <message>
+        <source>if it is bad: stop using it</source>
+        <translation>wenn schlecht: nicht mehr verwenden</translation>
+    </message>
+    <message>
+        <source>if it is bad: set it aside</source>
+        <translation>wenn schlecht: beiseitelegen</translation>
+    </message>
+    <message>
+        <source>if it is bad: inspect it</source>
+        <translation>wenn schlecht: prüfen</translation>
+    </message>
+    <message>
+        <source>if it is bad: ask it back</source>
+        <translation>wenn schlecht: zurückfordern</translation>
+    </message>
 </context>
 <context>
     <name>ServiceTitle</name>
@@ -914,16 +914,16 @@
 <context>
     <name>flarestock::LotSearch</name>
     <message>
-        <source>Type or scan a lot, a serial, a tag or a part above (Ctrl+F), then Enter: where it came from, which cars carry it, and what to do about it.</source>
-        <translation>Oben eine Charge, eine Seriennummer, ein Etikett oder ein Teil tippen oder scannen (Strg+F), dann Enter: woher es kam, welche Autos es haben und was zu tun ist.</translation>
-    </message>
-    <message>
         <source>Following %1 …</source>
         <translation>%1 wird gesucht …</translation>
     </message>
     <message>
         <source>Nothing of %1 is here any more.</source>
         <translation>Von %1 ist nichts mehr hier.</translation>
+    </message>
+    <message>
+        <source>Type or scan a lot, a serial, a tag or a part above (Ctrl+F), then Enter: where it came from, which cars carry it, and what to do if it is bad.</source>
+        <translation>Oben eine Charge, eine Seriennummer, ein Etikett oder ein Teil tippen oder scannen (Strg+F), dann Enter: woher es kam, welche Autos es haben und was zu tun ist, wenn es schlecht ist.</translation>
     </message>
 </context>
 <context>

@@ -12,15 +12,16 @@ namespace flarestock {
 
 namespace {
 
+/// Who looks a lot up has not said that it is bad.
 QString saidAct(const TraceAct &act)
 {
     if (act.todo == "stop using")
-        return ServiceWords::tr("stop using it");
+        return ServiceWords::tr("if it is bad: stop using it");
     if (act.todo == "set aside")
-        return ServiceWords::tr("set it aside");
+        return ServiceWords::tr("if it is bad: set it aside");
     if (act.todo == "inspect")
-        return ServiceWords::tr("inspect it");
-    return act.todo == "ask back" ? ServiceWords::tr("ask it back") : said(act.todo);
+        return ServiceWords::tr("if it is bad: inspect it");
+    return act.todo == "ask back" ? ServiceWords::tr("if it is bad: ask it back") : said(act.todo);
 }
 
 Standing::Mark markOf(const TraceAct &act)

@@ -81,7 +81,7 @@ QString LotSearch::says() const
 {
     if (m_asked.isEmpty())
         return tr("Type or scan a lot, a serial, a tag or a part above (Ctrl+F), then Enter: where "
-                  "it came from, which cars carry it, and what to do about it.");
+                  "it came from, which cars carry it, and what to do if it is bad.");
     if (!m_problem.isEmpty())
         return m_problem;
     if (m_trace == nullptr)
