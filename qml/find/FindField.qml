@@ -100,7 +100,11 @@ TextField {
     Keys.onUpPressed: at = Math.max(at - 1, found ? 0 : -1)
     Keys.onReturnPressed: root.take(at)
     Keys.onEnterPressed: root.take(at)
-    Keys.onEscapePressed: root.reset()
+    Keys.onEscapePressed: {
+        if (text === "" && screen)
+            screen.widen();
+        root.reset();
+    }
 
     Connections {
         target: root.anywhere

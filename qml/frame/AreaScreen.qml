@@ -25,6 +25,7 @@ FocusScope {
     function enter() {}                              // Takes the keyboard.
     function find(typed: string) {}                  // Something was typed in the find field.
     function go(kind: string, target: string) {}     // To a row of `found`.
+    function widen() {}                              // Escape: all of it shows again.
     function done() {}                               // Enter in the find field, without `found`.
     function scan(code: string): bool {              // Whether the code means something here.
         return false;

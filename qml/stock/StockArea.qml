@@ -10,15 +10,21 @@ AreaScreen {
     id: root
 
     readonly property StockDesk stock: Desk.stock
+    property string sought: ""
 
     function enter() {
         screen.enter();
     }
     function find(typed: string) {
+        sought = typed;
         root.stock.find(typed);
     }
     function done() {
-        screen.enter();
+        if (sought.trim() === "" || !root.stock.reach(sought))
+            screen.enter();
+    }
+    function widen() {
+        root.stock.clear();
     }
     function scan(code: string): bool {
         return sheets.takesScans ? sheets.scan(code) : root.stock.scan(code);
@@ -59,6 +65,11 @@ AreaScreen {
         focus: true
         stock: root.stock
         busy: Desk.pen.busy
+        Keys.onEscapePressed: event => {
+            event.accepted = root.stock.narrowed;
+            if (event.accepted)
+                root.widen();
+        }
         onAsked: (deed, why) => root.ask(deed, why)
         onBackAsked: (movement, what) => sheets.takeBack(movement, what)
         onWhatIsThis: what.open()

@@ -82,7 +82,10 @@ Result<ShopOnDesk> shopNow(const ShopFile &file)
     if (!own)
         return tl::unexpected(own.error());
     ShopOnDesk shop = shopOf(*workshop, *state);
-    shop.copy = *own ? (*own)->name : std::string();
+    if (*own) {
+        shop.copy = (*own)->name;
+        shop.along = (*own)->places;
+    }
     return shop;
 }
 

@@ -96,6 +96,7 @@ struct ShopOnDesk {
     /// What the shop was written up to when it was read; empty: nobody knows.
     std::string state = {};
     std::string copy = {}; ///< What it is called where it is a copy that travels; else empty.
+    std::vector<std::string> along = {}; ///< The places that went along with that.
     bool readOnly = false; ///< The file, or its folder, cannot be written by this person.
 };
 

@@ -110,6 +110,22 @@ std::int64_t figure(const StockEntry &entry, StockOrder order)
 
 } // namespace
 
+bool liesAt(const BalanceKey &pieces, const std::string &where, const Ledger &ledger)
+{
+    const Place *place = ledger.place(pieces.place);
+    if (where.empty() || where == Narrowing::Catalogue || place == nullptr)
+        return where.empty() || where == Narrowing::Catalogue;
+    if (where == Narrowing::Shop)
+        return isStock(place->kind) && place->kind != PlaceKind::Drawer;
+    if (where == Narrowing::Trailer)
+        return place->kind == PlaceKind::Drawer;
+    if (where == Narrowing::Away)
+        return place->kind == PlaceKind::Borrower || place->kind == PlaceKind::Repair;
+    if (where == Narrowing::Cars)
+        return place->kind == PlaceKind::Car;
+    return place->id == where;
+}
+
 std::vector<std::uint32_t> sifted(const StockBook &book, const Narrowing &narrowing)
 {
     const Sieve sieve(book, narrowing);

@@ -35,6 +35,9 @@ struct Narrowing {
     friend bool operator==(const Narrowing &, const Narrowing &) = default;
 };
 
+/// Whether pieces lie where it is narrowed to.
+[[nodiscard]] bool liesAt(const BalanceKey &pieces, const std::string &where, const Ledger &ledger);
+
 /// Places in entries, in the wanted order; of what is equal in the book's.
 [[nodiscard]] std::vector<std::uint32_t> sifted(const StockBook &book, const Narrowing &narrowing);
 

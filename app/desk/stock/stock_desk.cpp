@@ -2,12 +2,10 @@
 
 #include "app/desk/stock/stock_desk.h"
 
-#include "app/desk/stock/found_by.h"
 #include "app/desk/stock/narrow_fields.h"
 #include "app/desk/words/spoken.h"
 #include "app/workshop/clock.h"
 #include "app/workshop/made_up.h"
-#include "model/exact/case_fold.h"
 
 #include <algorithm>
 
@@ -27,6 +25,7 @@ void StockDesk::setShop(const ShopOnDesk &shop, bool isOther)
     m_panel.setHistory(shop.history);
     m_goingBack.setShop(shop.read);
     m_place.setShop(shop);
+    m_along = shop.copy.empty() ? std::nullopt : std::optional(shop.along);
     m_isStale = true;
     if (isOther) {
         forget();
@@ -115,7 +114,8 @@ void StockDesk::sift()
 
 void StockDesk::showSelected()
 {
-    const DeedSubject inHand{m_book, m_book ? m_panel.entry() : nullptr, m_panel.key(), m_units};
+    const DeedSubject inHand{m_book, m_book ? m_panel.entry() : nullptr, m_panel.key(), m_units,
+                             m_along};
     m_form.show(inHand);
     m_bench.show(inHand);
     m_labels.show(inHand);
@@ -134,106 +134,6 @@ void StockDesk::select(const QString &number)
 {
     if (m_book && number != m_panel.number())
         m_panel.show(m_book, number);
-}
-
-bool StockDesk::isNarrowed() const
-{
-    Narrowing any;
-    any.order = m_asked.order;
-    any.downwards = m_asked.downwards;
-    return !(m_asked == any);
-}
-
-void StockDesk::find(const QString &typed)
-{
-    m_asked.words.clear();
-    m_asked.ports.clear();
-    if (m_what.read(typed))
-        m_asked.ports = m_what.portsOf(-1);
-    else
-        m_asked.words = wordsTyped(unlocalised(typed).toStdString());
-    sift();
-}
-
-void StockDesk::narrow(const QString &field, int choice)
-{
-    if (!m_book)
-        return;
-    m_asked = narrowed(*m_book, m_asked, {field, choice});
-    showFields();
-    sift();
-}
-
-void StockDesk::forget()
-{
-    const Narrowing before = m_asked;
-    m_asked = {};
-    m_asked.order = before.order;
-    m_asked.downwards = before.downwards;
-    Q_EMIT forgotten();
-}
-
-void StockDesk::clear()
-{
-    forget();
-    showFields();
-    sift();
-}
-
-void StockDesk::showBelow()
-{
-    forget();
-    m_asked.below = true;
-    showFields();
-    sift();
-}
-
-void StockDesk::sortBy(int order)
-{
-    const auto wanted = static_cast<StockOrder>(std::clamp(order, 0, 5));
-    m_asked.downwards = wanted == m_asked.order && !m_asked.downwards;
-    m_asked.order = wanted;
-    sift();
-    Q_EMIT changed();
-}
-
-void StockDesk::showCandidate(int candidate)
-{
-    forget();
-    m_asked.ports = m_what.portsOf(candidate);
-    showFields();
-    sift();
-}
-
-bool StockDesk::scan(const QString &code)
-{
-    if (!m_book)
-        return false;
-    const std::string wanted = code.trimmed().toStdString();
-    const auto place = std::find_if(m_book->places.begin(), m_book->places.end(),
-                                    [&](const std::string &id) { return sameFolded(id, wanted); });
-    forget();
-    if (place != m_book->places.end()) {
-        m_asked.where = *place;
-        showFields();
-        sift();
-        return true;
-    }
-    std::string number = wanted;
-    for (const auto &[key, held] : m_workshop->ledger.balances()) {
-        if (!key.lot.empty() && sameFolded(key.lot, wanted))
-            number = key.part; // A lot or a serial leads to its part.
-    }
-    const Part *part = m_workshop->part(number);
-    if (part == nullptr)
-        return false;
-    if (const StockEntry *entry = m_book->find(part->number); entry && !entry->isOurs())
-        m_asked.where = Narrowing::Catalogue;
-    m_panel.show(m_book, said(part->number));
-    showFields();
-    sift();
-    Q_EMIT arrived();
-    return true;
 }
 
 QString StockDesk::heading() const

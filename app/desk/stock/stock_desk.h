@@ -96,6 +96,9 @@ public:
     Q_INVOKABLE void showCandidate(int candidate);
     /// A part number, tag, lot or place. Whether it is one.
     Q_INVOKABLE bool scan(const QString &code);
+    /// Enter behind what was typed: where nothing that is asked for is like it, and it is such a
+    /// code, that is shown whatever it was narrowed to. Whether it was.
+    Q_INVOKABLE bool reach(const QString &typed);
 
 Q_SIGNALS:
     void changed();
@@ -112,6 +115,7 @@ private:
     void showSelected();
     void take(const std::shared_ptr<const StockBook> &book);
     void forget(); ///< What was asked for.
+    [[nodiscard]] PartPanel::Meant meantBy(const QString &code) const;
 
     std::shared_ptr<const Workshop> m_workshop;
     std::shared_ptr<const StockBook> m_book;
@@ -119,6 +123,7 @@ private:
     bool m_isStale = true;    ///< The book is of a shop of before.
     bool m_siftAgain = false; ///< Something else was asked for while lines were sought.
     Units m_units = Units::Metric;
+    std::optional<std::vector<std::string>> m_along; ///< As DeedSubject::along.
     Narrowing m_asked;
     int m_below = 0;
     StockRows m_rows;

@@ -1015,6 +1015,10 @@
         <source>%1 of it are promised to builds as a length, not as pieces: look at their pick lists before a long piece is cut or goes away.</source>
         <translation>Davon sind %1 Aufbauten als Länge zugesagt, nicht als Stücke: erst deren Entnahmelisten ansehen, ehe ein langes Stück geschnitten wird oder weggeht.</translation>
     </message>
+    <message>
+        <source>%1 did not come along with this copy: what lies there is used at home meanwhile. Write it down only if you have the piece in your hand; what then does not agree is asked when the copy is brought.</source>
+        <translation>%1 ist mit dieser Kopie nicht mitgekommen: Was dort liegt, wird inzwischen in der Werkstatt gebraucht. Nur aufschreiben, wenn das Stück in der Hand ist; was dann nicht zusammenpasst, wird beim Zurückbringen der Kopie gefragt.</translation>
+    </message>
 </context>
 <context>
     <name>StockHead</name>

@@ -75,6 +75,12 @@ QString BenchForm::button() const
 
 QString BenchForm::caution() const
 {
+    const QString away = m_deed ? saidNotAlong(m_begun) : QString();
+    return QString(away + (away.isEmpty() ? u"" : u" ") + ownCaution()).trimmed();
+}
+
+QString BenchForm::ownCaution() const
+{
     if (m_deed == BenchDeed::Cut) {
         const QString saw = tr(
             "What the saw has cut stays cut: Take back puts the book right only where nothing "

@@ -39,6 +39,7 @@ public:
     void finish(const QVariantMap &values) override;
 
 private:
+    [[nodiscard]] QString ownCaution() const; ///< Of the deed, wherever it is done.
     void reckon();
 
     DeedSubject m_subject;

@@ -2,6 +2,7 @@
 
 #include "app/desk/stock/card/part_panel.h"
 
+#include "app/desk/stock/sieve.h"
 #include "app/desk/words/spoken.h"
 #include "app/workshop/clock.h"
 
@@ -49,8 +50,7 @@ void PartPanel::show(const std::shared_ptr<const StockBook> &book, const QString
         m_pieces.clear();
     }
     if (m_entry != nullptr && isOther && m_history && m_entry->part != nullptr) {
-        const auto lying = lyingRows(asked());
-        m_pieces = lying.empty() ? QString() : lying.front().key;
+        m_pieces = meantOf(lyingRows(asked()));
         m_patience.start();
         Q_EMIT taken();
     } else {
@@ -58,6 +58,31 @@ void PartPanel::show(const std::shared_ptr<const StockBook> &book, const QString
     }
     if (m_entry != nullptr)
         read();
+}
+
+void PartPanel::mean(const Meant &meant)
+{
+    m_meant = meant;
+    const bool isAnything = meant.where.empty() && meant.lot.empty();
+    if (m_entry == nullptr || (isAnything && !m_pieces.isEmpty()))
+        return; // What is in hand stays there.
+    const QString pieces = meantOf(lyingRows(asked()));
+    if (pieces == m_pieces)
+        return;
+    m_pieces = pieces;
+    Q_EMIT changed();
+}
+
+QString PartPanel::meantOf(const std::vector<Row> &lying) const
+{
+    const std::string lot = m_meant.part == m_entry->number ? m_meant.lot : std::string();
+    const auto isMeant = [&](const Row &row) {
+        const auto key = lyingAt(*m_entry, row.key);
+        return key && liesAt(*key, m_meant.where, m_book->workshop->ledger) &&
+               (lot.empty() || key->lot == lot);
+    };
+    const auto found = std::find_if(lying.begin(), lying.end(), isMeant);
+    return found == lying.end() ? QString() : found->key;
 }
 
 CardAsked PartPanel::asked() const
@@ -79,8 +104,8 @@ void PartPanel::showRows()
         m_time.show(m_hand, *m_entry, m_units);
     else
         m_time.clear();
-    if (m_lying.rowOf(m_pieces) < 0) // They lie there no more: the first ones are in hand.
-        m_pieces = m_lying.cell(0, QStringLiteral("key")).toString();
+    if (m_lying.rowOf(m_pieces) < 0) // They lie there no more: others come into hand.
+        m_pieces = isThere ? meantOf(lyingRows(asked())) : QString();
     Q_EMIT changed();
 }
 

@@ -47,6 +47,14 @@ public:
     /// that all of it is shown at once and not line by line.
     static constexpr int PatienceMs = 40;
 
+    /// Which pieces come into hand by themselves: those that lie at `where`, as Narrowing::where
+    /// has it, of a part those of the lot that is meant; else none. Nothing said: the first.
+    struct Meant {
+        std::string where;
+        std::string part;
+        std::string lot;
+    };
+    void mean(const Meant &meant);
     /// A part of a book; none where its number is not in it.
     void show(const std::shared_ptr<const StockBook> &book, const QString &number);
     void setHistory(const History &history) { m_history = history; }
@@ -88,6 +96,7 @@ Q_SIGNALS:
 
 private:
     [[nodiscard]] CardAsked asked() const;
+    [[nodiscard]] QString meantOf(const std::vector<Row> &lying) const;
     void showRows();
     void read();
 
@@ -95,6 +104,7 @@ private:
     QString m_number;
     const StockEntry *m_entry = nullptr; ///< Of m_book.
     QString m_pieces;
+    Meant m_meant;
     Units m_units = Units::Metric;
     bool m_isAllShown = false;
     History m_history;

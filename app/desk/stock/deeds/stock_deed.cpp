@@ -6,6 +6,7 @@
 #include "app/desk/stock/stock_rows.h"
 #include "app/desk/words/spoken.h"
 
+#include <algorithm>
 #include <array>
 
 namespace flarestock {
@@ -147,6 +148,19 @@ QString saidLengthsPromised(const DeedSubject &subject)
                "%1 of it are promised to builds as a length, not as pieces: look at their "
                "pick lists before a long piece is cut or goes away.")
         .arg(saidStock(entry->promised, *entry->part, subject.units));
+}
+
+/// The rest of the shop may be used in a copy as well, but nobody guards it there.
+QString saidNotAlong(const DeedSubject &subject)
+{
+    const Place *place = subject.place();
+    if (!subject.along || place == nullptr || !isStock(place->kind) ||
+        std::find(subject.along->begin(), subject.along->end(), place->id) != subject.along->end())
+        return {};
+    return DeedWords::tr("%1 did not come along with this copy: what lies there is used at home "
+                         "meanwhile. Write it down only if you have the piece in your hand; what "
+                         "then does not agree is asked when the copy is brought.")
+        .arg(said(place->id));
 }
 
 const Place *DeedSubject::place() const

@@ -33,6 +33,8 @@ struct DeedSubject {
     const StockEntry *entry = nullptr;
     std::optional<BalanceKey> pieces; ///< Nothing where none is chosen.
     Units units = Units::Metric;
+    /// Of a copy of the shop that travels: the places that went along; nothing: it is the shop.
+    std::optional<std::vector<std::string>> along = {};
 
     [[nodiscard]] const Place *place() const; ///< Of the pieces; nullptr where none.
     [[nodiscard]] std::int64_t there() const; ///< How much lies there, smallest units.
@@ -46,6 +48,8 @@ struct DeedSubject {
 /// That lengths of it are promised, and not which pieces they come from; empty where none are, or
 /// where it does not come in lengths.
 [[nodiscard]] QString saidLengthsPromised(const DeedSubject &subject);
+/// That in a copy the pieces lie where the shop goes on meanwhile; empty where they do not.
+[[nodiscard]] QString saidNotAlong(const DeedSubject &subject);
 [[nodiscard]] QString saidDeedTitle(StockDeed deed, const DeedSubject &subject);
 
 /// The fields of its form.

@@ -64,6 +64,15 @@ QString StockForm::button() const
 
 QString StockForm::caution() const
 {
+    if (!m_deed)
+        return {};
+    const bool takesNothing = m_deed == StockDeed::Receive || m_deed == StockDeed::Keep;
+    const QString away = takesNothing ? QString() : saidNotAlong(m_begun);
+    return QString(away + (away.isEmpty() ? u"" : u" ") + ownCaution()).trimmed();
+}
+
+QString StockForm::ownCaution() const
+{
     if (m_deed == StockDeed::Scrap)
         return tr("What has held fuel gives off vapour: let it drain and air before it goes into "
                   "the bin, away from sparks.");

@@ -34,6 +34,8 @@ public:
     void finish(const QVariantMap &values) override;
 
 private:
+    [[nodiscard]] QString ownCaution() const; ///< Of the deed, wherever it is done.
+
     DeedSubject m_subject;
     DeedSubject m_begun; ///< As it was when the form was begun.
     std::optional<StockDeed> m_deed;
