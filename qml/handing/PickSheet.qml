@@ -30,6 +30,11 @@ WorkSheet {
         list.show(row);
     }
 
+    Shortcut { // What was just issued comes back without leaving the walk.
+        sequence: "Ctrl+Z"
+        enabled: root.opened && Desk.canTakeBack
+        onActivated: Desk.takeBack()
+    }
     TickedList {
         id: list
 

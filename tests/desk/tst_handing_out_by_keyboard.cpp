@@ -163,6 +163,16 @@ void HandingOutByKeyboard::theWalkIsTickedBySpaceAndScan()
     awaitWritten();
     QCOMPARE(picks->count(), before - 2);
     QVERIFY(item("pickList") != nullptr); // The walk goes on.
+    key(Qt::Key_Z, Qt::ControlModifier); // And it can be taken back without leaving it.
+    awaitWritten();
+    QTRY_COMPARE(picks->count(), before);
+    key(Qt::Key_Home);
+    key(Qt::Key_Space);
+    key(Qt::Key_Down);
+    key(Qt::Key_Space);
+    press("issueTicked");
+    awaitWritten();
+    QTRY_COMPARE(picks->count(), before - 2);
     key(Qt::Key_Escape);
     QTRY_VERIFY(item("pickList") == nullptr);
     QVERIFY(words("lastStep").contains(QStringLiteral("2 picks issued")));
