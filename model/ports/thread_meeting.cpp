@@ -10,6 +10,7 @@ namespace flarestock {
 namespace {
 
 constexpr double StartsOver = 0.3;    // of a pitch
+constexpr double LeadIn = 0.1;        // of a pitch
 constexpr double DepthLeast = 0.75;   // of the basic depth
 constexpr double TouchLeast = 0.03;   // of the basic depth: less is air
 constexpr double NormalLength = 0.65; // of the diameter
@@ -40,6 +41,18 @@ bool passesAsMade(const Thread &male, const Thread &female)
     const auto inner = limitsOf(female);
     return outer.externalMajorLeast + outer.externalMajorMost <=
            inner.internalMinorLeast + inner.internalMinorMost;
+}
+
+/// Flanks that overlap from the first turn on: those of parallel threads beyond what their classes
+/// allow; of a parallel male beyond those of a tapered female's mouth, and the little that a
+/// lead-in chamfer lets in.
+bool isOversize(const Thread &male, const Thread &female)
+{
+    if (male.tapered)
+        return false;
+    const double most = female.tapered ? female.pitchDiameterMm + LeadIn * female.pitchMm
+                                       : limitsOf(female).internalPitchMost;
+    return limitsOf(male).externalPitchLeast > most;
 }
 
 double turnsUntilBound(const Thread &male, const Thread &female)
@@ -82,9 +95,7 @@ ThreadMeeting meet(const Thread &male, const Thread &female)
         if (turns < normalTurns(male, female))
             return {Outcome::Binds, turns, depth};
     }
-    const bool oversize = !male.tapered && !female.tapered &&
-                          limitsOf(male).externalPitchLeast > limitsOf(female).internalPitchMost;
-    if (oversize) // Flanks overlap from the first turn on.
+    if (isOversize(male, female))
         return {Outcome::TooLarge, 0, depth};
     if (depth < DepthLeast)
         return {Outcome::Thin, 0, depth};

@@ -82,6 +82,10 @@ void PortMatingTest::says_data()
     row("NPT 1/4 male", "BSPP 1/4 female", "jams"); // 18 against 19
     row("BSPT 1/8 male", "NPT 1/8 female", "jams"); // 28 against 27
     row("NPT 1/4 male", "NPT 3/8 female", "no-fit");
+    // ASME B1.1 and B1.20.1: the pitch diameter of 9/16-18 UNF-2A is at least 0.5205 in, that at
+    // the mouth of 1/4-18 NPT is 0.4916 in. Whatever its class, it does not start.
+    for (const char *male : {"AN -6 male", "JIC -6 male", "ORB -6 male"})
+        row(male, "NPT 1/4 female", "no-fit");
     row("BSPT 1/2 male", "BSPT 1/2 female", "fits-with-aid", "sealant");
     row("BSPP 1/2 male", "BSPT 1/2 female", "leaks");          // ISO 7-1 knows no parallel male
     row("BSPT 1/4 male", "BSPP60 1/4 female swivel", "leaks"); // "never into a swivel cone"
