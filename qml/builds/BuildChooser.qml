@@ -37,14 +37,13 @@ Popup {
     background: Sheet {
         border.color: Theme.ruleStrong
     }
-    GroupedList {
+    NamedList {
         id: list
 
         width: parent.width
         height: parent.height - foot.height
         objectName: "buildList"
-        model: root.builds
-        Accessible.role: Accessible.List
+        names: root.builds
         Accessible.name: qsTr("builds and templates")
         Keys.onReturnPressed: root.take(currentIndex)
         Keys.onEnterPressed: root.take(currentIndex)

@@ -27,13 +27,12 @@ WorkSheet {
         list.forceActiveFocus(Qt.PopupFocusReason);
     }
 
-    GroupedList {
+    NamedList {
         id: list
 
         objectName: "templateList"
-        model: root.templates.choices
+        names: root.templates.choices
         implicitHeight: contentHeight
-        Accessible.role: Accessible.List
         Accessible.name: qsTr("templates")
         Keys.onReturnPressed: root.templates.begin(root.choice)
         Keys.onEnterPressed: root.templates.begin(root.choice)
