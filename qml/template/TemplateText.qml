@@ -16,9 +16,17 @@ FocusScope {
     required property TemplateEditor editor
     readonly property real lineHigh: area.lineCount > 0 ? area.contentHeight / area.lineCount : 16
 
+    property int shown: -1 // A place that was gone to, as long as the cursor stays there.
+
     function goTo(place: int) {
         area.cursorPosition = Math.min(place, area.length);
-        const box = area.positionToRectangle(area.cursorPosition);
+        root.shown = area.cursorPosition;
+        root.show();
+    }
+    function show() { // Also once less of the text is seen, because something is said below it.
+        if (root.shown < 0)
+            return;
+        const box = area.positionToRectangle(root.shown);
         flick.contentY = Math.max(0, Math.min(box.y - flick.height / 3,
                                               flick.contentHeight - flick.height));
         flick.contentX = 0;
@@ -43,7 +51,10 @@ FocusScope {
         id: again
 
         interval: 0
-        onTriggered: root.drawAgain()
+        onTriggered: {
+            root.show();
+            root.drawAgain();
+        }
     }
     Connections {
         target: root.editor
@@ -57,6 +68,7 @@ FocusScope {
 
         width: parent.width
         height: parent.height - (faults.visible ? faults.height + 4 : 0)
+        onHeightChanged: again.restart()
 
         Item {
             id: numbers
@@ -107,6 +119,7 @@ FocusScope {
             anchors.margins: 2
             clip: true
             boundsBehavior: Flickable.StopAtBounds
+            onMovementStarted: root.shown = -1
             ScrollBar.vertical: SlimScrollBar {}
             ScrollBar.horizontal: SlimScrollBar {}
             TextArea.flickable: TextArea {
@@ -125,6 +138,10 @@ FocusScope {
                 Accessible.name: qsTr("text of the template")
                 Accessible.description: qsTr("Tab leaves it.")
                 background: null
+                onCursorPositionChanged: {
+                    if (cursorPosition !== root.shown)
+                        root.shown = -1;
+                }
                 Keys.onTabPressed: root.leave(true)
                 Keys.onBacktabPressed: root.leave(false)
                 Component.onCompleted: root.editor.sheet = area.textDocument

@@ -12,8 +12,10 @@ class TemplatesByKeyboard : public QObject, protected TemplatesOnScreen {
     Q_OBJECT
 private Q_SLOTS:
     void initTestCase() { open(); }
+    void aTemplateIsFoundByItsLetters();
     void aTemplateIsDrawnWhileItIsTyped();
     void whatCannotBeReadIsSaidAtItsLine();
+    void aFaultAtTheEndIsSeenWhole();
     void nothingTypedIsLost();
     void aChangeIsWrittenAndTakenBack();
     void whatWouldBreakABuildIsRefused();
@@ -28,6 +30,30 @@ private:
         return ShopFile::open(m_file.toStdString(), OpenMode::ReadOnly)->documents()->at(file);
     }
 };
+
+void TemplatesByKeyboard::aTemplateIsFoundByItsLetters()
+{
+    const auto inHand = [this] { return item("templateList")->property("currentIndex").toInt(); };
+    key(Qt::Key_T, Qt::ControlModifier);
+    QTRY_COMPARE(focusName(*m_window), QStringLiteral("templateLine"));
+    const Rows &all = *templates().choices();
+    const int last = all.count() - 1;
+    QVERIFY(last > 10);
+    key(Qt::Key_End);
+    QCOMPARE(inHand(), last);
+    QTRY_COMPARE(focusName(*m_window), QStringLiteral("templateLine"));
+    key(Qt::Key_Home);
+    QCOMPARE(inHand(), 0);
+    const QString title = all.cell(last, QStringLiteral("title")).toString();
+    type(title.left(8).toLatin1().constData());
+    QVERIFY(all.cell(inHand(), QStringLiteral("title")).toString().startsWith(title.left(8)));
+    QVERIFY(inHand() > 0);
+    key(Qt::Key_Return);
+    awaitDrawn();
+    QVERIFY(editor().title().contains(title.left(8)));
+    key(Qt::Key_Escape);
+    QTRY_VERIFY(!editor().isOpen());
+}
 
 void TemplatesByKeyboard::aTemplateIsDrawnWhileItIsTyped()
 {
@@ -79,6 +105,33 @@ void TemplatesByKeyboard::whatCannotBeReadIsSaidAtItsLine()
                 .contains(QStringLiteral("carburettor"))); // What was probably meant.
     QVERIFY(editor().stale().isEmpty());                   // It is TOML, so the form shows it.
     key(Qt::Key_Backspace);
+    QTRY_COMPARE(editor().faults()->count(), 0);
+}
+
+/// Also when what is said of it takes room from the text.
+void TemplatesByKeyboard::aFaultAtTheEndIsSeenWhole()
+{
+    QQuickItem *area = item("templateText");
+    const QQuickItem *flick = area->parentItem()->parentItem();
+    const auto isSeen = [&] {
+        const QRectF cursor = area->property("cursorRectangle").toRectF();
+        const qreal from = flick->property("contentY").toReal();
+        return cursor.top() >= from && cursor.bottom() <= from + flick->height();
+    };
+    area->forceActiveFocus(Qt::TabFocusReason);
+    key(Qt::Key_End, Qt::ControlModifier);
+    type("a=\"");
+    QTRY_VERIFY(editor().faultLine() > 0);
+    key(Qt::Key_Home, Qt::ControlModifier);
+    QVERIFY(isSeen());
+    key(Qt::Key_S, Qt::ControlModifier);
+    QTRY_VERIFY(words("sheetProblem").contains(QStringLiteral("a quote on this line")));
+    QTRY_VERIFY(area->property("cursorPosition").toInt() > 10);
+    QTest::qWait(100); // What is said is laid out.
+    pictureOfTemplates("fault-at-end");
+    QTRY_VERIFY(isSeen());
+    for (int letter = 0; letter < 3; ++letter)
+        key(Qt::Key_Backspace);
     QTRY_COMPARE(editor().faults()->count(), 0);
 }
 

@@ -98,7 +98,11 @@ void BrokenTemplateTest::isNamedWithItsPlace_data()
         QTest::newRow(changed) << line << QString::fromUtf8(changed) << column
                                << QString::fromUtf8(words);
     };
-    row(1, "id = \"fuel-1", 13, "this is not TOML");
+    row(1, "id = \"fuel-1", 13, "a quote on this line is not closed. A text stands between two");
+    row(1, "id = fuel-1\"", 7, "a quote on this line is not closed");
+    row(1, "id = \"\"\"fuel-1", 6, "the three quotes that begin here are not closed");
+    row(1, "id = ['fuel-1]", 15, "a quote on this line is not closed");
+    row(1, "id == \"fuel-1\"", 5, "this is not TOML");
     row(1, "id = \"Fuel 1\"", 6, "lower case letters, digits and hyphens");
     row(1, "größe = 1", 3, "a letter beyond ASCII outside quotes");
     row(1, "id = µ", 6, "a letter beyond ASCII outside quotes");

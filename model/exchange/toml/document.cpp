@@ -111,6 +111,16 @@ Problem parseProblem(const toml::parse_error &error, std::string_view whole,
     const auto begin = error.source().begin;
     const std::size_t byte = byteOf(whole, static_cast<std::uint32_t>(begin.line),
                                     static_cast<std::uint32_t>(begin.column));
+    // The commonest slip, which the library says by what it met behind it.
+    const auto open = firstOpenQuote(whole);
+    if (open && *open <= std::min(whole.find('\n', byte), whole.size())) {
+        const std::string_view rest = whole.substr(*open);
+        const bool isLong = rest.starts_with("\"\"\"") || rest.starts_with("'''");
+        return problemAt(whole, isLong ? *open : byte, file,
+                         {isLong ? "the three quotes that begin here are not closed"
+                                 : "a quote on this line is not closed",
+                          "A text stands between two quotes."});
+    }
     return problemAt(whole, byte, file,
                      {"this is not TOML: " + std::string(error.description()),
                       "Correct the text at this place."});

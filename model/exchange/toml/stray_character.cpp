@@ -41,26 +41,50 @@ std::optional<std::size_t> stringEnd(std::string_view text, std::size_t begin) n
     return std::nullopt;
 }
 
-} // namespace
+bool isQuote(char letter) noexcept
+{
+    return letter == '"' || letter == '\'';
+}
 
-std::optional<std::size_t> firstStrayCharacter(std::string_view text) noexcept
+/// The first string that does not end, or character beyond ASCII outside strings.
+std::optional<std::size_t> firstOdd(std::string_view text, bool minds) noexcept
 {
     std::size_t at = text.starts_with(ByteOrderMark) ? ByteOrderMark.size() : 0;
     while (at < text.size()) {
-        if (text[at] == '"' || text[at] == '\'') {
+        if (isQuote(text[at])) {
             const auto end = stringEnd(text, at);
             if (!end)
-                return std::nullopt; // The parser stops at this string and says so.
+                return at;
             at = *end;
         } else if (text[at] == '#') {
             at = std::min(text.find('\n', at), text.size());
-        } else if (static_cast<unsigned char>(text[at]) >= 0x80U) {
+        } else if (minds && static_cast<unsigned char>(text[at]) >= 0x80U) {
             return at;
         } else {
             ++at;
         }
     }
     return std::nullopt;
+}
+
+} // namespace
+
+std::optional<std::size_t> firstStrayCharacter(std::string_view text) noexcept
+{
+    const auto odd = firstOdd(text, true);
+    return odd && !isQuote(text[*odd]) ? odd : std::nullopt; // The parser says so of a string.
+}
+
+std::optional<std::size_t> firstOpenQuote(std::string_view text) noexcept
+{
+    const auto open = firstOdd(text, false);
+    if (!open || text[*open] == '"')
+        return open;
+    // An apostrophe in a word begins nothing.
+    const auto before = text.substr(0, *open).find_last_not_of(' ');
+    const bool isBegun = before != std::string_view::npos &&
+                         std::string_view("=,[{\n").find(text[before]) != std::string_view::npos;
+    return isBegun ? open : std::nullopt;
 }
 
 std::string asciiStandIn(std::string_view text)
