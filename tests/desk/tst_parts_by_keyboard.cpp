@@ -24,6 +24,7 @@ private Q_SLOTS:
     void aPortShowsWhatItMeets();
     void aNewCardIsWrittenAndTakenBack();
     void whatIsWrongIsSaidAtItsField();
+    void aTeeOfOnePortIsOdd();
     void aCardIsChangedAndIsAsItWas();
     void anOfferIsWritten();
     void aSupplierIsWritten();
@@ -155,6 +156,25 @@ void PartsByKeyboard::whatIsWrongIsSaidAtItsField()
     write("field-rated", "500 psi");
     QTRY_VERIFY(words("sheetProblem") != before);
     QVERIFY(words("sheetProblem").contains(QStringLiteral("not right")));
+    key(Qt::Key_Escape);
+    QTRY_VERIFY(item("writeCard") == nullptr);
+}
+
+/// It is said, and forbids nothing.
+void PartsByKeyboard::aTeeOfOnePortIsOdd()
+{
+    key(Qt::Key_N, Qt::ControlModifier);
+    QTRY_COMPARE(focusName(*m_window), QStringLiteral("field-part"));
+    type("ZZ-TEE");
+    write("field-description", "one more tee");
+    item("choice-kind")->forceActiveFocus(Qt::TabFocusReason);
+    type("tee");
+    QTRY_COMPARE(item("choice-kind")->property("displayText").toString(), QStringLiteral("tee"));
+    write("portWords", "AN -6 male");
+    QTRY_VERIFY2(parts().editor()->isWhole(), qPrintable(words("cardStanding")));
+    QTRY_VERIFY2(words("cardStanding").contains(QStringLiteral("3 ports, here 1")),
+                 qPrintable(words("cardStanding")));
+    pictureOfParts("odd-tee");
     key(Qt::Key_Escape);
     QTRY_VERIFY(item("writeCard") == nullptr);
 }

@@ -64,7 +64,7 @@ TaxRule readTax(const SheetRow &row)
     TaxRule tax;
     if (const auto percent = row.number(TaxPercent)) {
         if (percent->sign() < 0 || *percent > Decimal(100))
-            row.wrong(TaxPercent, {"the tax of " + percent->text() + " % is none",
+            row.wrong(TaxPercent, {"a tax of " + percent->text() + " % cannot be",
                                    "Write percent, from 0 to 100."});
         tax.percent = *percent;
     }

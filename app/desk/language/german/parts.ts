@@ -1259,6 +1259,10 @@
         <source>Still empty: fill it in.</source>
         <translation>Noch leer: ausfüllen.</translation>
     </message>
+    <message>
+        <source>The card is whole. Odd, though: as a rule such a part has %1 ports, here %2.</source>
+        <translation>Die Karte ist vollständig. Auffällig ist nur: In der Regel hat so ein Teil %1 Anschlüsse, hier %2.</translation>
+    </message>
 </context>
 <context>
     <name>flarestock::LineTable</name>

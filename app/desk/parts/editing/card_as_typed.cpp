@@ -11,6 +11,16 @@
 
 namespace flarestock {
 
+namespace {
+
+/// Fewer ports are odd, though a card may have them. Common practice, no source.
+int usualPorts(Kind kind)
+{
+    return kind == Kind::Tee ? 3 : kind == Kind::Adapter ? 2 : 0;
+}
+
+} // namespace
+
 QString CardEditor::number() const
 {
     return said(cellOf(m_cells, "part"));
@@ -24,6 +34,12 @@ QString CardEditor::title() const
 QString CardEditor::standing() const
 {
     const std::size_t wrong = m_wrong.size() + m_wrongAtPort.size();
+    const int usual = usualPorts(kind());
+    const auto ports = static_cast<int>(portTexts().size());
+    if (isWhole() && ports < usual)
+        return tr("The card is whole. Odd, though: as a rule such a part has %1 ports, here %2.")
+            .arg(usual)
+            .arg(ports);
     if (isWhole())
         return tr("The card is whole.");
     if (!m_isTried && m_touched.empty()) // None of them is marked.
