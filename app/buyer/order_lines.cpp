@@ -56,7 +56,7 @@ Result<void> isSent(const Decimal &quantity, const Offer &offer)
                                 : "only in lots of " + step.stripped().text();
     return problem(quantity.stripped().text() + " of " + offer.part,
                    "cannot be had of " + offer.supplier + ": he sends " + says,
-                   "Order as he sends it, or say the price that he has agreed to: at PRICE.");
+                   "Order as he sends it, or say the price that he has agreed to.");
 }
 
 Result<Decimal> priceAsked(const std::string &typed)
@@ -126,7 +126,7 @@ Result<OrderLineAsked> lineAsked(const std::string &typed, const Supplier &suppl
     }
     if (!offer)
         return problem(part.number, "is not offered by " + supplier.id,
-                       "Say its price: \"" + part.number + " QUANTITY at PRICE\".");
+                       "Say what one of it costs there.");
     asked.currency = offer->currency;
     if (const auto sent = isSent(asked.line.quantity, *offer); !sent)
         return tl::unexpected(sent.error());

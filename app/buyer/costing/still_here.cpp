@@ -74,6 +74,16 @@ std::string worthAnew(const std::string &document)
     return document + std::string(WorthAnew);
 }
 
+std::optional<std::string> onlyCostIsAnother(const std::string &document)
+{
+    if (document.ends_with(WorthAnew))
+        return document.substr(0, document.size() - WorthAnew.size());
+    const auto layer = document.rfind(LayerWords);
+    const bool isOne = layer != std::string::npos &&
+                       MovementId::parse(document.substr(layer + LayerWords.size())).has_value();
+    return isOne ? std::optional(document.substr(0, layer)) : std::nullopt;
+}
+
 std::map<std::int64_t, MovementId> origins(const std::vector<Movement> &ofPart)
 {
     std::map<std::int64_t, MovementId> found;

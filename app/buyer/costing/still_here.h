@@ -26,6 +26,9 @@ stillHere(const std::vector<Receipt> &receipts, const ShopFile &file, const Work
 /// What a movement says that brings a layer back which another had brought first.
 [[nodiscard]] std::string ofLayer(const std::string &document, const MovementId &origin);
 
+/// What such a movement says besides; nothing where it is no such one.
+[[nodiscard]] std::optional<std::string> onlyCostIsAnother(const std::string &document);
+
 /// The movement that first brought each layer of a part, by its rank.
 [[nodiscard]] std::map<std::int64_t, MovementId> origins(const std::vector<Movement> &ofPart);
 

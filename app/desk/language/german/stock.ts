@@ -604,6 +604,10 @@
         <source>a tin of odds</source>
         <translation>Dose Kleinteile</translation>
     </message>
+    <message>
+        <source>only its cost is another</source>
+        <translation>nur seine Kosten sind andere</translation>
+    </message>
 </context>
 <context>
     <name>PartHead</name>

@@ -2,6 +2,7 @@
 
 #include "app/desk/stock/card/part_card.h"
 
+#include "app/buyer/costing/still_here.h"
 #include "app/desk/language/sentences.h"
 #include "app/desk/stock/card/card_words.h"
 #include "app/desk/stock/stock_rows.h"
@@ -162,11 +163,17 @@ private:
         if (one.reverses)
             title = CardWords::tr("taken back: %1").arg(title);
         QStringList detail{saidDate(at.date())};
-        for (const std::string &some :
-             {one.newLot.value_or(one.lot), one.document, one.who, one.why}) {
+        const auto besides = onlyCostIsAnother(one.document);
+        const auto add = [&detail](const std::string &some) {
             if (!some.empty())
                 detail.append(said(some));
-        }
+        };
+        add(one.newLot.value_or(one.lot));
+        add(besides.value_or(one.document));
+        if (besides)
+            detail.append(CardWords::tr("only its cost is another"));
+        add(one.who);
+        add(one.why);
         if (one.newCondition)
             detail.append(CardWords::tr("%1 from then on").arg(saidCondition(*one.newCondition)));
         const bool isOver = one.reverses || m_reversed.contains(one.id);
