@@ -75,6 +75,8 @@ ApplicationWindow {
     /// A code goes to the sheet that is open, else to the area that shows; what means nothing there
     /// is sought.
     function hear(code: string) {
+        if (!stack.visible || stack.screen === null)
+            return;
         const here = (!isCovered || stack.screen.takesScans) && stack.screen.scan(code);
         if (isCovered && !here)
             Desk.pen.refuse(qsTr("%1 is nothing that this sheet asks for.").arg(code));

@@ -107,7 +107,7 @@ public:
     /// Whose name stands below what is done here; empty where nobody has said.
     [[nodiscard]] QString who() const { return m_who; }
     void setWho(const QString &who);
-    /// Whether a code that is scanned is told; otherwise it is typed where the keyboard is.
+    /// Whether a scanned code is told also where words are written; else it is typed there.
     [[nodiscard]] bool takesScans() const { return m_takesScans; }
     void setTakesScans(bool takes);
     /// Whether there is a step, of the plan or in the shop, that can be taken back.
