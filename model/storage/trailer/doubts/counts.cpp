@@ -33,8 +33,11 @@ CountsOf countsIn(const std::vector<NewsEntry> &news)
                        other.replica == entry.replica &&
                        other.place.sequence == entry.place.sequence + 1;
             });
-        if (difference != news.end() && difference->movement->part == count->key.part)
-            here.push_back(*difference->movement);
+        if (difference == news.end())
+            continue; // It found what was expected; what stands behind it is another one's.
+        const Movement &found = *difference->movement;
+        if (source(found) == count->key || target(found) == count->key)
+            here.push_back(found);
     }
     return counts;
 }
