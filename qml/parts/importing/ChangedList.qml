@@ -3,6 +3,8 @@
 // What a list changes of what the shop has, row by row; Space or Enter leaves one out, or takes it
 // in again.
 
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Flarestock.Desk
 import Flarestock.Screens
