@@ -163,7 +163,7 @@ void HandingOutByKeyboard::theWalkIsTickedBySpaceAndScan()
     awaitWritten();
     QCOMPARE(picks->count(), before - 2);
     QVERIFY(item("pickList") != nullptr); // The walk goes on.
-    key(Qt::Key_Z, Qt::ControlModifier); // And it can be taken back without leaving it.
+    key(Qt::Key_Z, Qt::ControlModifier);  // And it can be taken back without leaving it.
     awaitWritten();
     QTRY_COMPARE(picks->count(), before);
     key(Qt::Key_Home);
