@@ -38,6 +38,7 @@ ColumnLayout {
 
                 AnswerTag {
                     required property string key
+                    required otherwise
 
                     enabled: root.unfolded || y < root.rowHeight
                     onTyped: text => root.build.answer(key, text)

@@ -18,6 +18,7 @@ Item {
     required property var choices
     required property string answer
     required property string problem
+    property string otherwise: "" // The answer in the units that this person reads.
 
     readonly property bool isTyped: form === "measure"
     readonly property bool refused: problem !== ""
@@ -36,7 +37,7 @@ Item {
 
     implicitHeight: 52
     implicitWidth: Math.max(74, label.implicitWidth + 32,
-                            isTyped ? field.contentWidth + 38 : box.textWidth + 52)
+                            isTyped ? field.contentWidth + 38 + beside.room : box.textWidth + 52)
     onAnswerChanged: sync()
     onChoicesChanged: sync()
     Component.onCompleted: sync()
@@ -76,7 +77,7 @@ Item {
         selectByMouse: true
         background: null
         Accessible.name: root.title
-        Accessible.description: root.problem
+        Accessible.description: root.problem !== "" ? root.problem : root.otherwise
         onEditingFinished: {
             if (text !== root.answer)
                 root.typed(text);
@@ -89,6 +90,19 @@ Item {
             root.sync();
             root.givenUp();
         }
+    }
+    Words {
+        id: beside
+
+        readonly property real room: text === "" ? 0 : implicitWidth + 8
+
+        objectName: "answerOtherwise"
+        anchors.right: parent.right
+        anchors.rightMargin: 10
+        anchors.baseline: field.baseline
+        text: field.activeFocus ? "" : root.otherwise // What is typed is in its own unit.
+        small: true
+        quiet: true
     }
     EnterOpens {
         id: box

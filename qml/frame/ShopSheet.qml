@@ -18,7 +18,7 @@ WorkSheet {
     }
 
     title: qsTr("Another shop, or this one as a whole")
-    about: qsTr("The one on the desk stays as it is in its file.")
+    about: qsTr("The one on the desk stays as it is.")
     widest: 820
     onOpened: first.forceActiveFocus()
 

@@ -29,7 +29,7 @@ void ChangesAreKept::inTheShopFileAndComeBack()
     QVERIFY(m_desk->build()->total() != total || m_desk->build()->canTakeBack());
     QCOMPARE(m_desk->kept(), QStringLiteral("writing to the file"));
     m_desk->keepNow();
-    QVERIFY2(m_desk->kept().startsWith(QStringLiteral("kept in the file")),
+    QVERIFY2(m_desk->kept().startsWith(QStringLiteral("kept, ")),
              qPrintable(m_desk->kept()));
     QCOMPARE(inFile()->build("coupe-fuel")->answers.at("power"), std::string("610 hp"));
     const auto proof = ShopFile::verify(m_file.toStdString());
@@ -44,7 +44,7 @@ void ChangesAreKept::inTheShopFileAndComeBack()
 void ChangesAreKept::byThemselvesAfterAWhile()
 {
     QVERIFY(m_desk->build()->answer(QStringLiteral("power"), QStringLiteral("610 hp")));
-    QTRY_VERIFY(m_desk->kept().startsWith(QStringLiteral("kept in the file")));
+    QTRY_VERIFY(m_desk->kept().startsWith(QStringLiteral("kept, ")));
     QCOMPARE(inFile()->build("coupe-fuel")->answers.at("power"), std::string("610 hp"));
 }
 

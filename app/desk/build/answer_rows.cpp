@@ -2,6 +2,7 @@
 
 #include "app/desk/build/answer_rows.h"
 
+#include "app/desk/build/other_units.h"
 #include "app/desk/words/spoken.h"
 
 #include <QCoreApplication>
@@ -57,19 +58,26 @@ const WorkedAnswer *workedFor(const WorkedOut &worked, const Question &question)
     return nullptr;
 }
 
+QString saidOtherwise(const Question &question, const std::string &answer, Units units)
+{
+    return question.form == Question::Form::Measured
+               ? saidInUnits(answer, question.dimension, units)
+               : QString();
+}
+
 /// A size is taken as worked out by its first choice; a measure by leaving its field empty.
-Row workedRow(const Question &question, const WorkedAnswer &worked)
+Row workedRow(const Question &question, const WorkedAnswer &worked, Units units)
 {
     const QString size = AnswerWords::tr("worked out: %1").arg(localised(said(worked.worked)));
     if (question.isDash)
         return {said(question.id),
                 {said(question.title), formOf(question), QStringList{size} + choicesOf(question),
-                 worked.own ? said(worked.answer) : size, QString()}};
+                 worked.own ? said(worked.answer) : size, QString(), QString()}};
     const QString title = worked.own ? AnswerWords::tr("%1 (%2)").arg(said(question.title), size)
                                      : AnswerWords::tr("%1, worked out").arg(said(question.title));
-    return {
-        said(question.id),
-        {title, formOf(question), choicesOf(question), localised(said(worked.answer)), QString()}};
+    return {said(question.id),
+            {title, formOf(question), choicesOf(question), localised(said(worked.answer)),
+             QString(), saidOtherwise(question, worked.answer, units)}};
 }
 
 QStringList preferences()
@@ -82,9 +90,9 @@ Row preferenceRow(const BuildPlan &plan)
     const QStringList spoken{AnswerWords::tr("from the shelf"), AnswerWords::tr("fewest pieces"),
                              AnswerWords::tr("least money")};
     const auto at = std::max<qsizetype>(0, preferences().indexOf(said(plan.preference)));
-    return {
-        preferenceField(),
-        {AnswerWords::tr("prefer"), QStringLiteral("choice"), spoken, spoken.at(at), QString()}};
+    return {preferenceField(),
+            {AnswerWords::tr("prefer"), QStringLiteral("choice"), spoken, spoken.at(at), QString(),
+             QString()}};
 }
 
 /// The unit of "43.5 psi"; empty where there is none, or more than one number ("5 ft 6 in").
@@ -122,12 +130,12 @@ std::string preferenceOf(int choice)
 
 QStringList answerCells()
 {
-    return {QStringLiteral("title"), QStringLiteral("form"), QStringLiteral("choices"),
-            QStringLiteral("answer"), QStringLiteral("problem")};
+    return {QStringLiteral("title"),  QStringLiteral("form"),    QStringLiteral("choices"),
+            QStringLiteral("answer"), QStringLiteral("problem"), QStringLiteral("otherwise")};
 }
 
 std::vector<Row> answerRows(const WorkedOut &worked, const BuildPlan &plan,
-                            const RefusedAnswers &refused)
+                            const RefusedAnswers &refused, Units units)
 {
     std::vector<Row> rows;
     const Answers &answers = worked.expansion->answers;
@@ -136,7 +144,7 @@ std::vector<Row> answerRows(const WorkedOut &worked, const BuildPlan &plan,
             continue;
         const WorkedAnswer *const reckoned = workedFor(worked, question);
         if (reckoned != nullptr && !refused.contains(said(question.id))) {
-            rows.push_back(workedRow(question, *reckoned));
+            rows.push_back(workedRow(question, *reckoned, units));
             continue;
         }
         const auto answer = answers.find(question.id);
@@ -146,7 +154,8 @@ std::vector<Row> answerRows(const WorkedOut &worked, const BuildPlan &plan,
         rows.push_back({said(question.id),
                         {said(question.title), formOf(question), choicesOf(question),
                          isRefused ? wrong->typed : saidAnswer(question, now),
-                         isRefused ? wrong->problem : QString()}});
+                         isRefused ? wrong->problem : QString(),
+                         isRefused ? QString() : saidOtherwise(question, now, units)}});
     }
     rows.push_back(preferenceRow(plan));
     return rows;

@@ -7,6 +7,7 @@
 
 #include "app/desk/build/worked_out.h"
 #include "app/desk/rows/rows.h"
+#include "app/desk/words/units.h"
 
 #include <QMap>
 
@@ -17,7 +18,8 @@ namespace flarestock {
 /// BuildPlan::preference of a choice of that field; "shelf" where there is no such choice.
 [[nodiscard]] std::string preferenceOf(int choice);
 
-[[nodiscard]] QStringList answerCells(); ///< title form choices answer problem
+/// title form choices answer problem otherwise; `otherwise`: the answer in the person's own units.
+[[nodiscard]] QStringList answerCells();
 
 /// What was typed last into a field and refused, by question id.
 struct RefusedAnswer {
@@ -27,7 +29,7 @@ struct RefusedAnswer {
 using RefusedAnswers = QMap<QString, RefusedAnswer>;
 
 [[nodiscard]] std::vector<Row> answerRows(const WorkedOut &worked, const BuildPlan &plan,
-                                          const RefusedAnswers &refused);
+                                          const RefusedAnswers &refused, Units units);
 
 /// Whether what was typed or chosen lets the answer be worked out again: nothing in a field of a
 /// measure, the first choice of a size.

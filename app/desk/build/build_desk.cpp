@@ -28,7 +28,7 @@ void BuildDesk::tell(const QString &sentence)
 
 void BuildDesk::show()
 {
-    m_answers.become(answerRows(m_worked, m_plan, m_refused));
+    m_answers.become(answerRows(m_worked, m_plan, m_refused, m_units));
     m_bill.become(billRows(m_worked, m_grouping, m_units));
     m_findings.become(findingRows(m_worked));
     m_map.show(m_worked);
@@ -51,6 +51,7 @@ void BuildDesk::setInInches(bool inInches)
     m_units = inInches ? Units::Inch : Units::Metric;
     m_map.setUnits(m_units);
     if (isOpen()) {
+        m_answers.become(answerRows(m_worked, m_plan, m_refused, m_units));
         m_bill.become(billRows(m_worked, m_grouping, m_units));
         refreshOpened();
     }
@@ -65,7 +66,7 @@ const Question *BuildDesk::question(const QString &id) const
 void BuildDesk::refuse(const QString &question, const QString &typed, const Problem &problem)
 {
     m_refused.insert(question, {typed, saidProblem(problem)});
-    m_answers.become(answerRows(m_worked, m_plan, m_refused));
+    m_answers.become(answerRows(m_worked, m_plan, m_refused, m_units));
     Q_EMIT changed();
 }
 
@@ -114,7 +115,7 @@ void BuildDesk::giveUp(const QString &id)
 {
     if (m_refused.remove(id) == 0 || !isOpen())
         return;
-    m_answers.become(answerRows(m_worked, m_plan, m_refused));
+    m_answers.become(answerRows(m_worked, m_plan, m_refused, m_units));
     Q_EMIT changed();
 }
 

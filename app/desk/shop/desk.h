@@ -79,7 +79,7 @@ public:
     [[nodiscard]] QString shopTitle() const;
     [[nodiscard]] QString shopFile() const;
     [[nodiscard]] QString shopPath() const; ///< With its folder.
-    /// Whether what the screen shows is in the file: "kept in the file, 14:02".
+    /// Whether what the screen shows is in the file: "kept, 14:02".
     [[nodiscard]] QString kept() const { return m_kept.said; }
     /// What the outside world refused last, as a sentence; empty where nothing.
     [[nodiscard]] QString problem() const { return m_problem; }

@@ -13,7 +13,7 @@
 namespace flarestock {
 
 struct KeptPlan {
-    QString said;     ///< How it stands: "kept in the file, 14:02".
+    QString said;     ///< How it stands: "kept, 14:02".
     BuildPlan before; ///< The build on the desk as it was in the shop when its changes began.
     QTimer soon;
     Errand errand;

@@ -605,8 +605,8 @@
         <translation>Andere Werkstatt</translation>
     </message>
     <message>
-        <source>The one on the desk stays as it is in its file.</source>
-        <translation>Die jetzt geöffnete bleibt in ihrer Datei, wie sie ist.</translation>
+        <source>The one on the desk stays as it is.</source>
+        <translation>Die jetzt geöffnete bleibt, wie sie ist.</translation>
     </message>
     <message>
         <source>Open a shop file…</source>
@@ -920,7 +920,7 @@
         <translation>nicht gespeichert: %1</translation>
     </message>
     <message>
-        <source>kept in the file, %1</source>
+        <source>kept, %1</source>
         <translation>gespeichert, %1</translation>
     </message>
     <message>
