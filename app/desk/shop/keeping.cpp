@@ -72,8 +72,7 @@ void Desk::takeKept(const ChangedPlan &changed, const Result<void> &kept)
 void Desk::sayKept()
 {
     if (!m_kept.isWaiting)
-        say(tr("kept, %1")
-                .arg(QLocale().toString(QTime::currentTime(), QLocale::ShortFormat)));
+        say(tr("kept, %1").arg(QLocale().toString(QTime::currentTime(), QLocale::ShortFormat)));
 }
 
 } // namespace flarestock
