@@ -29,8 +29,7 @@ void ChangesAreKept::inTheShopFileAndComeBack()
     QVERIFY(m_desk->build()->total() != total || m_desk->build()->canTakeBack());
     QCOMPARE(m_desk->kept(), QStringLiteral("writing to the file"));
     m_desk->keepNow();
-    QVERIFY2(m_desk->kept().startsWith(QStringLiteral("kept, ")),
-             qPrintable(m_desk->kept()));
+    QVERIFY2(m_desk->kept().startsWith(QStringLiteral("kept, ")), qPrintable(m_desk->kept()));
     QCOMPARE(inFile()->build("coupe-fuel")->answers.at("power"), std::string("610 hp"));
     const auto proof = ShopFile::verify(m_file.toStdString());
     QVERIFY(proof && proof->whole);

@@ -154,8 +154,7 @@ void CountsOfBothAreAskedOnce::theBottomLineSaysTheLastThing()
 {
     QTRY_VERIFY2(words("lastStep").startsWith(QStringLiteral("Brought back from hillside")),
                  qPrintable(words("lastStep")));
-    QVERIFY2(m_desk->kept().startsWith(QStringLiteral("kept, ")),
-             qPrintable(m_desk->kept()));
+    QVERIFY2(m_desk->kept().startsWith(QStringLiteral("kept, ")), qPrintable(m_desk->kept()));
     trailerPicture("two-brought");
 }
 

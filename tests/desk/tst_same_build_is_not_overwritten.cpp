@@ -72,8 +72,7 @@ void SameBuildIsNotOverwritten::afterwardsItIsChangedAgain()
                               20'000);
     QVERIFY(answerPower("610 hp"));
     m_desk->keepNow();
-    QVERIFY2(m_desk->kept().startsWith(QStringLiteral("kept, ")),
-             qPrintable(m_desk->kept()));
+    QVERIFY2(m_desk->kept().startsWith(QStringLiteral("kept, ")), qPrintable(m_desk->kept()));
     QCOMPARE(inFile()->build("coupe-fuel")->title, std::string("Changed elsewhere"));
     QCOMPARE(inFile()->build("coupe-fuel")->answers.at("power"), std::string("610 hp"));
 }
@@ -92,8 +91,7 @@ void SameBuildIsNotOverwritten::changesOfOtherBuildsGoTogether()
     QVERIFY(answerPower("610 hp"));
     QVERIFY(changedElsewhere(retitled("coupe-oil")));
     m_desk->keepNow();
-    QVERIFY2(m_desk->kept().startsWith(QStringLiteral("kept, ")),
-             qPrintable(m_desk->kept()));
+    QVERIFY2(m_desk->kept().startsWith(QStringLiteral("kept, ")), qPrintable(m_desk->kept()));
     QCOMPARE(inFile()->build("coupe-fuel")->answers.at("power"), std::string("610 hp"));
     QCOMPARE(inFile()->build("coupe-oil")->title, std::string("Changed elsewhere"));
 }
