@@ -97,7 +97,7 @@ Result<ToWrite> raisedAction(const ClaimSubject &subject, const QVariantMap &val
 /// "USD; ordered at 5.95"
 QString creditHint(const ClaimStanding &claim, const Workshop &shop)
 {
-    const QString currency = said(shop.settings.currency.code());
+    QString currency = said(shop.settings.currency.code());
     const BookedOrder *order = shop.bought.orders.order(claim.now.order);
     const OrderLine *line = order ? order->now().line(claim.now.part) : nullptr;
     if (line == nullptr)
