@@ -76,6 +76,14 @@ struct NeedLine {
     std::string quicker;
     std::string quickerBy;
     std::vector<std::string> instead; ///< Substitutes of which so much stays free: part numbers.
+
+    /// That day is over, and nobody else brings it in time.
+    [[nodiscard]] bool isTooLate() const { return isPastDue && quicker.empty(); }
+    /// The last day to order it of whoever brings it in time; else orderBy.
+    [[nodiscard]] const std::string &lastDay() const
+    {
+        return quicker.empty() ? orderBy : quickerBy;
+    }
 };
 
 /// A joint that is counted on in another way than the bill of its build has it.

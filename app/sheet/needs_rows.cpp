@@ -43,7 +43,7 @@ std::string orderByText(const NeedLine &line)
         return {};
     if (line.orderBy.empty())
         return line.day.empty() ? "as soon as may be" : "nobody sells it";
-    if (line.isPastDue && !line.quicker.empty())
+    if (!line.quicker.empty())
         return line.orderBy + ", past due; of " + line.quicker + " by " + line.quickerBy;
     return line.orderBy + (line.isPastDue ? ", past due" : "");
 }

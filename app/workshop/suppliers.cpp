@@ -8,6 +8,12 @@
 
 namespace flarestock {
 
+namespace {
+
+constexpr const char *PlacePrefix = "supplier-";
+
+} // namespace
+
 const Supplier *supplierById(std::string_view id, const Catalogue &catalogue)
 {
     const auto all = catalogue.suppliers();
@@ -22,10 +28,15 @@ std::string supplierName(std::string_view id, const Catalogue &catalogue)
     return supplier == nullptr || supplier->name.empty() ? std::string(id) : supplier->name;
 }
 
+Place newPlaceOf(const Supplier &supplier)
+{
+    return {PlacePrefix + supplier.id, supplier.name, PlaceKind::Supplier};
+}
+
 bool isPlaceOf(std::string_view supplier, const Place &place)
 {
     return place.kind == PlaceKind::Supplier &&
-           (sameFolded(place.id, "supplier-" + std::string(supplier)) ||
+           (sameFolded(place.id, PlacePrefix + std::string(supplier)) ||
             sameFolded(place.id, supplier));
 }
 

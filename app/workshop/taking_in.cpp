@@ -55,8 +55,7 @@ Result<void> addSuppliersPlaces(const Catalogue &catalogue, ShopFile &file)
         });
         if (hasOne)
             continue;
-        if (auto added = file.add({"supplier-" + supplier.id, supplier.name, PlaceKind::Supplier});
-            !added)
+        if (auto added = file.add(newPlaceOf(supplier)); !added)
             return added;
     }
     return {};
@@ -68,35 +67,41 @@ bool hasTemplate(const TextFiles &changed)
                        [](const auto &one) { return one.first.starts_with("templates/"); });
 }
 
-} // namespace
-
-Result<void> canBeTakenIn(const TextFiles &changed, const TextFiles &before, const ShopFile &file)
+/// As it would be with the changes. Problem: as takeIn().
+Result<Catalogue> catalogueWith(const TextFiles &changed, const TextFiles &before,
+                                const ShopFile &file)
 {
     TextFiles all = changed;
     all.insert(before.begin(), before.end()); // Those that are not there yet.
-    const auto catalogue = readCatalogueAndPlans(all);
+    auto catalogue = readCatalogueAndPlans(all);
     if (!catalogue)
         return tl::unexpected(catalogue.error());
     if (const auto knows = knowsTheStock(*catalogue, before, file); !knows)
         return tl::unexpected(knows.error());
     if (hasTemplate(changed)) {
         if (auto stand = plansStand(before, all); !stand)
-            return stand;
+            return tl::unexpected(stand.error());
     }
     const auto ledger = file.ledger();
     if (!ledger)
         return tl::unexpected(ledger.error());
-    return seasonFits(all, ledger->places());
+    if (auto fits = seasonFits(all, ledger->places()); !fits)
+        return tl::unexpected(fits.error());
+    return catalogue;
+}
+
+} // namespace
+
+Result<void> canBeTakenIn(const TextFiles &changed, const TextFiles &before, const ShopFile &file)
+{
+    const auto catalogue = catalogueWith(changed, before, file);
+    return catalogue ? Result<void>() : tl::unexpected(catalogue.error());
 }
 
 Result<void> takeIn(const TextFiles &changed, const TextFiles &before, ShopFile &file,
                     const TakenInBy &by)
 {
-    if (auto can = canBeTakenIn(changed, before, file); !can)
-        return can;
-    TextFiles all = changed;
-    all.insert(before.begin(), before.end());
-    const auto catalogue = readCatalogue(all);
+    const auto catalogue = catalogueWith(changed, before, file);
     if (!catalogue)
         return tl::unexpected(catalogue.error());
     if (auto added = addSuppliersPlaces(*catalogue, file); !added)

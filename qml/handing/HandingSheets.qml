@@ -48,10 +48,6 @@ Item {
         function onWrote() {
             another.close();
             joint.close();
-            if (root.handing.picks.count === 0)
-                pick.close();
-            if (root.handing.inCar.count === 0)
-                give.close();
             done.close();
         }
     }
@@ -61,6 +57,14 @@ Item {
         function onCountChanged() { // What was written comes back as a list a moment later.
             if (root.handing.picks.count === 0)
                 pick.close();
+        }
+    }
+    Connections {
+        target: root.handing.inCar
+
+        function onCountChanged() {
+            if (root.handing.inCar.count === 0)
+                give.close();
         }
     }
     Connections {

@@ -4,7 +4,6 @@
 
 #include "app/workshop/suppliers.h"
 #include "model/buying/totals.h"
-#include "model/exact/case_fold.h"
 
 #include <algorithm>
 

@@ -33,7 +33,7 @@ LineCounts countsOf(const AbreastBook &book, const BuildPlan &plan)
         if (line.whom != plan.id || !isOfBuild(line))
             continue;
         all.lacks += line.shortBy.sign() > 0 ? 1 : 0;
-        all.late += line.shortBy.sign() > 0 && line.isPastDue && line.quicker.empty() ? 1 : 0;
+        all.late += line.shortBy.sign() > 0 && line.isTooLate() ? 1 : 0;
         all.waits += line.shortBy.sign() <= 0 && !line.coming.empty() ? 1 : 0;
     }
     return all;
@@ -136,7 +136,7 @@ private:
                 {QStringLiteral("coming"), amountOf(coming)},
                 {QStringLiteral("lacks"), amountOf(m_now->shortBy)},
                 {QStringLiteral("pieces"), m_part.unit == Unit::Each},
-                {QStringLiteral("late"), m_now->isPastDue && m_now->quicker.empty()}};
+                {QStringLiteral("late"), m_now->isTooLate()}};
     }
 
     const Abreast &m_abreast;

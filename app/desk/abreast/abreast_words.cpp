@@ -126,7 +126,7 @@ QString saidTooShort(const SaidWant &want)
 /// Who brings it in time where the best offer does not.
 QString saidQuicker(const SaidWant &want)
 {
-    if (!want.line.isPastDue || want.line.quicker.empty())
+    if (want.line.quicker.empty())
         return {};
     return AbreastWords::tr("In time yet: %1, ordered by %2.")
         .arg(saidSupplier(want.line.quicker, want.book.workshop->catalogue),
@@ -177,10 +177,9 @@ QString saidOrdering(const AbreastBook &book, const NeedLine &line)
     if (line.orderBy.empty())
         return line.day.empty() ? AbreastWords::tr("order soon")
                                 : AbreastWords::tr("nobody sells it");
-    if (line.isPastDue && !line.quicker.empty()) // Of another one it is in time yet.
-        return AbreastWords::tr("order by %1 of %2")
-            .arg(saidDayOf(line.quickerBy, book.today), said(line.quicker));
-    const QString day = saidDayOf(line.orderBy, book.today);
+    const QString day = saidDayOf(line.lastDay(), book.today);
+    if (!line.quicker.empty()) // Of another one it is in time yet.
+        return AbreastWords::tr("order by %1 of %2").arg(day, said(line.quicker));
     return (line.isPastDue ? AbreastWords::tr("order by %1, is over")
                            : AbreastWords::tr("order by %1"))
         .arg(day);

@@ -111,9 +111,8 @@ void BuyingDesk::take(Made made)
 {
     m_book = made.book;
     m_late = static_cast<int>(std::count_if(
-        m_book->needs.lines.begin(), m_book->needs.lines.end(), [](const NeedLine &line) {
-            return line.shortBy.sign() > 0 && line.isPastDue && line.quicker.empty();
-        }));
+        m_book->needs.lines.begin(), m_book->needs.lines.end(),
+        [](const NeedLine &line) { return line.shortBy.sign() > 0 && line.isTooLate(); }));
     m_lacking.show(m_book, std::move(made.lacking), m_units);
     m_orders.show(m_book->workshop, std::move(made.orders), m_units);
     m_owed.show(m_book->workshop, std::move(made.claims));

@@ -112,9 +112,11 @@ std::int64_t figure(const StockEntry &entry, StockOrder order)
 
 bool liesAt(const BalanceKey &pieces, const std::string &where, const Ledger &ledger)
 {
+    if (where.empty() || where == Narrowing::Catalogue)
+        return true;
     const Place *place = ledger.place(pieces.place);
-    if (where.empty() || where == Narrowing::Catalogue || place == nullptr)
-        return where.empty() || where == Narrowing::Catalogue;
+    if (place == nullptr)
+        return false;
     if (where == Narrowing::Shop)
         return isStock(place->kind) && place->kind != PlaceKind::Drawer;
     if (where == Narrowing::Trailer)

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
 //
-// A character that is not ASCII outside the strings and comments of a TOML text, and a string that
-// does not end. TOML 1.0 has none
-// there; the parsing library's check for such blanks is undefined for many of them (toml++ 3.3,
-// is_non_ascii_horizontal_whitespace; found by fuzzing), so it must not see them.
+// A string of a TOML text that does not end, and a character that is not ASCII outside its strings
+// and comments. TOML 1.0 has none there; the parsing library's check for such blanks is undefined
+// for many of them (toml++ 3.3, is_non_ascii_horizontal_whitespace; found by fuzzing), so it must
+// not see them.
 
 #pragma once
 

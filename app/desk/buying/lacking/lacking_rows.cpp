@@ -65,12 +65,11 @@ std::pair<QString, bool> saidOrderBy(const Lack &lack)
     std::string first;
     bool isOver = false;
     for (const NeedLine *want : lack.book.wantsOf(lack.shortage)) {
-        const bool isQuicker = want->isPastDue && !want->quicker.empty(); // Of another one.
-        const std::string &by = isQuicker ? want->quickerBy : want->orderBy;
+        const std::string &by = want->lastDay();
         if (by.empty() || (!first.empty() && first <= by))
             continue;
         first = by;
-        isOver = want->isPastDue && !isQuicker;
+        isOver = want->isTooLate();
     }
     if (!first.empty())
         return {isOver ? BuyingWords::tr("%1, is over").arg(lack.day(first)) : lack.day(first),
@@ -143,7 +142,7 @@ void addOrdering(std::vector<Row> &facts, const Lack &lack, const NeedLine &want
     if (!want.late.empty())
         facts.push_back(fact(key + QStringLiteral("|late"), BuyingWords::tr("comes too late"),
                              saidComing(lack, want.late), true));
-    if (want.isPastDue && !want.quicker.empty())
+    if (!want.quicker.empty())
         facts.push_back(fact(key + QStringLiteral("|quicker"), BuyingWords::tr("in time yet"),
                              BuyingWords::tr("%1, ordered by %2")
                                  .arg(saidSupplier(want.quicker, lack.book.workshop->catalogue),

@@ -94,7 +94,7 @@ Result<ToWrite> raisedAction(const ClaimSubject &subject, const QVariantMap &val
     return Action{{claim->asRecord()}, {}};
 }
 
-/// "USD; ordered at 5.95"
+/// "in USD; ordered at 5.95 EUR"
 QString creditHint(const ClaimStanding &claim, const Workshop &shop)
 {
     QString currency = said(shop.settings.currency.code());

@@ -76,7 +76,7 @@ QString BenchForm::button() const
 QString BenchForm::caution() const
 {
     const QString away = m_deed ? saidNotAlong(m_begun) : QString();
-    return QString(away + (away.isEmpty() ? u"" : u" ") + ownCaution()).trimmed();
+    return QString(away + u' ' + ownCaution()).trimmed();
 }
 
 QString BenchForm::ownCaution() const

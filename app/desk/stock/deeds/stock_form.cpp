@@ -68,7 +68,7 @@ QString StockForm::caution() const
         return {};
     const bool takesNothing = m_deed == StockDeed::Receive || m_deed == StockDeed::Keep;
     const QString away = takesNothing ? QString() : saidNotAlong(m_begun);
-    return QString(away + (away.isEmpty() ? u"" : u" ") + ownCaution()).trimmed();
+    return QString(away + u' ' + ownCaution()).trimmed();
 }
 
 QString StockForm::ownCaution() const

@@ -16,7 +16,8 @@ namespace {
 /// What counts have found, more or less, of what lies somewhere.
 using CountsOf = std::map<BalanceKey, std::vector<Movement>>;
 
-/// A count's difference stands right behind it in its chain.
+/// A count's difference stands right behind it in its chain; behind one that found what was
+/// expected may stand another one's.
 CountsOf countsIn(const std::vector<NewsEntry> &news)
 {
     CountsOf counts;
@@ -27,17 +28,14 @@ CountsOf countsIn(const std::vector<NewsEntry> &news)
         if (!count)
             throw StorageFailure{count.error()};
         std::vector<Movement> &here = counts[count->key];
-        const auto difference =
-            std::find_if(news.begin(), news.end(), [&entry](const NewsEntry &other) {
-                return other.movement && other.movement->deed == Deed::Count &&
-                       other.replica == entry.replica &&
-                       other.place.sequence == entry.place.sequence + 1;
-            });
-        if (difference == news.end())
-            continue; // It found what was expected; what stands behind it is another one's.
-        const Movement &found = *difference->movement;
-        if (source(found) == count->key || target(found) == count->key)
-            here.push_back(found);
+        const auto difference = std::find_if(news.begin(), news.end(), [&](const NewsEntry &other) {
+            return other.movement && other.movement->deed == Deed::Count &&
+                   other.replica == entry.replica &&
+                   other.place.sequence == entry.place.sequence + 1 &&
+                   (source(*other.movement) == count->key || target(*other.movement) == count->key);
+        });
+        if (difference != news.end())
+            here.push_back(*difference->movement);
     }
     return counts;
 }
