@@ -64,9 +64,10 @@ private:
         const Decimal lacks = shortIn(one.after) - shortIn(one.before);
         auto [at, isNew] = m_lacks.try_emplace(line.part->number, Lack{line.part, {}, {}});
         at->second.more += lacks;
-        if (one.after && one.after->shortBy.sign() > 0 && !one.after->orderBy.empty() &&
-            (at->second.orderBy.empty() || one.after->orderBy < at->second.orderBy))
-            at->second.orderBy = one.after->orderBy;
+        if (!one.after || one.after->shortBy.sign() <= 0 || one.after->lastDay().empty())
+            return;
+        if (at->second.orderBy.empty() || one.after->lastDay() < at->second.orderBy)
+            at->second.orderBy = one.after->lastDay();
     }
 
     [[nodiscard]] QStringList saidOf(const PartsByWhom &all, const QString &form) const
