@@ -8,6 +8,7 @@
 #include "app/desk/launch/open_shop.h"
 #include "app/desk/launch/picture.h"
 #include "app/desk/launch/screens.h"
+#include "app/desk/scan/scan_ear.h"
 #include "app/desk/shop/desk.h"
 #include "app/desk/shop/look.h"
 #include "app/workshop/workshop.h"
@@ -81,6 +82,8 @@ protected:
         key(Qt::Key_F, Qt::ControlModifier);
         key(Qt::Key_A, Qt::ControlModifier);
         type(number);
+        QTest::qWait(ScanEar::GapMost * 2); // A hand, not a scanner.
+        QTRY_VERIFY_WITH_TIMEOUT(!stock().isLoading(), 20000);
         QTRY_COMPARE(stock().selected(), QString::fromLatin1(number));
         key(Qt::Key_Return);
         QTRY_COMPARE(focusName(*m_window), QStringLiteral("stockLine"));
