@@ -62,8 +62,9 @@ void DrivenWindow::pause()
 {
     QElapsedTimer since;
     since.start();
-    Round pause(m_application, QStringLiteral("between rounds: the engine collects, nobody waits"),
-                [&since] { return since.elapsed() < SpareMoment::AfterMs + 200; });
+    Round pause(
+        m_application, QStringLiteral("between rounds: the engine collects, nobody waits"),
+        [&since] { return since.elapsed() < SpareMoment::AfterMs + 200; }, 0);
     (void)pause.press("nothing", [] {});
     const RoundSaid said = pause.said();
     m_pauses.name = said.name;
@@ -71,16 +72,21 @@ void DrivenWindow::pause()
     m_pauses.events.insert(m_pauses.events.end(), said.events.begin(), said.events.end());
 }
 
+/// What lies in memory is as far off as the machine has it after a pause.
 Round DrivenWindow::round(const char *name)
 {
     if (m_screens->window() != nullptr)
         pause();
-    return {m_application, QString::fromLatin1(name), [this] {
+    const double walk = m_yardstick.walk();
+    m_pauses.walk = std::max(m_pauses.walk, walk);
+    return {m_application, QString::fromLatin1(name),
+            [this] {
                 return m_desk->isLoading() || m_desk->pen()->isBusy() ||
                        m_desk->build()->isWorking() || m_desk->pictures()->isWorking() ||
                        (m_desk->abreast()->isLooking() && m_desk->abreast()->isLoading()) ||
                        !m_desk->opening().isEmpty() || Pace::instance().isBusy();
-            }};
+            },
+            walk};
 }
 
 void DrivenWindow::key(Round &round, Qt::Key key, Qt::KeyboardModifiers with)
@@ -310,7 +316,9 @@ RoundSaid driveEmptyWindow(WatchedApplication &application)
     if (window == nullptr)
         return {};
     application.watch(*window);
-    Round round(application, QStringLiteral("an empty window: 40 keys"), [] { return false; });
+    Round round(
+        application, QStringLiteral("an empty window: 40 keys"), [] { return false; },
+        Yardstick().walk());
     for (int at = 0; at < 40; ++at)
         (void)round.press("key", [&] { pressed(*window, Qt::Key_A, Qt::NoModifier); });
     return round.said();

@@ -5,6 +5,7 @@
 #pragma once
 
 #include "round.h"
+#include "yardstick.h"
 
 #include <memory>
 
@@ -48,6 +49,7 @@ private:
     std::unique_ptr<SpareMoment> m_spare;
     std::vector<RoundSaid> m_said;
     RoundSaid m_pauses; ///< All of them.
+    Yardstick m_yardstick;
 };
 
 /// A window with one word in it, which changes with each key: what a frame costs without a shop.

@@ -57,10 +57,11 @@ QStringList longest(const RoundSaid &round, double limit)
 
 } // namespace
 
-Round::Round(WatchedApplication &application, QString name, Asked isBusy)
+Round::Round(WatchedApplication &application, QString name, Asked isBusy, double walk)
     : m_application(application), m_isBusy(std::move(isBusy))
 {
     m_said.name = std::move(name);
+    m_said.walk = walk;
     (void)m_application.taken();
 }
 
@@ -104,13 +105,14 @@ bool Round::press(const char *what, const Act &act)
 
 bool printRounds(const std::vector<RoundSaid> &rounds, double limit)
 {
-    std::printf("%-44s %6s %8s %8s %8s %8s %8s %8s\n", "window's thread, ms", "events", "cpu p99",
-                "cpu max", "wall max", "paint max", "frame 50", "frame max");
+    std::printf("%-44s %6s %8s %8s %8s %8s %8s %8s %8s\n", "window's thread, ms", "events", "walk",
+                "cpu p99", "cpu max", "wall max", "paint max", "frame 50", "frame max");
     bool isWithin = true;
     for (const RoundSaid &round : rounds) {
         const double most = quantile(each(round.events, &Held::cpu), 1);
-        std::printf("%-44s %6zu %8.2f %8.2f %8.2f %9.2f %8.2f %8.2f\n", qPrintable(round.name),
-                    round.events.size(), quantile(each(round.events, &Held::cpu), 0.99), most,
+        std::printf("%-44s %6zu %8.2f %8.2f %8.2f %8.2f %9.2f %8.2f %8.2f\n",
+                    qPrintable(round.name), round.events.size(), round.walk,
+                    quantile(each(round.events, &Held::cpu), 0.99), most,
                     quantile(each(round.events, &Held::wall), 1),
                     quantile(each(round.events, &Held::painting), 1), quantile(round.toFrame, 0.5),
                     quantile(round.toFrame, 1));

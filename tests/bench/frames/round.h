@@ -13,6 +13,7 @@ namespace flarestock {
 struct RoundSaid {
     QString name;
     bool isAwaited = true; ///< Somebody waits for it.
+    double walk = 0;       ///< What the yardstick's walk took before it.
     std::vector<Held> events;
     std::vector<double> toFrame; ///< From a key to the end of the first frame after it.
 };
@@ -22,8 +23,9 @@ public:
     using Act = std::function<void()>;
     using Asked = std::function<bool()>;
 
-    /// `isBusy`: something that a key set going is not done yet.
-    Round(WatchedApplication &application, QString name, Asked isBusy);
+    /// `isBusy`: something that a key set going is not done yet. `walk`: of the yardstick, just
+    /// now.
+    Round(WatchedApplication &application, QString name, Asked isBusy, double walk);
     /// One key, and everything that comes of it. Whether that ended within two minutes.
     bool press(const char *what, const Act &act);
     [[nodiscard]] RoundSaid said() { return std::move(m_said); }
