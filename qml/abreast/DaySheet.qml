@@ -39,7 +39,7 @@ WorkSheet {
 
         objectName: "dayField"
         name: qsTr("done by, a day")
-        placeholderText: qsTr("2027-03-20")
+        placeholderText: root.abreast.dayHint()
         Layout.fillWidth: true
         Keys.onReturnPressed: root.finish()
         Keys.onEnterPressed: root.finish()

@@ -5,12 +5,13 @@
 #include "app/desk/abreast/abreast_desk.h"
 #include "app/desk/buying/buying_words.h"
 #include "app/desk/words/spoken.h"
+#include "app/desk/words/typed_day.h"
 #include "app/stockroom/asked.h"
 #include "app/workshop/clock.h"
 #include "app/workshop/made_up.h"
+#include "model/journal/notes/lot_facts.h"
 
 #include <QDate>
-#include <QLocale>
 
 #include <algorithm>
 
@@ -50,27 +51,23 @@ Result<TextFiles> withDays(const TextFiles &newest, const std::vector<KeptDay> &
     return TextFiles{{BuildsDocument, writeBuilds(*builds)}};
 }
 
-/// As it is typed here, in ISO or as the person's locale writes it with four digits of the year.
-QDate dateTyped(const QString &typed)
-{
-    const QDate iso = QDate::fromString(typed, Qt::ISODate);
-    if (iso.isValid())
-        return iso;
-    QString form = QLocale().dateFormat(QLocale::ShortFormat);
-    if (!form.contains(QStringLiteral("yyyy")))
-        form.replace(QStringLiteral("yy"), QStringLiteral("yyyy"));
-    return QLocale().toDate(typed, form);
-}
-
 } // namespace
+
+std::string AbreastDesk::dayHere(const BuildPlan &plan) const
+{
+    const auto tried = m_moved.find(plan.id);
+    return tried == m_moved.end() ? plan.by : tried->second;
+}
 
 QString AbreastDesk::typedDay(const QString &build) const
 {
     const BuildPlan *plan = planOf(build);
-    if (plan == nullptr)
-        return {};
-    const auto tried = m_moved.find(plan->id);
-    return said(tried == m_moved.end() ? plan->by : tried->second);
+    return plan == nullptr ? QString() : dayAsTyped(dayHere(*plan));
+}
+
+QString AbreastDesk::dayHint() const
+{
+    return dayAsTyped("2027-03-20");
 }
 
 void AbreastDesk::move(const QString &build, int days)
@@ -78,9 +75,9 @@ void AbreastDesk::move(const QString &build, int days)
     const BuildPlan *plan = planOf(build);
     if (plan == nullptr)
         return;
-    const QString typed = typedDay(build);
+    const std::string day = dayHere(*plan);
     const QDate from =
-        QDate::fromString(typed.isEmpty() ? said(dayOf(nowMilliseconds())) : typed, Qt::ISODate);
+        QDate::fromString(said(day.empty() ? dayOf(nowMilliseconds()) : day), Qt::ISODate);
     if (from.isValid())
         tryDay(*plan, from.addDays(days).toString(Qt::ISODate).toStdString());
 }
@@ -90,10 +87,10 @@ QString AbreastDesk::moveTo(const QString &build, const QString &typed)
     const BuildPlan *plan = planOf(build);
     if (plan == nullptr)
         return tr("This build is not in the shop any more.");
-    const QDate day = dateTyped(typed.trimmed());
-    if (!day.isValid())
-        return tr("“%1” is no day. Write it as 2026-12-01.").arg(typed.trimmed());
-    tryDay(*plan, day.toString(Qt::ISODate).toStdString());
+    const std::string day = dayTyped(typed);
+    if (!isDay(day))
+        return tr("“%1” is no day. Write it as %2.").arg(typed.trimmed(), dayAsTyped("2026-12-01"));
+    tryDay(*plan, day);
     return {};
 }
 

@@ -81,6 +81,7 @@ public:
     Q_INVOKABLE QString moveTo(const QString &build, const QString &typed);
     /// The day that a build has here, as one would type it.
     Q_INVOKABLE QString typedDay(const QString &build) const;
+    Q_INVOKABLE QString dayHint() const; ///< Some day, as one would type it.
     /// Writes the days that are tried, all in one step.
     Q_INVOKABLE void keep();
     /// The days are as they stand again.
@@ -118,6 +119,7 @@ private:
     void take(const std::shared_ptr<Made> &made);
     void showLines();
     void tryDay(const BuildPlan &plan, const std::string &day);
+    [[nodiscard]] std::string dayHere(const BuildPlan &plan) const; ///< Tried, or as it stands.
     void seeWhatChanged(const Workshop &was, const Workshop &is);
     [[nodiscard]] const BuildPlan *planOf(const QString &build) const;
     [[nodiscard]] const NeedLine *wantInHand() const;

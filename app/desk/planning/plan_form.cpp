@@ -3,6 +3,7 @@
 #include "app/desk/planning/plan_form.h"
 
 #include "app/desk/words/spoken.h"
+#include "app/desk/words/typed_day.h"
 #include "app/stockroom/asked.h"
 #include "app/workshop/workshop.h"
 
@@ -137,7 +138,7 @@ bool PlanForm::begin(const QString &deed)
         fields.push_back(typedField("title", tr("what it is called"), m_build.title(), QString()));
         fields.push_back(choiceField("car", tr("for"), titles, chosen));
         fields.push_back(
-            typedField("by", tr("done by, a day"), said(plan.by), QStringLiteral("2027-03-20")));
+            typedField("by", tr("done by, a day"), dayAsTyped(plan.by), dayAsTyped("2027-03-20")));
     }
     ask(std::move(fields));
     Q_EMIT changed();
@@ -194,7 +195,7 @@ Result<BuildPlan> PlanForm::filled(const QVariantMap &values) const
     const int car = values.value(QStringLiteral("car")).toInt();
     const bool isCar = car > 0 && car <= static_cast<int>(all.size());
     plan.car = isCar ? all[static_cast<std::size_t>(car) - 1]->id : std::string();
-    const std::string by = values.value(QStringLiteral("by")).toString().trimmed().toStdString();
+    const std::string by = dayTyped(values, "by");
     const auto day =
         by.empty() ? Result<std::string>(by) : dayAsked(by, QDateTime::currentMSecsSinceEpoch());
     if (!day)

@@ -9,6 +9,7 @@
 #include "app/desk/buying/buying_words.h"
 #include "app/desk/buying/orders/order_form.h"
 #include "app/desk/words/spoken.h"
+#include "app/desk/words/typed_day.h"
 #include "app/workshop/suppliers.h"
 
 #include <QDate>
@@ -31,11 +32,6 @@ std::string filled(const QVariantMap &values, const char *key)
 QString asTyped(const Decimal &number)
 {
     return localised(said(number.text()));
-}
-
-QString dayHint()
-{
-    return BuyingWords::tr("2026-12-12");
 }
 
 /// The price of a line where it is not the supplier's own for so many.
@@ -73,8 +69,8 @@ std::vector<Row> changeFields(const OrderSubject &subject)
         fields.push_back(typedField("discount", BuyingWords::tr("discount off the goods"),
                                     asTyped(now.discount)));
     }
-    fields.push_back(
-        typedField("due", BuyingWords::tr("is to be here on"), said(now.due), dayHint()));
+    fields.push_back(typedField("due", BuyingWords::tr("is to be here on"), dayAsTyped(now.due),
+                                dayAsTyped("2026-12-12")));
     fields.push_back(typedField("note", BuyingWords::tr("note for the supplier"), said(now.note)));
     return fields;
 }
@@ -132,8 +128,8 @@ OrderWords changeWords(const Order &now, const QVariantMap &values)
     };
     amount("freight", now.freight, words.freight);
     amount("discount", now.discount, words.discount);
-    if (filled(values, "due") != now.due)
-        words.due = filled(values, "due");
+    if (const std::string due = dayTyped(values, "due"); due != now.due)
+        words.due = due;
     const std::string note =
         values.value(QStringLiteral("note")).toString().trimmed().toStdString();
     if (note != now.note)
@@ -237,7 +233,8 @@ std::vector<Row> orderFields(OrderDeed deed, const OrderSubject &subject)
         break;
     }
     return {typedField("day", BuyingWords::tr("goes out on"), {}, BuyingWords::tr("empty: today")),
-            typedField("due", BuyingWords::tr("is to be here on"), said(subject.order()->now().due),
+            typedField("due", BuyingWords::tr("is to be here on"),
+                       dayAsTyped(subject.order()->now().due),
                        BuyingWords::tr("empty: each line by its lead time"))};
 }
 
@@ -252,9 +249,9 @@ Pen::MadeBy orderStep(OrderDeed deed, const OrderSubject &subject, const QVarian
         if (deed == OrderDeed::Late)
             return lateAction(subject.number, values, file, {&now, by});
         OrderWords words;
-        words.day = filled(values, "day");
-        if (filled(values, "due") != (*order)->now().due)
-            words.due = filled(values, "due");
+        words.day = dayTyped(values, "day");
+        if (const std::string due = dayTyped(values, "due"); due != (*order)->now().due)
+            words.due = due;
         const auto next =
             deed == OrderDeed::Place
                 ? orderPlaced((*order)->now(), words, now, by.at)

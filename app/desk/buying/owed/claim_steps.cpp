@@ -7,6 +7,7 @@
 #include "app/desk/buying/owed/claim_form.h"
 #include "app/desk/buying/owed/owed_told.h"
 #include "app/desk/words/spoken.h"
+#include "app/desk/words/typed_day.h"
 
 #include <array>
 
@@ -132,8 +133,8 @@ std::vector<Row> claimFields(ClaimDeed deed, const ClaimSubject &subject)
         return raiseFields(subject);
     switch (deed) {
     case ClaimDeed::Promise:
-        return {typedField("day", BuyingWords::tr("by which day"), said(claim->now.day),
-                           BuyingWords::tr("2026-12-12"))};
+        return {typedField("day", BuyingWords::tr("by which day"), dayAsTyped(claim->now.day),
+                           dayAsTyped("2026-12-12"))};
     case ClaimDeed::Came:
         return cameFields(*claim, subject);
     case ClaimDeed::Credit:
@@ -156,7 +157,7 @@ Pen::MadeBy claimStep(ClaimDeed deed, const ClaimSubject &subject, const QVarian
         if (!claim)
             return tl::unexpected(claim.error());
         if (deed == ClaimDeed::Promise) {
-            const auto step = promisedBy(**claim, typed(values, "day"), by);
+            const auto step = promisedBy(**claim, dayTyped(values, "day"), by);
             if (!step)
                 return tl::unexpected(step.error());
             return Action{{step->asRecord()}, {}};

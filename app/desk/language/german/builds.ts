@@ -821,10 +821,6 @@
         <translation>fertig bis, ein Tag</translation>
     </message>
     <message>
-        <source>2027-03-20</source>
-        <translation>2027-03-20</translation>
-    </message>
-    <message>
         <source>Try it</source>
         <translation>Probieren</translation>
     </message>
@@ -2076,10 +2072,6 @@
         <translation>Diesen Aufbau hat die Werkstatt nicht mehr.</translation>
     </message>
     <message>
-        <source>“%1” is no day. Write it as 2026-12-01.</source>
-        <translation>„%1“ ist kein Tag. Zu schreiben ist er als 2026-12-01.</translation>
-    </message>
-    <message>
         <source>%1 is built by %2 now.</source>
         <translation>%1: jetzt bis %2.</translation>
     </message>
@@ -2126,6 +2118,10 @@
     <message>
         <source>There is enough for all of them, and no part is wanted by two.</source>
         <translation>Es reicht für alle, und kein Teil wird von zweien gebraucht.</translation>
+    </message>
+    <message>
+        <source>“%1” is no day. Write it as %2.</source>
+        <translation>„%1“ ist kein Tag. Zu schreiben ist er als %2.</translation>
     </message>
 </context>
 <context>

@@ -348,10 +348,6 @@
         <translation>Zu Bestellung %1 später berechnet.</translation>
     </message>
     <message>
-        <source>2026-12-12</source>
-        <translation>2026-12-12</translation>
-    </message>
-    <message>
         <source>part</source>
         <translation>Teil</translation>
     </message>

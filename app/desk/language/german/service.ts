@@ -137,10 +137,6 @@
 <context>
     <name>ServiceDesk</name>
     <message>
-        <source>%1 is no day. Write it like 2026-12-12.</source>
-        <translation>%1 ist kein Tag. Zu schreiben wie 2026-12-12.</translation>
-    </message>
-    <message>
         <source>%1 is no number of them. Write 0 or more.</source>
         <translation>%1 ist keine Anzahl. 0 oder mehr schreiben.</translation>
     </message>
@@ -879,6 +875,10 @@
     <message>
         <source>if it is bad: ask it back</source>
         <translation>wenn schlecht: zurückfordern</translation>
+    </message>
+    <message>
+        <source>%1 is no day. Write it like %2.</source>
+        <translation>%1 ist kein Tag. Zu schreiben wie %2.</translation>
     </message>
 </context>
 <context>

@@ -160,10 +160,6 @@
         <translation>verwendbar bis</translation>
     </message>
     <message>
-        <source>2031-11-30, where it ages</source>
-        <translation>2031-11-30, wenn er altert</translation>
-    </message>
-    <message>
         <source>proof test</source>
         <translation>Druckprüfung</translation>
     </message>
@@ -302,6 +298,10 @@
     <message>
         <source>The build %1 keeps what it has got in the box.</source>
         <translation>Der Aufbau %1 behält, was er im Karton hat.</translation>
+    </message>
+    <message>
+        <source>%1, where it ages</source>
+        <translation>%1, wenn er altert</translation>
     </message>
 </context>
 <context>
@@ -820,10 +820,6 @@
         <translation>verwendbar bis</translation>
     </message>
     <message>
-        <source>2027-03-31, where it ages</source>
-        <translation>2027-03-31, wo es altert</translation>
-    </message>
-    <message>
         <source>how much is there</source>
         <translation>wie viel ist da</translation>
     </message>
@@ -1022,6 +1018,10 @@
     <message>
         <source>%1 did not come along with this copy: what lies there is used at home meanwhile. Write it down only if you have the piece in your hand; what then does not agree is asked when the copy is brought.</source>
         <translation>%1 ist mit dieser Kopie nicht mitgekommen: Was dort liegt, wird inzwischen in der Werkstatt gebraucht. Nur aufschreiben, wenn das Stück in der Hand ist; was dann nicht zusammenpasst, wird beim Zurückbringen der Kopie gefragt.</translation>
+    </message>
+    <message>
+        <source>%1, where it ages</source>
+        <translation>%1, wo es altert</translation>
     </message>
 </context>
 <context>

@@ -6,6 +6,7 @@
 #include "app/desk/service/deeds/work_deed.h"
 #include "app/desk/service/service_words.h"
 #include "app/desk/words/spoken.h"
+#include "app/desk/words/typed_day.h"
 #include "model/journal/notes/lot_facts.h"
 
 namespace flarestock {
@@ -62,9 +63,9 @@ WorkWords wordsOf(const FilledWork &filled, const Garage &garage)
         words.position = out->piece.lot.empty() ? out->piece.part : out->piece.lot;
     words.part = filled.typed(isFit ? "part" : "with");
     words.lot = filled.typed("lot");
-    words.day = filled.typed("day");
-    words.made = filled.typed("made");
-    words.useBy = filled.typed("useBy");
+    words.day = dayTyped(filled.values, "day");
+    words.made = dayTyped(filled.values, "made");
+    words.useBy = dayTyped(filled.values, "useBy");
     words.length = filled.typed("length");
     words.washed = countTyped(filled, "washed");
     words.hadRuns = countTyped(filled, "hadRuns");
@@ -107,9 +108,10 @@ int FilledWork::choice(const char *field) const
 QString whyNotFilled(const FilledWork &filled)
 {
     for (const char *field : {"day", "made", "useBy"}) {
-        const std::string typed = filled.typed(field);
+        const std::string typed = dayTyped(filled.values, field);
         if (!typed.empty() && !isDay(typed))
-            return ServiceWords::tr("%1 is no day. Write it like 2026-12-12.").arg(said(typed));
+            return ServiceWords::tr("%1 is no day. Write it like %2.")
+                .arg(said(typed), dayAsTyped("2026-12-12"));
     }
     for (const char *field : {"runs", "washed", "hadRuns"}) {
         if (!isCount(filled.typed(field)))
@@ -146,7 +148,7 @@ Result<WorkDone> workDone(const FilledWork &filled, const Garage &garage, By by)
 
 Result<Outing> outingOf(const FilledWork &filled, const Workshop &shop, const By &by)
 {
-    OutingWords words{filled.subject.at.car, filled.typed("other"), filled.typed("day"),
+    OutingWords words{filled.subject.at.car, filled.typed("other"), dayTyped(filled.values, "day"),
                       countTyped(filled, "runs"), filled.typed("hours")};
     const auto events = ranChoices(filled.subject);
     const int choice = filled.choice("event");

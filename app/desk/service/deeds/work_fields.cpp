@@ -6,6 +6,7 @@
 #include "app/desk/service/service_words.h"
 #include "app/desk/words/condition_words.h"
 #include "app/desk/words/spoken.h"
+#include "app/desk/words/typed_day.h"
 #include "app/stockroom/picking.h"
 
 #include <algorithm>
@@ -31,7 +32,7 @@ public:
     }
     void day(const QString &title, const std::string &day)
     {
-        typed("day", title, said(day), QStringLiteral("2026-12-12"));
+        typed("day", title, dayAsTyped(day), dayAsTyped("2026-12-12"));
     }
     void note()
     {
@@ -108,7 +109,7 @@ void addReplacing(WorkFields &fields, const WorkSubject &subject)
         fields.old(true);
     else
         fields.typed("made", ServiceWords::tr("its bottle was opened on"),
-                     said(subject.book->today), QStringLiteral("2026-12-12"));
+                     dayAsTyped(subject.book->today), dayAsTyped("2026-12-12"));
     fields.rings(true);
     fields.day(ServiceWords::tr("done on"), subject.book->today);
 }
@@ -145,8 +146,8 @@ void addFitting(WorkFields &fields, const WorkSubject &subject)
     fields.typed("hadRuns", ServiceWords::tr("runs before"), QStringLiteral("0"), {});
     fields.typed("hadHours", ServiceWords::tr("hours before"), QStringLiteral("0"), {});
     fields.typed("made", ServiceWords::tr("made, cured or opened on"), {},
-                 QStringLiteral("2026-12-12"));
-    fields.typed("useBy", ServiceWords::tr("may be used until"), {}, QStringLiteral("2026-12-12"));
+                 dayAsTyped("2026-12-12"));
+    fields.typed("useBy", ServiceWords::tr("may be used until"), {}, dayAsTyped("2026-12-12"));
 }
 
 void addRunning(WorkFields &fields, const WorkSubject &subject)

@@ -4,6 +4,7 @@
 
 #include "app/desk/stock/bench/bench_words.h"
 #include "app/desk/words/spoken.h"
+#include "app/desk/words/typed_day.h"
 #include "app/workshop/worked_build.h"
 
 #include <array>
@@ -146,7 +147,7 @@ MakingWords makingWords(const BenchFilled &filled)
     words.medium = filled.typed("medium");
     words.result = filled.chosen("result");
     words.testedBy = filled.typed("testedBy");
-    words.useBy = filled.typed("useBy");
+    words.useBy = dayTyped(filled.values, "useBy");
     return words;
 }
 

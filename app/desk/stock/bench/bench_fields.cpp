@@ -6,6 +6,7 @@
 #include "app/desk/stock/bench/bench_deed.h"
 #include "app/desk/stock/bench/bench_words.h"
 #include "app/desk/words/spoken.h"
+#include "app/desk/words/typed_day.h"
 #include "app/stockroom/bench/hose_materials.h"
 
 #include <algorithm>
@@ -122,7 +123,7 @@ std::vector<Row> makeUpFields(const DeedSubject &subject)
             typedField("clocking", BenchWords::tr("clocking, degrees"), {},
                        BenchWords::tr("90, where the ends are bent")),
             typedField("useBy", BenchWords::tr("may be used until"), {},
-                       BenchWords::tr("2031-11-30, where it ages")),
+                       BenchWords::tr("%1, where it ages").arg(dayAsTyped("2031-11-30"))),
             choiceField("result", BenchWords::tr("proof test"),
                         {BenchWords::tr("not made yet"), BenchWords::tr("passed"),
                          BenchWords::tr("failed")}),

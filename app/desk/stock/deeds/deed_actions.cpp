@@ -7,6 +7,7 @@
 #include "app/desk/stock/stock_rows.h"
 #include "app/desk/words/condition_words.h"
 #include "app/desk/words/spoken.h"
+#include "app/desk/words/typed_day.h"
 #include "app/stockroom/byhand/coming_in.h"
 #include "app/stockroom/byhand/moving.h"
 #include "app/stockroom/byhand/seeing.h"
@@ -85,7 +86,7 @@ Result<Action> putBack(const FilledIn &filled, const Workshop &shop, const By &b
     return numbered({*movement}, by);
 }
 
-Result<Action> movedAs(MoveWords words, const Workshop &shop, const By &by)
+Result<Action> movedAs(const MoveWords &words, const Workshop &shop, const By &by)
 {
     const auto movement = moved(words, shop, by.at);
     if (!movement)
@@ -109,7 +110,8 @@ Result<Action> broughtIn(const FilledIn &filled, const Workshop &shop, const By 
 {
     return cameIn({filled.subject.entry->number, filled.typed("quantity"), filled.chosen("from"),
                    filled.typed("to"), filled.typed("cost"), filled.typed("lot"),
-                   filled.typed("document"), filled.typed("useBy"), filled.chosen("owner")},
+                   filled.typed("document"), dayTyped(filled.values, "useBy"),
+                   filled.chosen("owner")},
                   shop, by);
 }
 
@@ -148,7 +150,7 @@ Result<Action> actionOf(const FilledIn &filled, const Workshop &shop, const By &
         return putBack(filled, shop, by);
     case StockDeed::Lend:
         words.to = filled.chosen("whom");
-        words.until = filled.typed("until");
+        words.until = dayTyped(filled.values, "until");
         return movedAs(words, shop, by);
     case StockDeed::Judge:
         words.to = words.from;

@@ -7,6 +7,7 @@
 #include "app/desk/stock/stock_rows.h"
 #include "app/desk/words/condition_words.h"
 #include "app/desk/words/spoken.h"
+#include "app/desk/words/typed_day.h"
 
 #include <algorithm>
 
@@ -129,7 +130,7 @@ void addReceiving(Fields &fields, const DeedSubject &subject)
                                                      : DeedWords::tr("where it has one"));
     fields.typed("document", DeedWords::tr("delivery note"), {}, {});
     fields.typed("useBy", DeedWords::tr("may be used until"), {},
-                 DeedWords::tr("2027-03-31, where it ages"));
+                 DeedWords::tr("%1, where it ages").arg(dayAsTyped("2027-03-31")));
     fields.oneOf("owner", DeedWords::tr("for which car alone"));
 }
 
@@ -180,7 +181,7 @@ std::vector<Row> fieldRows(StockDeed deed, const DeedSubject &subject)
     case StockDeed::Lend:
         fields.quantity(someThere(subject));
         fields.oneOf("whom", DeedWords::tr("to whom"));
-        fields.typed("until", DeedWords::tr("until which day"), {}, QStringLiteral("2026-12-31"));
+        fields.typed("until", DeedWords::tr("until which day"), {}, dayAsTyped("2026-12-31"));
         break;
     case StockDeed::Scrap:
         fields.quantity(someThere(subject));
