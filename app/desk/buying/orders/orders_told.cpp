@@ -3,6 +3,7 @@
 #include "app/desk/buying/orders/orders_told.h"
 
 #include "app/desk/buying/buying_words.h"
+#include "app/desk/buying/orders/order_history.h"
 #include "app/desk/words/spoken.h"
 #include "app/desk/words/standing.h"
 #include "app/workshop/made_up.h"
@@ -52,12 +53,8 @@ QString saidDue(const BookedOrder &order, const std::string &today)
                       [&](const OrderLine &line) { return order.awaited(line).sign() > 0; }));
     if (order.standing() == OrderStanding::Draft)
         return BuyingWords::tr("made %1").arg(saidDayOf(now.day, today));
-    const bool wasPlaced =
-        std::any_of(order.steps.begin(), order.steps.end(),
-                    [](const Order &step) { return step.state == OrderState::Placed; });
     if (open == 0)
-        return (wasPlaced ? BuyingWords::tr("placed %1") : BuyingWords::tr("made %1"))
-            .arg(saidDayOf(now.day, today));
+        return BuyingWords::tr("placed %1").arg(saidDayOf(now.day, today));
     const QString lines = open == 1 ? BuyingWords::tr("1 line to come")
                                     : BuyingWords::tr("%1 lines to come").arg(open);
     const std::string due = order.nextDue();
@@ -102,21 +99,6 @@ Row listRow(const BookedOrder &order, const Workshop &shop, const std::string &t
 Row fact(const QString &key, const QString &title, const QString &detail, bool flagged = false)
 {
     return {key, {title, detail, flagged}};
-}
-
-void addSteps(std::vector<Row> &facts, const BookedOrder &order, const std::string &today)
-{
-    int at = 0;
-    for (const Order &step : order.steps) {
-        const QString day = saidDayOf(dayOf(step.at), today);
-        facts.push_back(
-            fact(QStringLiteral("step|%1").arg(at++),
-                 saidOrderState(step.state == OrderState::Draft    ? OrderStanding::Draft
-                                : step.state == OrderState::Placed ? OrderStanding::Placed
-                                : step.state == OrderState::Closed ? OrderStanding::Closed
-                                                                   : OrderStanding::Cancelled),
-                 step.who.empty() ? day : BuyingWords::tr("%1, %2").arg(day, said(step.who))));
-    }
 }
 
 QString saidLate(LateKind kind)
@@ -183,8 +165,10 @@ QStringList orderListCells()
 std::vector<Row> orderListRows(const Workshop &shop, const std::string &today)
 {
     std::vector<const BookedOrder *> orders;
-    for (const auto &[number, order] : shop.bought.orders.orders)
-        orders.push_back(&order);
+    for (const auto &[number, order] : shop.bought.orders.orders) {
+        if (!isGivenUpDraft(order))
+            orders.push_back(&order);
+    }
     std::sort(orders.begin(), orders.end(),
               [](const BookedOrder *a, const BookedOrder *b) { return isBefore(*a, *b); });
     std::vector<Row> rows;
@@ -291,7 +275,8 @@ std::vector<Row> orderFactRows(const BookedOrder &order, const Workshop &shop,
                 BuyingWords::tr("claim %1: %2").arg(said(claim.now.number), said(claim.now.part)),
                 true));
     addLate(facts, order, shop);
-    addSteps(facts, order, today);
+    const std::vector<Row> history = orderHistory(order, today);
+    facts.insert(facts.end(), history.begin(), history.end());
     return facts;
 }
 

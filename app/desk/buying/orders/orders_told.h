@@ -12,7 +12,8 @@
 namespace flarestock {
 
 /// number supplier stands days total section mark says; the key is the number. Drafts first, then
-/// what is on its way by its day, then what is over, the newest first.
+/// what is on its way by its day, then what is over, the newest first. What never went out and was
+/// given up or taken back is none of them.
 [[nodiscard]] QStringList orderListCells();
 [[nodiscard]] std::vector<Row> orderListRows(const Workshop &shop, const std::string &today);
 

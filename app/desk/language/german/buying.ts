@@ -1015,6 +1015,22 @@
         <source>in %1; ordered at %2 %3</source>
         <translation>in %1; bestellt zu %2 %3</translation>
     </message>
+    <message>
+        <source>changed</source>
+        <translation>geändert</translation>
+    </message>
+    <message>
+        <source>a draft again</source>
+        <translation>wieder Entwurf</translation>
+    </message>
+    <message>
+        <source>drafted</source>
+        <translation>Entwurf angelegt</translation>
+    </message>
+    <message>
+        <source>open again</source>
+        <translation>wieder offen</translation>
+    </message>
 </context>
 <context>
     <name>BuyingArea</name>
