@@ -28,7 +28,7 @@ FocusScope {
         rows: root.rows
         selected: root.selected
         nothing: root.nothing
-        Accessible.name: qsTr("what is due, %1").arg(count)
+        Accessible.name: qsTr("what is due now or later, %1").arg(count)
         onChosen: key => root.chosen(key)
         onEntered: root.entered()
         onStepped: tabs => root.stepped(tabs)

@@ -18,6 +18,7 @@ private Q_SLOTS:
     void initTestCase();
     void altFiveShowsWhatIsDue();
     void figuresAreThoseOfTheCommands();
+    void whatIsDueLaterIsSaidApart();
     void aCarRanAtAnEvent();
     void aWashChangesWhatIsDue();
     void aReplacedElementComesOutOfTheStock();
@@ -121,6 +122,18 @@ void ServiceByKeyboard::figuresAreThoseOfTheCommands()
             rows.rowOf(QStringLiteral("coupe-fuel/pump")));
     QVERIFY(rows.rowOf(QStringLiteral("coupe-fuel/pump")) <
             rows.rowOf(QStringLiteral("coupe-fuel/rail")));
+}
+
+/// Above the list as many are due as stand under "now"; what comes before an event is due later.
+void ServiceByKeyboard::whatIsDueLaterIsSaidApart()
+{
+    const Rows &due = *service().due();
+    int now = 0;
+    for (int row = 0; row < due.count(); ++row)
+        now += due.cell(row, QStringLiteral("head")).toString() == QStringLiteral("now") ? 1 : 0;
+    QVERIFY(now > 0 && now < due.count());
+    QCOMPARE(cell(*service().tabs(), QStringLiteral("due"), "detail"),
+             QStringLiteral("%1 due now, %2 later").arg(now).arg(due.count() - now));
 }
 
 void ServiceByKeyboard::aCarRanAtAnEvent()

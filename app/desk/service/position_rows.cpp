@@ -73,10 +73,11 @@ Row outRow(const PieceOut &out, const GarageBook &book, const PositionsAsked &as
              says.join(QStringLiteral(", "))}};
 }
 
-/// The worst of a car; how many works of it are due.
+/// The worst of a car; how many works of it are due by now, and how many are listed for later.
 struct CarStanding {
     DueStanding worst = DueStanding::Fine;
     int due = 0;
+    int later = 0;
 };
 
 CarStanding carStanding(const GarageBook &book, const std::string &car)
@@ -86,7 +87,11 @@ CarStanding carStanding(const GarageBook &book, const std::string &car)
         if (!car.empty() && line.car != car)
             continue;
         standing.worst = std::max(standing.worst, line.work.standing);
-        standing.due += line.isDue() ? 1 : 0;
+        standing.due += line.work.standing >= DueStanding::Now ? 1 : 0;
+        standing.later +=
+            line.work.standing == DueStanding::Before || line.work.standing == DueStanding::Soon
+                ? 1
+                : 0;
     }
     return standing;
 }
@@ -96,11 +101,16 @@ Row tabRow(const QString &key, const QString &title, const QString &detail, int 
     return {key, {title, detail, mark, ServiceWords::tr("%1: %2").arg(title, detail)}};
 }
 
-QString saidDueCount(int due)
+QString saidDueCount(const CarStanding &standing)
 {
-    return due == 0   ? ServiceWords::tr("nothing is due")
-           : due == 1 ? ServiceWords::tr("1 thing is due")
-                      : ServiceWords::tr("%1 things are due").arg(due);
+    if (standing.due == 0)
+        return standing.later == 0
+                   ? ServiceWords::tr("nothing is due")
+                   : ServiceWords::tr("nothing is due, %1 later").arg(standing.later);
+    if (standing.later > 0)
+        return ServiceWords::tr("%1 due now, %2 later").arg(standing.due).arg(standing.later);
+    return standing.due == 1 ? ServiceWords::tr("1 thing is due")
+                             : ServiceWords::tr("%1 things are due").arg(standing.due);
 }
 
 } // namespace
@@ -115,15 +125,15 @@ std::vector<Row> sheetTabRows(const GarageBook &book)
 {
     std::vector<Row> rows;
     const CarStanding all = carStanding(book, {});
-    rows.push_back(tabRow(QStringLiteral("due"), ServiceWords::tr("All cars"),
-                          saidDueCount(all.due), markOf(all.worst)));
+    rows.push_back(tabRow(QStringLiteral("due"), ServiceWords::tr("All cars"), saidDueCount(all),
+                          markOf(all.worst)));
     for (const std::string &car : book.cars) {
         const CarStanding one = carStanding(book, car);
         const bool isKnown = !book.garage.life(car).fitted.empty();
-        rows.push_back(
-            tabRow(QString(QStringLiteral("car|") + said(car)), said(book.car(car)->title),
-                   isKnown ? saidDueCount(one.due) : ServiceWords::tr("nothing known of it"),
-                   isKnown ? markOf(one.worst) : Standing::Short));
+        rows.push_back(tabRow(QString(QStringLiteral("car|") + said(car)),
+                              said(book.car(car)->title),
+                              isKnown ? saidDueCount(one) : ServiceWords::tr("nothing known of it"),
+                              isKnown ? markOf(one.worst) : Standing::Short));
     }
     return rows;
 }

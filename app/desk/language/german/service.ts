@@ -15,8 +15,8 @@
 <context>
     <name>DueList</name>
     <message>
-        <source>what is due, %1</source>
-        <translation>was fällig ist, %1</translation>
+        <source>what is due now or later, %1</source>
+        <translation>was jetzt oder später fällig ist, %1</translation>
     </message>
 </context>
 <context>
@@ -879,6 +879,14 @@
     <message>
         <source>%1 is no day. Write it like %2.</source>
         <translation>%1 ist kein Tag. Zu schreiben wie %2.</translation>
+    </message>
+    <message>
+        <source>nothing is due, %1 later</source>
+        <translation>nichts fällig, %1 später</translation>
+    </message>
+    <message>
+        <source>%1 due now, %2 later</source>
+        <translation>%1 fällig, %2 später</translation>
     </message>
 </context>
 <context>
