@@ -27,6 +27,7 @@ private Q_SLOTS:
     void everyControlHasAName();
     void cutsNoWordsShort_data();
     void cutsNoWordsShort();
+    void whatAPortMeetsComesIntoSight();
     void targetsAreBigEnoughForGloves();
     void meetingsOfManyCardsKeepNobodyWaiting();
     void nothingIsWarnedAbout();
@@ -117,6 +118,32 @@ void PartsAreForEveryone::cutsNoWordsShort()
     QTRY_VERIFY(item("writeCard") == nullptr);
     m_look->setDark(false);
     QCOMPARE(seenWords.cut(), QString());
+}
+
+/// In a small window too: at least five of those that it meets, below the tag of the port.
+void PartsAreForEveryone::whatAPortMeetsComesIntoSight()
+{
+    (void)pictureOf(*m_window, QSize(1024, 640));
+    QVERIFY(parts().scan(QStringLiteral("FF-10-6")));
+    for (int row = 0; row < parts().ports()->count(); ++row) {
+        parts().setPort(parts().ports()->cell(row, QStringLiteral("key")).toString());
+        const auto inSight = [this](const char *name) {
+            const QQuickItem *card = seen(*m_window, "cardView");
+            int count = 0;
+            for (const QQuickItem *one : allSeen(*m_window)) {
+                const QRectF box = one->mapRectToItem(card, one->boundingRect());
+                count += one->objectName() == QLatin1String(name) && box.top() >= 0 &&
+                                 box.bottom() <= card->height()
+                             ? 1
+                             : 0;
+            }
+            return count;
+        };
+        QTRY_VERIFY2(inSight("meetingLine") >= 5,
+                     qPrintable(QString::number(inSight("meetingLine"))));
+        QVERIFY(inSight("portTag") >= 1);
+    }
+    pictureOfParts("meets-small", QSize(1024, 640));
 }
 
 void PartsAreForEveryone::targetsAreBigEnoughForGloves()

@@ -14,6 +14,8 @@ Column {
 
     required property PartsDesk parts
 
+    property Item inHand: null // Its tag; null where no port is.
+
     signal reached(Item item)
 
     spacing: 6
@@ -34,6 +36,7 @@ Column {
 
             width: root.width
             checked: key === root.parts.port
+            onCheckedChanged: root.inHand = checked ? tag : root.inHand === tag ? null : root.inHand
             onClicked: root.parts.port = checked ? "" : key
             onActiveFocusChanged: {
                 if (activeFocus)

@@ -18,6 +18,7 @@ FocusScope {
 
     readonly property PartPanel part: parts.panel
     readonly property bool wide: flick.width > 540
+    readonly property bool low: flick.height < 460
 
     signal gone()
     signal asked(string deed)
@@ -34,6 +35,21 @@ FocusScope {
             flick.contentY = top + item.height - flick.height + 24;
     }
 
+    /// What the port in hand meets comes into sight below its tag, as far as there is room.
+    function showMeetings() {
+        if (!ports.inHand || flick.moving)
+            return;
+        const tag = ports.inHand.mapToItem(flick.contentItem, 0, 0).y - 3;
+        const end = column.y + meetings.y + meetings.height - flick.height + 8;
+        flick.contentY = Math.max(flick.contentY, Math.min(tag, end));
+    }
+
+    Timer {
+        id: soon // Once the lines are laid out.
+
+        interval: 0
+        onTriggered: root.showMeetings()
+    }
     Flickable {
         id: flick
 
@@ -59,7 +75,7 @@ FocusScope {
             x: 12
             y: 10
             width: flick.width - 26
-            spacing: 10
+            spacing: root.low ? 5 : 10
             visible: root.part.number !== ""
 
             CardHead {
@@ -75,6 +91,8 @@ FocusScope {
                 columnSpacing: 12
 
                 CardPorts {
+                    id: ports
+
                     parts: root.parts
                     visible: root.parts.ports.count > 0
                     Layout.fillWidth: true
@@ -91,16 +109,20 @@ FocusScope {
                     visible: root.part.body !== ""
                     Layout.fillWidth: true
                     Layout.preferredWidth: 2
-                    Layout.preferredHeight: root.parts.ports.count > 2 ? 240 : 170
+                    Layout.preferredHeight: root.parts.ports.count > 2 ? 240 : root.low ? 142 : 170
                     Layout.alignment: Qt.AlignTop
                 }
             }
             MeetingList {
+                id: meetings
+
                 width: column.width
                 port: root.parts.portWords
                 meetings: root.parts.meetings
                 source: root.parts.portSource
                 visible: root.parts.port !== ""
+                onPortChanged: soon.restart()
+                onHeightChanged: soon.restart()
             }
             Flow {
                 width: column.width
