@@ -10,6 +10,8 @@
 #include <QTemporaryDir>
 #include <QTest>
 
+#include <algorithm>
+
 using namespace flarestock;
 
 namespace {
@@ -61,6 +63,8 @@ private Q_SLOTS:
     void initTestCase();
     void everyBuildAtEveryWidth_data();
     void everyBuildAtEveryWidth();
+    void aListTurnedRoundIsDrawnTheSame_data();
+    void aListTurnedRoundIsDrawnTheSame();
     void aStrokeIsAsThickAsItsBore();
     void nothingGivesAnEmptyMap();
 
@@ -139,6 +143,46 @@ void MapIsLaidOut::everyBuildAtEveryWidth()
     for (const MapPlate &plate : map.plates) {
         QVERIFY(plate.box.left() > 0);
         QVERIFY(plate.box.right() <= std::max(width, right));
+    }
+}
+
+void MapIsLaidOut::aListTurnedRoundIsDrawnTheSame_data()
+{
+    QTest::addColumn<std::size_t>("build");
+    for (std::size_t at = 0; at + 1 < m_builds.size(); ++at) // The bench's runs have no levels.
+        QTest::newRow(m_builds[at].first.c_str()) << at;
+}
+
+/// A template may list where its feeds end first: only what leads back is drawn so. Listed as it
+/// flows it stands as it is listed.
+void MapIsLaidOut::aListTurnedRoundIsDrawnTheSame()
+{
+    QFETCH(std::size_t, build);
+    Expansion expansion = *m_builds[build].second.expansion;
+    const auto echoes = [](const MapLayout &map) {
+        return std::count_if(map.plates.begin(), map.plates.end(),
+                             [](const MapPlate &plate) { return plate.echo; });
+    };
+    const MapLayout asListed = layoutMap(expansion, {});
+    for (const Level level : {Level::Suction, Level::Pressure, Level::Return}) {
+        auto plate = asListed.plates.begin();
+        for (const PlacedStation &station : expansion.stations) {
+            if (station.station->level != level)
+                continue;
+            plate = std::find_if(plate, asListed.plates.end(), [&](const MapPlate &one) {
+                return !one.echo && one.station == station.id;
+            });
+            QVERIFY2(plate != asListed.plates.end(), station.id.c_str());
+        }
+    }
+    std::reverse(expansion.stations.begin(), expansion.stations.end());
+    const MapLayout map = layoutMap(expansion, {});
+    QCOMPARE(echoes(map), echoes(asListed));
+    for (const PlacedRun &run : expansion.runs) {
+        const MapPlate *from = map.plate(run.from);
+        const MapPlate *to = map.plate(run.to);
+        const bool isInRow = run.run->level != Level::Return && from && to && from->row == to->row;
+        QVERIFY2(!isInRow || from->box.left() < to->box.left(), run.id.c_str());
     }
 }
 

@@ -4,6 +4,9 @@
 
 #include <algorithm>
 #include <cassert>
+#include <iterator>
+#include <set>
+#include <string_view>
 
 namespace flarestock {
 
@@ -14,14 +17,64 @@ Level levelOf(const PlacedStation &station)
     return station.station != nullptr ? station.station->level : Level::Pressure;
 }
 
-/// The stations of one level, each row filled before the next begins.
-void placeLevel(MapGrid &grid, const Expansion &expansion, Level level, int columnsMax)
-{
-    std::vector<const PlacedStation *> here;
-    for (const PlacedStation &station : expansion.stations) {
-        if (levelOf(station) == level)
-            here.push_back(&station);
+/// The stations as what flows out comes by them, else as they are listed: a template may list where
+/// a feed ends before where it begins. What leads back, or round in a ring, orders nothing.
+class FlowOrder {
+public:
+    explicit FlowOrder(const Expansion &expansion) : m_expansion(expansion)
+    {
+        for (const PlacedStation &station : expansion.stations)
+            add(station);
     }
+    [[nodiscard]] std::vector<const PlacedStation *> take() { return std::move(m_order); }
+
+private:
+    using Ids = std::set<std::string_view>;
+
+    [[nodiscard]] bool leadsOn(const PlacedRun &run) const
+    {
+        const PlacedStation *to = m_expansion.station(run.to);
+        return run.run == nullptr || run.run->level != Level::Return ||
+               (to && levelOf(*to) == Level::Return);
+    }
+    /// Whether something comes from one to the other without being led back.
+    bool reaches(const std::string &from, const std::string &to, Ids &seen) const
+    {
+        return from == to || std::any_of(m_expansion.runs.begin(), m_expansion.runs.end(),
+                                         [&](const PlacedRun &run) {
+                                             return run.from == from && leadsOn(run) &&
+                                                    seen.insert(run.to).second &&
+                                                    reaches(run.to, to, seen);
+                                         });
+    }
+    void add(const PlacedStation &station)
+    {
+        if (!m_placed.insert(station.id).second)
+            return;
+        for (const PlacedRun &run : m_expansion.runs) {
+            if (run.to != station.id || m_placed.count(run.from) > 0 || !leadsOn(run))
+                continue;
+            const PlacedStation *before = m_expansion.station(run.from);
+            Ids seen;
+            if (before && !reaches(run.to, run.from, seen))
+                add(*before);
+        }
+        m_order.push_back(&station);
+    }
+
+    const Expansion &m_expansion;
+    Ids m_placed;
+    std::vector<const PlacedStation *> m_order;
+};
+
+using Stations = std::vector<const PlacedStation *>;
+
+/// The stations of one level, each row filled before the next begins.
+void placeLevel(MapGrid &grid, const Stations &stations, Level level, int columnsMax)
+{
+    Stations here;
+    std::copy_if(stations.begin(), stations.end(), std::back_inserter(here),
+                 [level](const PlacedStation *station) { return levelOf(*station) == level; });
     if (here.empty())
         return;
     const int count = static_cast<int>(here.size());
@@ -74,11 +127,11 @@ GridPlate echoOf(MapGrid &grid, const PlacedRun &run)
 }
 
 /// Runs that lead back, or to themselves.
-void placeEchoes(MapGrid &grid, const Expansion &expansion)
+void placeEchoes(MapGrid &grid, const Stations &stations, const Expansion &expansion)
 {
     std::map<std::string, std::size_t, std::less<>> order;
-    for (std::size_t at = 0; at < expansion.stations.size(); ++at)
-        order.emplace(expansion.stations[at].id, at);
+    for (std::size_t at = 0; at < stations.size(); ++at)
+        order.emplace(stations[at]->id, at);
     for (const PlacedRun &run : expansion.runs) {
         const auto from = order.find(run.from);
         const auto to = order.find(run.to);
@@ -136,9 +189,10 @@ MapGrid gridOf(const Expansion &expansion, int columnsMax)
 {
     assert(columnsMax >= 1);
     MapGrid grid;
+    const Stations stations = FlowOrder(expansion).take();
     for (const Level level : {Level::Suction, Level::Pressure, Level::Return})
-        placeLevel(grid, expansion, level, columnsMax);
-    placeEchoes(grid, expansion);
+        placeLevel(grid, stations, level, columnsMax);
+    placeEchoes(grid, stations, expansion);
     fillEdges(grid, expansion);
     return grid;
 }
