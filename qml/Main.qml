@@ -14,6 +14,7 @@ ApplicationWindow {
     id: root
 
     property string notice: ""
+    property string waiting: "" // What was not written down when the desk ended.
     property bool leaving: false
     property alias area: stack.area
     readonly property int areaCount: stack.areas.length
@@ -181,7 +182,8 @@ ApplicationWindow {
             }
             BottomLine {
                 sentence: Desk.opening ? qsTr("Opening %1 …").arg(Desk.opening)
-                    : root.notice || Desk.problem || Desk.pen.problem || root.build.lastStep
+                    : root.notice || Desk.problem || Desk.pen.problem || root.waiting
+                      || root.build.lastStep
                 canTakeBack: Desk.canTakeBack
                 who: Desk.who
                 Layout.fillWidth: true
@@ -215,6 +217,16 @@ ApplicationWindow {
 
         function onAskedWho() {
             nameSheet.open();
+        }
+        function onWrote() {
+            root.waiting = "";
+        }
+    }
+    Connections {
+        target: Desk.pen.unwritten
+
+        function onFound() {
+            root.waiting = Desk.pen.unwritten.said;
         }
     }
     TemplateSheets {}

@@ -2,6 +2,7 @@
 //
 // flarestock-desk: puts a shop file on the desk and shows the screens.
 
+#include "app/desk/launch/kept_sheets.h"
 #include "app/desk/launch/open_shop.h"
 #include "app/desk/launch/options.h"
 #include "app/desk/launch/picture.h"
@@ -102,6 +103,7 @@ void listenToScanner(ScanEar &ear, Desk &desk, QQuickWindow &window)
 /// What the person has chosen is there the next time.
 void rememberChoices(Desk &desk, const Look &look)
 {
+    desk.setWho(lastWho());
     QObject::connect(&look, &Look::darkChanged, &look, [&look] { rememberDark(look.isDark()); });
     QObject::connect(&look, &Look::inInchesChanged, &look,
                      [&look] { rememberInches(look.inInches()); });
@@ -186,8 +188,8 @@ int runDesk(QGuiApplication &application, const DeskOptions &options)
     const SpareMoment spare(screens->engine());
     ScanEar ear;
     listenToScanner(ear, desk, *screens->window());
-    desk.setWho(lastWho());
     rememberChoices(desk, look);
+    const KeptSheets kept(desk);
     openBeside(desk, server, file, options);
     return application.exec();
 }

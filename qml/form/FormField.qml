@@ -27,6 +27,13 @@ FocusScope {
         written.forceActiveFocus(Qt.TabFocusReason);
     }
 
+    function fill(what: var) {
+        if (root.isTyped)
+            written.text = what;
+        else
+            box.currentIndex = Number(what);
+    }
+
     implicitHeight: label.height + 3 + (isTyped ? Theme.target : box.height)
     implicitWidth: 260
 

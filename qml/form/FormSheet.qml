@@ -15,6 +15,7 @@ WorkSheet {
 
     required property Form form
     property bool busy: false
+    property bool isOfBefore: false // Filled in when the desk ended in the midst of it.
     /// What is drawn below the fields, besides what the form says that it would come to.
     property alias picture: drawn.data
 
@@ -27,8 +28,20 @@ WorkSheet {
         return all;
     }
     function consider() {
-        if (root.opened)
-            root.form.consider(root.values());
+        if (!root.opened)
+            return;
+        const filled = root.values();
+        root.form.keep(filled);
+        root.form.consider(filled);
+    }
+    function takeUp() {
+        const before = root.form.opened(root.values());
+        root.isOfBefore = Object.keys(before).length > 0;
+        for (let at = 0; at < fields.count; ++at) {
+            const field = fields.itemAt(at) as FormField;
+            if (before[field.key] !== undefined)
+                field.fill(before[field.key]);
+        }
     }
     function finish() {
         if (!root.busy)
@@ -56,7 +69,18 @@ WorkSheet {
             fields.itemAt(0).forceActiveFocus(Qt.TabFocusReason);
         else
             button.forceActiveFocus(Qt.TabFocusReason);
+        root.takeUp();
         root.consider();
+    }
+    onClosed: root.form.putAway()
+
+    Words {
+        objectName: "ofBefore"
+        visible: root.isOfBefore
+        text: qsTr("Filled in as it was when the desk ended.")
+        small: true
+        quiet: true
+        Layout.fillWidth: true
     }
 
     Words {

@@ -30,6 +30,29 @@ QString Form::fieldOf(const QString &) const
 
 void Form::consider(const QVariantMap &) {}
 
+QVariantMap Form::opened(const QVariantMap &values)
+{
+    m_name = title() + QLatin1Char('\n') + about(); // Of the same thing, as it stands now.
+    m_asOpened = values;
+    return m_pen.unwritten().takeUp(m_name);
+}
+
+void Form::keep(const QVariantMap &values)
+{
+    if (m_name.isEmpty())
+        return;
+    if (values == m_asOpened)
+        m_pen.unwritten().forget(m_name);
+    else
+        m_pen.unwritten().keep(m_name, m_name.section(QLatin1Char('\n'), 0, 0), values);
+}
+
+void Form::putAway()
+{
+    m_pen.unwritten().forget(m_name);
+    m_name.clear();
+}
+
 void Form::ask(std::vector<Row> fields)
 {
     m_fields.become({});

@@ -39,6 +39,13 @@ public:
     Q_INVOKABLE virtual QString fieldOf(const QString &code) const;
     /// Hears what is filled in so far, and may say its outlook().
     Q_INVOKABLE virtual void consider(const QVariantMap &values);
+    /// The sheet is on the screen, filled in so. What stood in it when the desk ended in the midst
+    /// of it, by the keys of fields(); empty: nothing did.
+    Q_INVOKABLE QVariantMap opened(const QVariantMap &values);
+    /// What is filled in now, for a desk that ends in the midst of it.
+    Q_INVOKABLE void keep(const QVariantMap &values);
+    /// The sheet is off the screen: what was filled in is written, or not wanted.
+    Q_INVOKABLE void putAway();
     /// Does it, by the pen; `values` by the keys of fields(), a choice as its number.
     Q_INVOKABLE virtual void finish(const QVariantMap &values) = 0;
 
@@ -57,6 +64,8 @@ protected:
 private:
     Pen &m_pen;
     Rows m_fields;
+    QString m_name;         ///< Of the sheet that is on the screen; empty: none is.
+    QVariantMap m_asOpened; ///< What the program itself had filled in.
 };
 
 /// title form choices value hint; `form` is "typed" or "choice", a choice's value its number.

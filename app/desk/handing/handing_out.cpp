@@ -15,6 +15,7 @@ HandingOut::HandingOut(Pen &pen, QObject *parent)
       m_inCar(inCarCells()), m_another(pen), m_joint(pen)
 {
     connect(&m_pen, &Pen::changed, this, &HandingOut::changed);
+    connect(&m_pen.unwritten(), &Unwritten::found, this, &HandingOut::takeUpTicks);
 }
 
 void HandingOut::show(const WorkedOut &worked, const BuildPlan &plan, Units units)
@@ -35,6 +36,7 @@ void HandingOut::show(const WorkedOut &worked, const BuildPlan &plan, Units unit
     m_handed = worked.expansion == nullptr ? HandedOut() : handedOut(worked, plan);
     m_handed.origins = std::move(known); // Nothing has moved: only the plan is another one.
     showRows();
+    takeUpTicks();
     if (m_handed.origins.empty())
         readOrigins();
 }
@@ -64,7 +66,8 @@ void HandingOut::showRows()
     std::set<QString> there;
     for (const Pick &pick : m_handed.picks.picks)
         there.insert(pickKey(pick.key));
-    std::erase_if(m_ticked, [&there](const QString &key) { return !there.contains(key); });
+    if (std::erase_if(m_ticked, [&there](const QString &key) { return !there.contains(key); }) > 0)
+        keepTicks();
     m_steps.become(stepRows(m_handed, barrier()));
     m_picks.become(pickRows(m_handed, m_ticked, m_units));
     m_inCar.become(m_worked.workshop == nullptr ? std::vector<Row>()
@@ -112,6 +115,30 @@ void HandingOut::tick(int row)
         m_ticked.insert(key);
     m_pen.hear();
     showRows();
+    keepTicks();
+}
+
+void HandingOut::keepTicks()
+{
+    const QString name = QStringLiteral("pick|") + said(m_plan.id);
+    if (m_ticked.empty())
+        return m_pen.unwritten().forget(name);
+    m_pen.unwritten().keep(
+        name, tr("Pick list of %1").arg(title()),
+        {{QStringLiteral("ticked"), QStringList(m_ticked.begin(), m_ticked.end())}});
+}
+
+void HandingOut::takeUpTicks()
+{
+    if (m_picks.count() == 0 || !m_ticked.empty())
+        return;
+    const QVariantMap kept = m_pen.unwritten().takeUp(QStringLiteral("pick|") + said(m_plan.id));
+    const QStringList keys = kept.value(QStringLiteral("ticked")).toStringList();
+    if (keys.isEmpty())
+        return;
+    m_ticked.insert(keys.begin(), keys.end());
+    showRows();
+    keepTicks();
 }
 
 bool HandingOut::scan(const QString &code)

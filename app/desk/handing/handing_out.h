@@ -91,6 +91,8 @@ private:
     void act(const QString &sentence, Pen::MadeBy make);
     void refuse(const QString &sentence) { m_pen.refuse(sentence); }
     void showRows();
+    void takeUpTicks(); ///< Of a desk that ended while this was picked.
+    void keepTicks();
     void readOrigins();
     [[nodiscard]] QString title() const;
     [[nodiscard]] PickList ticked(bool all) const;

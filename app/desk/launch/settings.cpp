@@ -14,11 +14,25 @@ namespace {
 constexpr auto Organisation = "flarestock";
 constexpr auto Application = "desk";
 
-/// A name of a shop has slashes, which settings take for groups.
-QString sketchesOf(const QString &shop)
+/// What is kept of a shop. Its name has slashes, which settings take for groups.
+QString keyOfShop(const char *what, const QString &shop)
 {
-    return QString(QStringLiteral("sketches/") +
+    return QString(QString::fromLatin1(what) + QLatin1Char('/') +
                    QString::fromLatin1(shop.toUtf8().toBase64(QByteArray::Base64UrlEncoding)));
+}
+
+QString keptOf(const QString &key)
+{
+    return QSettings(QLatin1String(Organisation), QLatin1String(Application)).value(key).toString();
+}
+
+void keepOf(const QString &key, const QString &text)
+{
+    QSettings settings{QLatin1String(Organisation), QLatin1String(Application)};
+    if (text.isEmpty())
+        settings.remove(key);
+    else
+        settings.setValue(key, text);
 }
 
 } // namespace
@@ -64,18 +78,22 @@ void rememberWho(const QString &who)
 
 QString lastSketches(const QString &shop)
 {
-    return QSettings(QLatin1String(Organisation), QLatin1String(Application))
-        .value(sketchesOf(shop))
-        .toString();
+    return keptOf(keyOfShop("sketches", shop));
 }
 
 void rememberSketches(const QString &shop, const QString &sketches)
 {
-    QSettings settings{QLatin1String(Organisation), QLatin1String(Application)};
-    if (sketches.isEmpty())
-        settings.remove(sketchesOf(shop));
-    else
-        settings.setValue(sketchesOf(shop), sketches);
+    keepOf(keyOfShop("sketches", shop), sketches);
+}
+
+QString lastSheets(const QString &shop)
+{
+    return keptOf(keyOfShop("sheets", shop));
+}
+
+void rememberSheets(const QString &shop, const QString &sheets)
+{
+    keepOf(keyOfShop("sheets", shop), sheets);
 }
 
 bool wasInInches()

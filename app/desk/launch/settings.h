@@ -18,6 +18,9 @@ void rememberWho(const QString &who);
 /// What was typed of the templates of a shop and not written down, as the desk gave it.
 [[nodiscard]] QString lastSketches(const QString &shop);
 void rememberSketches(const QString &shop, const QString &sketches);
+/// What is filled in on sheets of a shop and not written down, as the desk told it.
+[[nodiscard]] QString lastSheets(const QString &shop);
+void rememberSheets(const QString &shop, const QString &sheets);
 /// As last chosen; where nothing was, as the person's locale has it.
 [[nodiscard]] bool wasInInches();
 void rememberInches(bool inInches);

@@ -11,6 +11,7 @@
 
 #pragma once
 
+#include "app/desk/form/unwritten.h"
 #include "app/desk/shop/errand.h"
 #include "app/desk/shop/shop_on_desk.h"
 #include "app/stockroom/deed.h"
@@ -25,6 +26,7 @@ class Pen : public QObject {
     QML_UNCREATABLE("made by the desk")
     Q_PROPERTY(bool busy READ isBusy NOTIFY changed)
     Q_PROPERTY(QString problem READ problem NOTIFY changed)
+    Q_PROPERTY(flarestock::Unwritten *unwritten READ shownUnwritten CONSTANT)
 public:
     using MadeBy = std::function<Result<ToWrite>(const ShopFile &, const Workshop &, const By &)>;
     /// What is said of an action once it is written down.
@@ -73,6 +75,9 @@ public:
     /// at the desk. Not while a deed is under way.
     void whenNamed(std::function<void()> deed);
     [[nodiscard]] const QString &who() const { return m_who; }
+    /// What is filled in and not written yet.
+    [[nodiscard]] Unwritten &unwritten() { return m_unwritten; }
+    [[nodiscard]] Unwritten *shownUnwritten() { return &m_unwritten; }
     /// Forgets a problem that was read.
     Q_INVOKABLE void hear();
 
@@ -102,6 +107,7 @@ private:
     QString m_who;
     QString m_problem;
     std::function<void()> m_waiting;
+    Unwritten m_unwritten;
     std::vector<Done> m_done;
     QString m_stays; ///< Why what was written before those stays; empty: nothing was.
     Errand m_errand; ///< Last: it waits for its worker before the rest goes.

@@ -26,6 +26,7 @@ WorkSheet {
 
     objectName: "cardSheet"
     title: editor.title
+    about: editor.isOfBefore ? qsTr("Filled in as it was when the desk ended.") : ""
     widest: 1220
     height: ground ? ground.height - 30 : 600
     onClosed: editor.close()

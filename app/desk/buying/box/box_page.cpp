@@ -2,7 +2,7 @@
 
 #include "app/desk/buying/box/box_page.h"
 
-#include "app/buyer/receiving/receiving.h"
+#include "app/desk/buying/box/box_kept.h"
 #include "app/desk/buying/box/box_rows.h"
 #include "app/desk/buying/box/came_told.h"
 #include "app/desk/buying/buying_words.h"
@@ -53,7 +53,7 @@ void BoxPage::setShop(const ShopOnDesk &shop, bool isOther)
     m_newest = shop.workshop;
     m_history = shop.history;
     if (isOther)
-        close();
+        empty();
 }
 
 void BoxPage::setUnits(Units units)
@@ -77,11 +77,33 @@ bool BoxPage::open(const QString &order)
     m_wrong.clear();
     m_came.become({});
     m_ticks = Ticks(*booked, *m_workshop);
+    putBackInBox(m_pen.unwritten().takeUp(name()), {m_ticks, m_wrong, m_document});
     showTicks();
     return true;
 }
 
+QString BoxPage::name() const
+{
+    return QStringLiteral("box|") + m_order;
+}
+
+void BoxPage::keepTicks()
+{
+    const QVariantMap kept =
+        isOnBench() ? keptOfBox({m_ticks, m_wrong, m_document}) : QVariantMap();
+    if (kept.isEmpty())
+        m_pen.unwritten().forget(name());
+    else
+        m_pen.unwritten().keep(name(), heading(), kept);
+}
+
 void BoxPage::close()
+{
+    m_pen.unwritten().forget(name());
+    empty();
+}
+
+void BoxPage::empty()
 {
     m_order.clear();
     m_result.clear();
@@ -103,6 +125,7 @@ void BoxPage::showTicks()
         troubles.push_back({QString::number(troubles.size()), {saidTrouble(one)}});
     }
     m_troubles.become(std::move(troubles));
+    keepTicks();
     Q_EMIT changed();
 }
 
@@ -128,8 +151,10 @@ QString BoxPage::lacking() const
 
 void BoxPage::setDocument(const QString &document)
 {
-    if (std::exchange(m_document, document) != document)
-        Q_EMIT changed();
+    if (std::exchange(m_document, document) == document)
+        return;
+    keepTicks();
+    Q_EMIT changed();
 }
 
 void BoxPage::toggle(int row)
@@ -240,51 +265,6 @@ void BoxPage::dropTrouble(int trouble)
         return;
     m_wrong.erase(m_wrong.begin() + trouble);
     showTicks();
-}
-
-ReceivingWords BoxPage::words() const
-{
-    ReceivingWords words;
-    words.order = m_order.toStdString();
-    words.document = m_document.trimmed().toStdString();
-    m_ticks.tell(words);
-    for (const Trouble &one : m_wrong)
-        one.tell(words);
-    return words;
-}
-
-void BoxPage::putAway()
-{
-    if (m_order.isEmpty() || m_pen.isBusy())
-        return;
-    m_isPuttingAway = true;
-    m_pen.act(
-        Pen::Sentence(saidCame),
-        [asked = words()](const ShopFile &, const Workshop &now, const By &by) -> Result<ToWrite> {
-            const auto coming = comingAsked(asked, now.bought, now);
-            if (!coming)
-                return tl::unexpected(coming.error());
-            auto made = received(*coming, now.bought, now, by);
-            if (!made)
-                return tl::unexpected(made.error());
-            return ToWrite(std::move(made->action), std::move(made->looks));
-        });
-}
-
-/// The journal is asked for what the pieces cost the time before away from the window.
-void BoxPage::told(const std::shared_ptr<const Wrote> &wrote)
-{
-    m_result = saidCame(*wrote);
-    showTicks();
-    if (m_reading.isUnderWay())
-        return;
-    m_reading.run([this, wrote, history = m_history, units = m_units]() -> Errand::Back {
-        const auto rows = std::make_shared<std::vector<Row>>(cameRows(*wrote, history, units));
-        return [this, rows] {
-            m_came.become(std::move(*rows));
-            Q_EMIT changed();
-        };
-    });
 }
 
 } // namespace flarestock

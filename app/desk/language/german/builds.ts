@@ -2489,6 +2489,10 @@
         <source>%1 is not on this list, or it is ticked already.</source>
         <translation>%1 steht nicht auf dieser Liste oder ist schon abgehakt.</translation>
     </message>
+    <message>
+        <source>Pick list of %1</source>
+        <translation>Entnahmeliste von %1</translation>
+    </message>
 </context>
 <context>
     <name>flarestock::JointAgain</name>

@@ -340,6 +340,10 @@
         <source>Not now  Esc</source>
         <translation>Jetzt nicht  Esc</translation>
     </message>
+    <message>
+        <source>Filled in as it was when the desk ended.</source>
+        <translation>Ausgefüllt, wie es war, als das Programm endete.</translation>
+    </message>
 </context>
 <context>
     <name>FoundLine</name>
@@ -1160,6 +1164,17 @@
     <message>
         <source>no such port</source>
         <translation>kein solcher Anschluss</translation>
+    </message>
+</context>
+<context>
+    <name>flarestock::Unwritten</name>
+    <message>
+        <source>“%1”</source>
+        <translation>„%1“</translation>
+    </message>
+    <message>
+        <source>Not written down when the desk ended: %1. Open it again: it is filled in as it was.</source>
+        <translation>Nicht eingetragen, als das Programm endete: %1. Wieder öffnen: Es ist ausgefüllt wie zuvor.</translation>
     </message>
 </context>
 </TS>

@@ -587,6 +587,10 @@
         <source>Not now  Esc</source>
         <translation>Jetzt nicht  Esc</translation>
     </message>
+    <message>
+        <source>Filled in as it was when the desk ended.</source>
+        <translation>Ausgefüllt, wie es war, als das Programm endete.</translation>
+    </message>
 </context>
 <context>
     <name>CardTab</name>

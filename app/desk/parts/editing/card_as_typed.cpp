@@ -26,6 +26,47 @@ QString CardEditor::number() const
     return said(cellOf(m_cells, "part"));
 }
 
+QString CardEditor::keptName() const
+{
+    return QStringLiteral("card|") + (m_isNew ? QString() : said(cellOf(m_begun, "part")));
+}
+
+/// By heading; the row of the shop that it goes on from stands under "".
+QVariantMap CardEditor::typed() const
+{
+    QVariantMap cells;
+    QString begun;
+    for (const auto &[heading, cell] : m_begun)
+        begun += said(heading + '\t' + cell + '\n');
+    cells[QString()] = begun;
+    for (const auto &[heading, cell] : m_cells)
+        cells[said(heading)] = said(cell);
+    cells[QStringLiteral("ports")] = said(m_ports.cell());
+    return cells;
+}
+
+void CardEditor::takeUp()
+{
+    QVariantMap kept = m_pen.unwritten().takeUp(keptName());
+    m_isOfBefore = !kept.isEmpty() && kept.take(QString()) == m_asBegun.value(QString());
+    if (!m_isOfBefore)
+        return;
+    m_cells.clear();
+    for (auto at = kept.begin(); at != kept.end(); ++at)
+        m_cells[at.key().toStdString()] = at.value().toString().toStdString();
+    m_ports.read(cellOf(m_cells, "ports"));
+    m_cells.erase("ports");
+}
+
+void CardEditor::keep()
+{
+    const QVariantMap now = typed();
+    if (now == m_asBegun)
+        m_pen.unwritten().forget(keptName());
+    else
+        m_pen.unwritten().keep(keptName(), title(), now);
+}
+
 QString CardEditor::title() const
 {
     return m_isNew ? tr("A new card") : tr("Card %1").arg(number());

@@ -63,7 +63,6 @@ void CardEditor::beginNew()
         return;
     m_isNew = true;
     begin({{"kind", "adapter"}, {"unit", "each"}});
-    addPort();
     Q_EMIT opened();
 }
 
@@ -94,6 +93,10 @@ void CardEditor::begin(const RowCells &cells)
     if (cellOf(m_cells, "unit").empty())
         m_cells["unit"] = "each";
     m_ports.read(cellOf(cells, "ports"));
+    if (m_isNew)
+        m_ports.add();
+    m_asBegun = typed();
+    takeUp();
     m_touched.clear();
     m_isTried = false;
     m_isOpen = true;
@@ -106,6 +109,7 @@ void CardEditor::begin(const RowCells &cells)
 
 void CardEditor::close()
 {
+    m_pen.unwritten().forget(keptName());
     m_isOpen = false;
     Q_EMIT changed();
 }
@@ -142,6 +146,7 @@ RowCells CardEditor::row() const
 /// By the code that reads the files; and a new card needs a number that none has.
 void CardEditor::judge()
 {
+    keep();
     m_wrong.clear();
     m_wrongAtPort.clear();
     for (const CellFault &fault : faultsOf(SheetKind::Parts, row(), knows())) {

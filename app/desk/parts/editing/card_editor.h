@@ -17,6 +17,7 @@ class CardEditor : public QObject {
     QML_ELEMENT
     QML_UNCREATABLE("made by the desk")
     Q_PROPERTY(bool open READ isOpen NOTIFY changed)
+    Q_PROPERTY(bool isOfBefore READ isOfBefore NOTIFY changed)
     Q_PROPERTY(QString number READ number NOTIFY changed)
     Q_PROPERTY(QString title READ title NOTIFY changed)
     Q_PROPERTY(QString standing READ standing NOTIFY changed)
@@ -34,6 +35,8 @@ public:
     void setBook(const std::shared_ptr<const CardBook> &book);
 
     [[nodiscard]] bool isOpen() const { return m_isOpen; }
+    /// Filled in when the desk ended in the midst of it.
+    [[nodiscard]] bool isOfBefore() const { return m_isOfBefore; }
     [[nodiscard]] QString number() const; ///< Of the card, as far as it is typed.
     [[nodiscard]] QString title() const;
     /// Whether it could be written down: "2 fields are not right yet".
@@ -70,6 +73,10 @@ Q_SIGNALS:
 
 private:
     void begin(const RowCells &cells);
+    void takeUp(); ///< What a desk that ended had typed on this card.
+    void keep();
+    [[nodiscard]] QString keptName() const;
+    [[nodiscard]] QVariantMap typed() const; ///< All that stands on the card now.
     void judge();
     void showRows();
     void showMeetings();
@@ -83,6 +90,8 @@ private:
     std::shared_ptr<const CardBook> m_book;
     bool m_isOpen = false;
     bool m_isNew = true;
+    QVariantMap m_asBegun; ///< typed() before anybody has typed.
+    bool m_isOfBefore = false;
     bool m_isTried = false; ///< It was to be written: all that is wrong is said.
     RowCells m_begun;       ///< As it stood in the shop.
     RowCells m_cells;       ///< Without the ports.
