@@ -26,6 +26,20 @@ Result<std::vector<T>> readAll(RecordKind kind, const std::vector<Record> &recor
     return all;
 }
 
+/// What the order had still awaited, and was paid back for or let go.
+void leaveOutSettled(const ClaimBook &claims, BuyingBook &book)
+{
+    for (const ClaimStanding &claim : claims.claims) {
+        const SupplierClaim &now = claim.now;
+        const bool isAwaited = now.fault == ClaimFault::ShortDelivery ||
+                               now.fault == ClaimFault::WrongPart; // The others had come.
+        const bool isOver = now.state == ClaimState::Credited || now.state == ClaimState::GivenUp;
+        const auto order = book.orders.find(now.order);
+        if (isAwaited && isOver && order != book.orders.end() && now.quantity > claim.came)
+            order->second.notComing[now.part] += now.quantity - claim.came;
+    }
+}
+
 } // namespace
 
 Result<Bought> Bought::of(const std::vector<Record> &records, const Ledger &ledger)
@@ -42,7 +56,9 @@ Result<Bought> Bought::of(const std::vector<Record> &records, const Ledger &ledg
     auto late = readAll<LateCost>(RecordKind::LateCost, records, ledger);
     if (!late)
         return tl::unexpected(late.error());
-    return Bought{std::move(*orders), ClaimBook::of(*steps, *receipts), std::move(*late)};
+    Bought bought{std::move(*orders), ClaimBook::of(*steps, *receipts), std::move(*late)};
+    leaveOutSettled(bought.claims, bought.orders);
+    return bought;
 }
 
 } // namespace flarestock

@@ -54,7 +54,9 @@ std::int64_t BookedOrder::received(std::string_view part) const
 
 Decimal BookedOrder::awaited(const OrderLine &line) const
 {
-    const Decimal rest = ordered(line, received(line.part));
+    const auto gone = notComing.find(line.part);
+    const Decimal rest =
+        ordered(line, received(line.part) + (gone == notComing.end() ? 0 : gone->second));
     return now().state == OrderState::Placed && rest.sign() > 0 ? rest : Decimal();
 }
 

@@ -24,11 +24,15 @@ struct BookedOrder {
     std::vector<Order> steps;      ///< Oldest first; at least one. Each is the order as it stood.
     std::vector<Receipt> receipts; ///< Oldest first, those that count.
 
+    /// By part, what does not come any more: it was short or another part came, and the supplier
+    /// has paid it back, or the claim was dropped. Smallest units; Bought::of() fills it in.
+    std::map<std::string, std::int64_t, std::less<>> notComing;
+
     [[nodiscard]] const Order &now() const { return steps.back(); }
     /// What has come of a part for the order; smallest units, zero where it has no such line.
     [[nodiscard]] std::int64_t received(std::string_view part) const;
-    /// What is still to come of a line, in its unit: none of a draft, nor where the order is closed
-    /// or cancelled; never below zero.
+    /// What is still to come of a line, in its unit, what does not come any more left out: none of
+    /// a draft, nor where the order is closed or cancelled; never below zero.
     [[nodiscard]] Decimal awaited(const OrderLine &line) const;
     [[nodiscard]] bool hasCome() const noexcept { return !receipts.empty(); }
     /// A placed order of which all has come is closed without anybody's word.

@@ -56,10 +56,38 @@ Result<std::vector<Decimal>> weightsOf(const LateWords &asked, const std::vector
     return weights;
 }
 
+/// Of what a receipt brought that lies here, what is not to be used.
+void leaveDamaged(std::vector<HereAt> &here)
+{
+    std::erase_if(here, [](const HereAt &at) {
+        return at.key.condition != PieceCondition::NotToBeUsed;
+    });
+}
+
+/// By what each receipt of a part brought that is damaged and lies here, with its value.
+Result<std::vector<Decimal>> damagedOf(const std::vector<Receipt> &receipts, const Books &books)
+{
+    auto here = stillHere(receipts, books.file, books.workshop);
+    if (!here)
+        return tl::unexpected(here.error());
+    std::vector<Decimal> weights;
+    for (std::size_t i = 0; i < receipts.size(); ++i) {
+        leaveDamaged((*here)[i]);
+        Decimal damaged;
+        for (const HereAt &at : (*here)[i])
+            damaged += Decimal(at.quantity);
+        weights.push_back(damaged * Decimal(std::max<std::int64_t>(1, receipts[i].value)));
+    }
+    return weights;
+}
+
 /// What each receipt bears, and what of it goes where.
 class Split {
 public:
-    Split(const ShopFile &file, const Workshop &workshop) : m_file(file), m_workshop(workshop) {}
+    Split(const Books &books, bool onlyDamaged)
+        : m_file(books.file), m_workshop(books.workshop), m_onlyDamaged(onlyDamaged)
+    {
+    }
 
     Result<void> add(const std::vector<Receipt> &bearers, const std::vector<std::int64_t> &values)
     {
@@ -69,9 +97,11 @@ public:
                 ++to;
             const std::vector<Receipt> ofPart(bearers.begin() + static_cast<std::ptrdiff_t>(from),
                                               bearers.begin() + static_cast<std::ptrdiff_t>(to));
-            const auto here = stillHere(ofPart, m_file, m_workshop);
+            auto here = stillHere(ofPart, m_file, m_workshop);
             if (!here)
                 return tl::unexpected(here.error());
+            if (m_onlyDamaged)
+                std::for_each(here->begin(), here->end(), leaveDamaged);
             for (std::size_t i = 0; i < ofPart.size(); ++i)
                 add(ofPart[i], values[from + i], (*here)[i]);
             from = to;
@@ -93,8 +123,9 @@ private:
             weights.emplace_back(at.quantity);
         }
         share.here = std::min(share.here, share.quantity);
+        const std::int64_t bears = m_onlyDamaged ? share.here : share.quantity;
         if (share.here > 0) {
-            const auto parts = sharedOut(stockPart(value, share.here, share.quantity), weights);
+            const auto parts = sharedOut(stockPart(value, share.here, bears), weights);
             for (std::size_t i = 0; i < here.size(); ++i)
                 share.inStock +=
                     stock.add({here[i].key, here[i].rank}, parts[i], m_workshop.ledger);
@@ -105,9 +136,22 @@ private:
 
     const ShopFile &m_file;
     const Workshop &m_workshop;
+    bool m_onlyDamaged;
 };
 
 } // namespace
+
+Result<bool> liesDamaged(const std::string &order, const std::string &part, const Books &books)
+{
+    const auto bearers = bearersOf({order, {}, 0, {}, part, {}, true, {}, {}}, books.bought);
+    if (!bearers)
+        return false; // Nothing of it has come.
+    const auto damaged = damagedOf(*bearers, books);
+    if (!damaged)
+        return tl::unexpected(damaged.error());
+    return std::any_of(damaged->begin(), damaged->end(),
+                       [](const Decimal &one) { return one.sign() > 0; });
+}
 
 Result<std::int64_t> lateAmountAsked(const std::string &typed, LateKind kind)
 {
@@ -125,10 +169,11 @@ Result<LateAction> chargedLate(const LateWords &asked, const Books &books, const
     const auto bearers = bearersOf(asked, bought);
     if (!bearers)
         return tl::unexpected(bearers.error());
-    const auto weights = weightsOf(asked, *bearers, workshop);
+    const auto weights = asked.onlyDamaged ? damagedOf(*bearers, books)
+                                           : weightsOf(asked, *bearers, workshop);
     if (!weights)
         return tl::unexpected(weights.error());
-    Split split(file, workshop);
+    Split split(books, asked.onlyDamaged);
     if (auto added = split.add(*bearers, sharedOut(asked.amount, *weights)); !added)
         return tl::unexpected(added.error());
     const Order &order = bought.orders.order(asked.order)->now();

@@ -21,6 +21,7 @@ struct LateWords {
     std::map<std::string, Decimal> weights; ///< Of one, by part; empty: shared by value.
     std::string onlyPart; ///< That alone bears it; empty: all that came of the order.
     std::string onlyLot;  ///< Of that part; empty: any.
+    bool onlyDamaged = false; ///< Of that part, what is not to be used; some of it has to be here.
     std::string claim;    ///< The id of the claim that it settles.
     std::string document;
 };
@@ -28,6 +29,11 @@ struct LateWords {
 /// What was charged, as it is typed, in the shop's currency: below zero for a credit. Problem: no
 /// amount, or nothing.
 [[nodiscard]] Result<std::int64_t> lateAmountAsked(const std::string &typed, LateKind kind);
+
+/// Whether something of a part that came of an order lies here and is not to be used. Problem: the
+/// journal cannot be read.
+[[nodiscard]] Result<bool> liesDamaged(const std::string &order, const std::string &part,
+                                       const Books &books);
 
 struct LateAction {
     Action action;

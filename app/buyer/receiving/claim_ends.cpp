@@ -5,9 +5,9 @@
 #include "app/buyer/costing/late_charge.h"
 #include "app/buyer/costing/value_moves.h"
 #include "app/buyer/receiving/receiving.h"
+#include "model/buying/late_cost.h"
 
 #include <algorithm>
-#include <numeric>
 
 namespace flarestock {
 
@@ -116,22 +116,44 @@ Result<std::int64_t> cameOf(const Settling &settling, const Part &part)
     return came;
 }
 
-/// A credit is for what was bought with the order; more is a slip of the pen.
-Result<void> isWithinOrder(const Settling &settling, std::int64_t credit)
+/// What was claimed has cost so much: 10^-6 of the shop's currency, with its share of freight and
+/// the like; of what lay in a box what it lay in. Nothing where no order says.
+Result<std::optional<std::int64_t>> costOfClaimed(const Settling &settling)
 {
+    const SupplierClaim &claim = settling.claim.now;
     const BookedOrder *order = orderOf(settling);
-    if (!order)
-        return {};
+    const Part *part =
+        settling.books.workshop.part(claim.boxOf.empty() ? claim.part : claim.boxOf);
+    if (!order || !part)
+        return std::optional<std::int64_t>();
     const auto values = valuesOfLines(order->now());
     if (!values)
         return tl::unexpected(values.error());
-    const Decimal whole =
-        Decimal::scaled(std::accumulate(values->begin(), values->end(), std::int64_t{0}), 6);
-    if (Decimal::scaled(credit, 6) <= whole)
+    std::optional<std::int64_t> most;
+    const auto &lines = order->now().lines;
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        const auto ordered = Quantity{lines[i].quantity, part->unit}.smallest();
+        if (lines[i].part != part->number || !ordered || *ordered <= 0)
+            continue;
+        const std::int64_t count =
+            std::min(claim.boxOf.empty() ? settling.claim.owed() : *ordered, *ordered);
+        most = std::max(most.value_or(0), stockPart((*values)[i], count, *ordered));
+    }
+    return most;
+}
+
+/// A credit is for what was claimed; more is a slip of the pen.
+Result<void> isWithinClaim(const Settling &settling, std::int64_t credit)
+{
+    const auto most = costOfClaimed(settling);
+    if (!most)
+        return tl::unexpected(most.error());
+    if (!*most || credit <= **most)
         return {};
     return problem("--credit " + settling.asked.credit,
-                   "is more than the whole order cost: " + whole.stripped().text(),
-                   "Look at the figure again.");
+                   "is more than what is claimed has cost: " +
+                       Decimal::scaled(**most, 6).stripped().text(),
+                   "Look at the figure again; what is paid back besides is a credit of the order.");
 }
 
 /// Where the piece goes: into its box, which is used up by it, or to a place.
@@ -199,7 +221,7 @@ Result<SettledAction> byCredit(const Settling &settling)
     const auto credit = valueAsked(settling.asked.credit, "--credit");
     if (!credit)
         return tl::unexpected(credit.error());
-    if (auto within = isWithinOrder(settling, *credit); !within)
+    if (auto within = isWithinClaim(settling, *credit); !within)
         return tl::unexpected(within.error());
     const auto waiting = waitingValue(settling, settling.claim.owed());
     if (!waiting)
@@ -211,13 +233,18 @@ Result<SettledAction> byCredit(const Settling &settling)
     if (change == 0)
         return made;
     const BookedOrder *order = orderOf(settling);
-    LateWords late{claim.order, LateKind::Credit, change, {}, {}, {}, claim.claim.text(), {}};
+    LateWords late{claim.order, LateKind::Credit, change, {}, {}, {}, false, claim.claim.text(), {}};
     if (!waits(claim)) {
         late.onlyPart = claim.boxOf.empty() ? claim.part : claim.boxOf;
         late.onlyLot = claim.boxLot;
+        late.onlyDamaged = claim.fault == ClaimFault::Damaged;
     }
+    const auto lies = late.onlyDamaged ? liesDamaged(claim.order, claim.part, settling.books)
+                                       : Result<bool>(true);
+    if (!lies)
+        return tl::unexpected(lies.error());
     const bool borne =
-        order &&
+        order && *lies &&
         std::any_of(order->receipts.begin(), order->receipts.end(), [&](const Receipt &one) {
             return !one.wrongPart && (late.onlyPart.empty() || one.part == late.onlyPart) &&
                    (late.onlyLot.empty() || one.lot == late.onlyLot);
