@@ -35,7 +35,7 @@ WorkSheet {
         root.form.consider(filled);
     }
     function takeUp() {
-        const before = root.form.opened(root.values());
+        const before = root.form.takenUp(root.values());
         root.isOfBefore = Object.keys(before).length > 0;
         for (let at = 0; at < fields.count; ++at) {
             const field = fields.itemAt(at) as FormField;

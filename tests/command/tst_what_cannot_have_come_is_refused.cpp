@@ -44,6 +44,7 @@ private Q_SLOTS:
     }
     void isNotAmongWhatCame();
     void isNotPaidBack();
+    void isPaidBackInTheOrdersCurrency();
     void whatIsPaidBackDoesNotCome();
     void theDamagedPieceAloneGetsCheaper();
     void anotherPartIsNobodysYet();
@@ -82,6 +83,26 @@ void WhatCannotHaveCome::isNotPaidBack()
     QVERIFY2(refused.err.find("more than what is claimed has cost: 12") != std::string::npos,
              refused.err.c_str());
     QCOMPARE(run({"claim", "settle", "C-1", "--credit", "12.00"}).status, 0);
+}
+
+/// Two at 6.00 EUR and 1.0790 USD for one EUR: 12.95 USD.
+void WhatCannotHaveCome::isPaidBackInTheOrdersCurrency()
+{
+    Order order = orderTo("2026-0002", {orderLine("AD-6-6", 10, 6)});
+    order.currency = Currency::parse("EUR").value();
+    order.rate = Decimal::parse("1.0790").value();
+    place(order, m_shop.path());
+    const Words short2{"receive", "--order", "2026-0002", "--line", "AD-6-6",
+                       "8",       "--short", "AD-6-6",    "2"};
+    QCOMPARE(run(short2).status, 0);
+    const Ran refused = run({"claim", "settle", "C-1", "--credit", "12 CHF"});
+    QVERIFY2(refused.refusesInOneLine(), refused.err.c_str());
+    QVERIFY2(refused.err.find("that of the order: EUR") != std::string::npos, refused.err.c_str());
+    QVERIFY(!run({"claim", "settle", "C-1", "--credit", "12.01 EUR"}).err.empty());
+    const Ran settled = run({"claim", "settle", "C-1", "--credit", "12.00 eur"});
+    QVERIFY2(settled.status == 0, settled.err.c_str());
+    const auto shop = Workshop::open(m_shop.path()).value();
+    QCOMPARE(shop->bought.claims.claims.front().now.credit, 12'948'000);
 }
 
 void WhatCannotHaveCome::whatIsPaidBackDoesNotCome()

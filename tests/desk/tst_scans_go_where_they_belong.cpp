@@ -6,6 +6,8 @@
 #include "app/desk/scan/scan_ear.h"
 #include "buying_on_screen.h"
 
+#include <QSignalSpy>
+
 using namespace flarestock;
 
 class ScansGoWhereTheyBelong : public QObject, protected BuyingOnScreen {
@@ -127,8 +129,22 @@ void ScansGoWhereTheyBelong::aPickIsTickedWhateverHasTheKeyboard()
     QTRY_VERIFY(item("pickList") != nullptr);
     const int before = picks->count();
     focus("issueAll");
-    scan(picks->cell(2, QStringLiteral("part")).toString());
+    QSignalSpy found(m_desk->handing(), &HandingOut::found);
+    const QString bin = picks->cell(2, QStringLiteral("place")).toString();
+    scan(bin); // Is no piece.
+    QTRY_COMPARE(found.count(), 1);
+    QCOMPARE(picks->cell(found.at(0).at(0).toInt(), QStringLiteral("place")).toString(), bin);
+    QCOMPARE(ticked(), 0);
+    const QString part = picks->cell(2, QStringLiteral("part")).toString();
+    scan(part);
     QTRY_COMPARE(ticked(), 1);
+    scan(part);
+    QTRY_VERIFY2(words("sheetProblem").contains(QStringLiteral("already")),
+                 qPrintable(words("sheetProblem")));
+    scan(QStringLiteral("NO-SUCH-CODE"));
+    QTRY_VERIFY2(words("sheetProblem").contains(QStringLiteral("not on this list")),
+                 qPrintable(words("sheetProblem")));
+    QCOMPARE(ticked(), 1);
     QVERIFY(!m_desk->handing()->isBusy());
     press("issueTicked");
     awaitWritten();

@@ -59,9 +59,8 @@ Result<std::vector<Decimal>> weightsOf(const LateWords &asked, const std::vector
 /// Of what a receipt brought that lies here, what is not to be used.
 void leaveDamaged(std::vector<HereAt> &here)
 {
-    std::erase_if(here, [](const HereAt &at) {
-        return at.key.condition != PieceCondition::NotToBeUsed;
-    });
+    std::erase_if(here,
+                  [](const HereAt &at) { return at.key.condition != PieceCondition::NotToBeUsed; });
 }
 
 /// By what each receipt of a part brought that is damaged and lies here, with its value.
@@ -169,8 +168,8 @@ Result<LateAction> chargedLate(const LateWords &asked, const Books &books, const
     const auto bearers = bearersOf(asked, bought);
     if (!bearers)
         return tl::unexpected(bearers.error());
-    const auto weights = asked.onlyDamaged ? damagedOf(*bearers, books)
-                                           : weightsOf(asked, *bearers, workshop);
+    const auto weights =
+        asked.onlyDamaged ? damagedOf(*bearers, books) : weightsOf(asked, *bearers, workshop);
     if (!weights)
         return tl::unexpected(weights.error());
     Split split(books, asked.onlyDamaged);

@@ -6,6 +6,7 @@
 #include "app/buyer/costing/value_moves.h"
 #include "app/buyer/receiving/receiving.h"
 #include "model/buying/late_cost.h"
+#include "model/exact/case_fold.h"
 
 #include <algorithm>
 
@@ -116,14 +117,40 @@ Result<std::int64_t> cameOf(const Settling &settling, const Part &part)
     return came;
 }
 
+/// What is paid back in the shop's currency, or in that of the order at its rate: "77.44 EUR".
+Result<std::int64_t> creditAsked(const Settling &settling)
+{
+    const std::string &typed = settling.asked.credit;
+    const auto cut = typed.find_last_of(" 0123456789");
+    const BookedOrder *order = orderOf(settling);
+    if (!order || cut == std::string::npos || cut + 1 == typed.size())
+        return valueAsked(typed, "--credit");
+    const std::string_view code = std::string_view(typed).substr(cut + 1);
+    const Currency &ours = settling.books.workshop.settings.currency;
+    const Currency &his = order->now().currency;
+    const auto amount = valueAsked(std::string(trimmed(typed.substr(0, cut + 1))), "--credit");
+    if (!amount || sameFolded(code, ours.code()))
+        return amount;
+    if (!sameFolded(code, his.code()))
+        return problem("--credit " + typed,
+                       "is neither in the shop's currency nor in that of the order: " +
+                           std::string(his.code()),
+                       "Write the amount in one of them.");
+    const auto micros =
+        (Decimal(*amount) * order->now().rate).rescaled(0, Rounding::HalfEven).toInt64();
+    if (!micros)
+        return problem("--credit " + typed, "is more than can be written",
+                       "Look at the figure again.");
+    return *micros;
+}
+
 /// What was claimed has cost so much: 10^-6 of the shop's currency, with its share of freight and
 /// the like; of what lay in a box what it lay in. Nothing where no order says.
 Result<std::optional<std::int64_t>> costOfClaimed(const Settling &settling)
 {
     const SupplierClaim &claim = settling.claim.now;
     const BookedOrder *order = orderOf(settling);
-    const Part *part =
-        settling.books.workshop.part(claim.boxOf.empty() ? claim.part : claim.boxOf);
+    const Part *part = settling.books.workshop.part(claim.boxOf.empty() ? claim.part : claim.boxOf);
     if (!order || !part)
         return std::optional<std::int64_t>();
     const auto values = valuesOfLines(order->now());
@@ -218,7 +245,7 @@ Result<SettledAction> byPiece(const Settling &settling)
 Result<SettledAction> byCredit(const Settling &settling)
 {
     const SupplierClaim &claim = settling.claim.now;
-    const auto credit = valueAsked(settling.asked.credit, "--credit");
+    const auto credit = creditAsked(settling);
     if (!credit)
         return tl::unexpected(credit.error());
     if (auto within = isWithinClaim(settling, *credit); !within)
@@ -233,7 +260,8 @@ Result<SettledAction> byCredit(const Settling &settling)
     if (change == 0)
         return made;
     const BookedOrder *order = orderOf(settling);
-    LateWords late{claim.order, LateKind::Credit, change, {}, {}, {}, false, claim.claim.text(), {}};
+    LateWords late{claim.order, LateKind::Credit,   change, {}, {}, {},
+                   false,       claim.claim.text(), {}};
     if (!waits(claim)) {
         late.onlyPart = claim.boxOf.empty() ? claim.part : claim.boxOf;
         late.onlyLot = claim.boxLot;

@@ -59,7 +59,8 @@ public:
                 return tl::unexpected(count.error());
             ComingPiece piece{*part, *count, {}};
             piece.insteadOf = (*line)->number;
-            piece.condition = PieceCondition::ToBeChecked; // Nobody has bought it: no build gets it.
+            piece.condition =
+                PieceCondition::ToBeChecked; // Nobody has bought it: no build gets it.
             pieces.push_back(std::move(piece));
         }
         return {};

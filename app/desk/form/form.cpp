@@ -30,7 +30,7 @@ QString Form::fieldOf(const QString &) const
 
 void Form::consider(const QVariantMap &) {}
 
-QVariantMap Form::opened(const QVariantMap &values)
+QVariantMap Form::takenUp(const QVariantMap &values)
 {
     m_name = title() + QLatin1Char('\n') + about(); // Of the same thing, as it stands now.
     m_asOpened = values;

@@ -41,7 +41,7 @@ public:
     Q_INVOKABLE virtual void consider(const QVariantMap &values);
     /// The sheet is on the screen, filled in so. What stood in it when the desk ended in the midst
     /// of it, by the keys of fields(); empty: nothing did.
-    Q_INVOKABLE QVariantMap opened(const QVariantMap &values);
+    Q_INVOKABLE QVariantMap takenUp(const QVariantMap &values);
     /// What is filled in now, for a desk that ends in the midst of it.
     Q_INVOKABLE void keep(const QVariantMap &values);
     /// The sheet is off the screen: what was filled in is written, or not wanted.

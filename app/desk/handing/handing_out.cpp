@@ -147,15 +147,29 @@ bool HandingOut::scan(const QString &code)
     const auto cell = [this](int row, const char *name) {
         return m_picks.cell(row, QString::fromLatin1(name));
     };
+    int ofBin = -1; // The first line of that bin that is still to be taken.
+    bool isTicked = false;
     for (int row = 0; row < m_picks.count(); ++row) {
-        if (!wanted.means(cell(row, "part").toString(), cell(row, "lot").toString()) ||
-            cell(row, "ticked").toBool())
+        const bool isIt = wanted.means(cell(row, "part").toString(), cell(row, "lot").toString());
+        const bool isBin =
+            cell(row, "place").toString().compare(code.trimmed(), Qt::CaseInsensitive) == 0;
+        isTicked = isTicked || ((isIt || isBin) && cell(row, "ticked").toBool());
+        if (cell(row, "ticked").toBool())
             continue;
-        tick(row);
-        Q_EMIT found(row);
+        if (isIt) {
+            tick(row);
+            Q_EMIT found(row);
+            return true;
+        }
+        ofBin = isBin && ofBin < 0 ? row : ofBin;
+    }
+    if (ofBin >= 0) {
+        m_pen.hear();
+        Q_EMIT found(ofBin);
         return true;
     }
-    refuse(tr("%1 is not on this list, or it is ticked already.").arg(code.trimmed()));
+    refuse(isTicked ? tr("%1 is ticked already.").arg(code.trimmed())
+                    : tr("%1 is not on this list.").arg(code.trimmed()));
     return false;
 }
 

@@ -65,8 +65,8 @@ public:
     Q_INVOKABLE void reserve();
     /// Ticks a pick, or takes its tick away.
     Q_INVOKABLE void tick(int row);
-    /// Ticks the first pick of a part number, lot or both (LabelCode) that has none. Whether there
-    /// was one.
+    /// Ticks the first pick of a part number, lot or both (LabelCode) that has none; of a bin only
+    /// brings its first into hand that has none. Whether there was one.
     Q_INVOKABLE bool scan(const QString &code);
     /// Brings what is ticked to the car, or all of the list.
     Q_INVOKABLE void issue(bool all);

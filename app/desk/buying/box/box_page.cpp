@@ -146,7 +146,7 @@ QString BoxPage::count() const
 
 QString BoxPage::lacking() const
 {
-    return saidLacking(m_ticks);
+    return saidLacking(m_ticks, m_units);
 }
 
 void BoxPage::setDocument(const QString &document)

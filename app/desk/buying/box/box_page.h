@@ -87,6 +87,7 @@ private:
     /// Ticks or marks what the code means. Its row.
     [[nodiscard]] std::optional<std::size_t> take(const QString &code);
     void showTicks();
+    [[nodiscard]] bool asksForMark();
     void keepTicks(); ///< For a desk that ends in the midst of it.
     void empty();
     [[nodiscard]] QString name() const; ///< Of what is kept.

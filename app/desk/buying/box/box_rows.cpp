@@ -50,6 +50,22 @@ Row boxRow(const Ticks &ticks, std::size_t at, Units units)
              says.arg(amount, said(tick.part->number))}};
 }
 
+/// What is there and nobody has ordered.
+QString saidOver(const Ticks &ticks, Units units)
+{
+    QStringList all;
+    for (const Tick &tick : ticks.all()) {
+        if (tick.came > tick.count)
+            all.append(
+                BuyingWords::tr("%1 of %2")
+                    .arg(much(tick.came - tick.count, tick, units), said(tick.part->number)));
+    }
+    return all.isEmpty() ? QString()
+                         : BuyingWords::tr("More than was ordered, and shares its cost: %1. Count "
+                                           "again, or leave them out and send them back.")
+                               .arg(all.join(QStringLiteral(", ")));
+}
+
 } // namespace
 
 QStringList boxCells()
@@ -68,7 +84,7 @@ std::vector<Row> boxRows(const Ticks &ticks, Units units)
     return rows;
 }
 
-QString saidLacking(const Ticks &ticks)
+QString saidLacking(const Ticks &ticks, Units units)
 {
     QStringList all;
     for (std::size_t at = 0; at < ticks.all().size(); ++at)
@@ -76,9 +92,13 @@ QString saidLacking(const Ticks &ticks)
             all.append(BuyingWords::tr("%1 %2 of the box of %3")
                            .arg(QString::number(lacks), said(ticks.all()[at].part->number),
                                 said(ticks.all()[*ticks.all()[at].inBoxOf].part->number)));
-    return all.isEmpty() ? QString()
-                         : BuyingWords::tr("Lacks, and becomes a claim: %1.")
-                               .arg(all.join(QStringLiteral(", ")));
+    QStringList sentences;
+    if (!all.isEmpty())
+        sentences.append(
+            BuyingWords::tr("Lacks, and becomes a claim: %1.").arg(all.join(QStringLiteral(", "))));
+    if (const QString over = saidOver(ticks, units); !over.isEmpty())
+        sentences.append(over);
+    return sentences.join(QLatin1Char(' '));
 }
 
 } // namespace flarestock

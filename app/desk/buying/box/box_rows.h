@@ -15,6 +15,6 @@ namespace flarestock {
 [[nodiscard]] QStringList boxCells();
 [[nodiscard]] std::vector<Row> boxRows(const Ticks &ticks, Units units);
 /// "bracket BK-60 is not in its box: it becomes a claim."; empty where nothing lacks.
-[[nodiscard]] QString saidLacking(const Ticks &ticks);
+[[nodiscard]] QString saidLacking(const Ticks &ticks, Units units);
 
 } // namespace flarestock

@@ -8,6 +8,7 @@
 #include "app/desk/words/spoken.h"
 
 #include <algorithm>
+#include <set>
 
 namespace flarestock {
 
@@ -127,7 +128,10 @@ QString saidCame(const Wrote &wrote)
     const std::string order = came.receipts.empty()
                                   ? came.claims.empty() ? std::string() : came.claims.front().order
                                   : came.receipts.front().order;
-    const auto lines = static_cast<int>(came.receipts.size());
+    std::set<std::string> parts; // What is damaged of a line is no line of its own.
+    for (const Receipt &one : came.receipts)
+        parts.insert(one.part);
+    const auto lines = static_cast<int>(parts.size());
     const auto claims = static_cast<int>(came.claims.size());
     const QString what =
         lines == 1 ? BuyingWords::tr("1 line came") : BuyingWords::tr("%1 lines came").arg(lines);

@@ -5,6 +5,9 @@
 #include "app/buyer/receiving/receiving.h"
 #include "app/desk/buying/box/box_page.h"
 #include "app/desk/buying/box/came_told.h"
+#include "app/desk/words/spoken.h"
+
+#include <algorithm>
 
 namespace flarestock {
 
@@ -19,9 +22,31 @@ ReceivingWords BoxPage::words() const
     return words;
 }
 
+/// The first piece that came and bears a mark which nobody has read comes into hand. Whether there
+/// is one.
+bool BoxPage::asksForMark()
+{
+    const std::vector<Tick> &all = m_ticks.all();
+    const auto at = std::find_if(all.begin(), all.end(), [](const Tick &one) {
+        return one.came > 0 && one.marks != TickMark::None && one.mark.empty();
+    });
+    if (at == all.end())
+        return false;
+    const QString part = said(at->part->number);
+    setRow(static_cast<int>(at - all.begin()));
+    Q_EMIT ticked(m_row);
+    m_pen.refuse(
+        at->marks == TickMark::Serial
+            ? tr("%1 is kept by its serial: scan or type it; - where it bears none.").arg(part)
+        : at->marks == TickMark::Batch
+            ? tr("%1 is kept by its batch: scan or type it; - where it bears none.").arg(part)
+            : tr("%1 comes in pieces: give each a name.").arg(part));
+    return true;
+}
+
 void BoxPage::putAway()
 {
-    if (m_order.isEmpty() || m_pen.isBusy())
+    if (m_order.isEmpty() || m_pen.isBusy() || asksForMark())
         return;
     m_isPuttingAway = true;
     m_pen.act(

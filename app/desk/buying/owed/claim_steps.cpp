@@ -95,17 +95,23 @@ Result<ToWrite> raisedAction(const ClaimSubject &subject, const QVariantMap &val
     return Action{{claim->asRecord()}, {}};
 }
 
-/// "in USD; ordered at 5.95 EUR"
-QString creditHint(const ClaimStanding &claim, const Workshop &shop)
+/// In the shop's currency, or in that of the order: "what he pays back, in USD", "ordered at 5.95
+/// EUR; you can write 5.95 EUR".
+Row creditField(const ClaimStanding &claim, const Workshop &shop)
 {
-    QString currency = said(shop.settings.currency.code());
+    const Currency &ours = shop.settings.currency;
     const BookedOrder *order = shop.bought.orders.order(claim.now.order);
     const OrderLine *line = order ? order->now().line(claim.now.part) : nullptr;
-    if (line == nullptr)
-        return currency;
-    const Currency &his = order->now().currency;
-    return BuyingWords::tr("in %1; ordered at %2 %3")
-        .arg(currency, saidPriceOf(line->priceEach, his, line->unit), said(his.code()));
+    QString hint;
+    if (line != nullptr) {
+        const Currency &his = order->now().currency;
+        const QString price = saidPriceOf(line->priceEach, his, line->unit);
+        hint = his == ours ? BuyingWords::tr("ordered at %1").arg(price)
+                           : BuyingWords::tr("ordered at %1 %2; you can write it in %2: 12.50 %2")
+                                 .arg(price, said(his.code()));
+    }
+    return typedField("credit", BuyingWords::tr("what he pays back, in %1").arg(said(ours.code())),
+                      {}, hint);
 }
 
 SettleWords settleWords(ClaimDeed deed, const QVariantMap &values)
@@ -138,9 +144,7 @@ std::vector<Row> claimFields(ClaimDeed deed, const ClaimSubject &subject)
     case ClaimDeed::Came:
         return cameFields(*claim, subject);
     case ClaimDeed::Credit:
-        return {typedField("credit", BuyingWords::tr("what he pays back"), {},
-                           creditHint(*claim, *subject.workshop)),
-                noteField()};
+        return {creditField(*claim, *subject.workshop), noteField()};
     case ClaimDeed::Drop:
     case ClaimDeed::Raise:
         break;

@@ -93,8 +93,19 @@ void OwedPage::showList()
     });
     m_claims.become(std::move(shown));
     if (m_claims.rowOf(m_selected) < 0)
-        m_selected = keyAt(0);
+        m_selected = firstOpen();
     showSelected();
+}
+
+/// Of those that are shown; the first where all are settled.
+QString OwedPage::firstOpen() const
+{
+    for (int row = 0; m_workshop && row < m_claims.count(); ++row) {
+        const ClaimStanding *claim = claimOf(keyAt(row), *m_workshop);
+        if (claim != nullptr && !claim->now.isSettled())
+            return keyAt(row);
+    }
+    return keyAt(0);
 }
 
 const ClaimStanding *OwedPage::inHand() const

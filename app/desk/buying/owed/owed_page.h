@@ -62,6 +62,7 @@ private:
     void showList();
     void showSelected();
     [[nodiscard]] const ClaimStanding *inHand() const;
+    [[nodiscard]] QString firstOpen() const;
 
     std::shared_ptr<const Workshop> m_workshop;
     std::function<Result<void>(const LookUp &)> m_read;

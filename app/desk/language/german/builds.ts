@@ -2486,12 +2486,16 @@
         <translation>Hier lässt sich nichts eintragen.</translation>
     </message>
     <message>
-        <source>%1 is not on this list, or it is ticked already.</source>
-        <translation>%1 steht nicht auf dieser Liste oder ist schon abgehakt.</translation>
-    </message>
-    <message>
         <source>Pick list of %1</source>
         <translation>Entnahmeliste von %1</translation>
+    </message>
+    <message>
+        <source>%1 is ticked already.</source>
+        <translation>%1 ist schon abgehakt.</translation>
+    </message>
+    <message>
+        <source>%1 is not on this list.</source>
+        <translation>%1 steht nicht auf dieser Liste.</translation>
     </message>
 </context>
 <context>

@@ -732,10 +732,6 @@
         <translation>bis zu welchem Tag</translation>
     </message>
     <message>
-        <source>what he pays back</source>
-        <translation>was er erstattet</translation>
-    </message>
-    <message>
         <source>He names a day</source>
         <translation>Er nennt einen Tag</translation>
     </message>
@@ -1012,10 +1008,6 @@
         <translation>%1 von %2, %3, %4; %5</translation>
     </message>
     <message>
-        <source>in %1; ordered at %2 %3</source>
-        <translation>in %1; bestellt zu %2 %3</translation>
-    </message>
-    <message>
         <source>changed</source>
         <translation>geändert</translation>
     </message>
@@ -1030,6 +1022,22 @@
     <message>
         <source>open again</source>
         <translation>wieder offen</translation>
+    </message>
+    <message>
+        <source>More than was ordered, and shares its cost: %1. Count again, or leave them out and send them back.</source>
+        <translation>Mehr als bestellt, und trägt mit an dessen Kosten: %1. Noch einmal zählen, oder weglassen und zurückschicken.</translation>
+    </message>
+    <message>
+        <source>ordered at %1</source>
+        <translation>bestellt zu %1</translation>
+    </message>
+    <message>
+        <source>ordered at %1 %2; you can write it in %2: 12.50 %2</source>
+        <translation>bestellt zu %1 %2; kann auch in %2 stehen: 12,50 %2</translation>
+    </message>
+    <message>
+        <source>what he pays back, in %1</source>
+        <translation>was er zurückzahlt, in %1</translation>
     </message>
 </context>
 <context>
@@ -1438,6 +1446,18 @@
     <message>
         <source>%1 is nothing of this box, and no piece in hand waits for its number.</source>
         <translation>%1 gehört nicht zu diesem Karton, und kein Stück in der Hand wartet auf seine Nummer.</translation>
+    </message>
+    <message>
+        <source>%1 is kept by its serial: scan or type it; - where it bears none.</source>
+        <translation>%1 wird nach Seriennummer geführt: scannen oder eintippen; - wo keine darauf steht.</translation>
+    </message>
+    <message>
+        <source>%1 is kept by its batch: scan or type it; - where it bears none.</source>
+        <translation>%1 wird nach Charge geführt: scannen oder eintippen; - wo keine darauf steht.</translation>
+    </message>
+    <message>
+        <source>%1 comes in pieces: give each a name.</source>
+        <translation>%1 kommt in Stücken: jedem einen Namen geben.</translation>
     </message>
 </context>
 <context>
