@@ -66,6 +66,8 @@ FocusScope {
     }
     function show(index: int) {
         root.explained("");
+        if (index !== area)
+            Desk.pen.hear(); // What was refused was of the area before.
         awaited = "";
         area = index;
         root.enter();

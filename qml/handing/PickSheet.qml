@@ -25,8 +25,10 @@ WorkSheet {
     title: qsTr("Pick, in the order of the bins")
     about: qsTr("Space, a touch or a scan ticks what is in the hand.")
     onOpened: list.forceActiveFocus()
+    onClosed: list.typed = ""
 
     function show(row: int) {
+        list.typed = "";
         list.show(row);
     }
 

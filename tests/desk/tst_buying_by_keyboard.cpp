@@ -270,6 +270,12 @@ void BuyingByKeyboard::aBoxIsTickedOffAndLacksABracket()
     const int pump = rowWith(ticks, "part", QStringLiteral("EP-460M"));
     QCOMPARE(buying().box()->scan(QStringLiteral("EP-460M")), pump);
     QCOMPARE(item("boxList")->property("currentIndex").toInt(), pump); // It is in hand.
+    item("boxList")->setProperty("currentIndex", 0);
+    buying().box()->putAway(); // Nobody has read its serial.
+    QVERIFY(!m_desk->pen()->isBusy());
+    QVERIFY2(words("boxProblem").contains(QStringLiteral("serial")),
+             qPrintable(words("boxProblem")));
+    QCOMPARE(item("boxList")->property("currentIndex").toInt(), pump);
     serialsAreRead(pump);
     key(Qt::Key_Return);
     QTRY_COMPARE(focusName(*m_window), QStringLiteral("handMark"));
