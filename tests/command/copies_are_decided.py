@@ -306,10 +306,28 @@ def renewed_on_both_sides(folder):
     assert now == {("H4", "", new): 2, ("H4", "", used): 1, ("car-1", "", new): 1}, now
 
 
+def washed_on_both_sides(folder):
+    """Washed three times before: by each answer, how often it is then."""
+    name = f"washed:{Element.at}@car-1"
+    for word, washes in (("both", 5), ("shop", 4), ("copy", 4)):
+        pair = Pair(folder)
+        for side in (pair.at_shop, pair.in_copy):
+            side("service", "car-1", "wash", Element.at)
+        assert pair.open() == {name: ["both", "shop", "copy"]}, pair.open()
+        pair.bring(f"{name}={word}")
+        cars = json.loads(pair.at_shop("service", "car-1", "--json"))["cars"]
+        washed = next(one for one in cars[0]["positions"] if one["position"] == Element.at)["washed"]
+        assert washed == washes, (word, washed)
+    # What one side alone has washed is no matter.
+    pair = Pair(folder)
+    pair.at_shop("service", "car-1", "wash", Element.at)
+    assert not pair.open(), pair.open()
+
+
 def main():
     with tempfile.TemporaryDirectory() as folder:
         for play in (counted_on_both_sides, emptied_on_both_sides, below_zero, a_part_is_called_otherwise, a_build_and_its_template,
-                     orders_under_one_number, the_newest_word, promised_twice, renewed_on_both_sides):
+                     orders_under_one_number, the_newest_word, promised_twice, renewed_on_both_sides, washed_on_both_sides):
             play(folder)
             print(play.__name__.replace("_", " "), "as decided")
 

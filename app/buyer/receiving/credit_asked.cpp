@@ -23,7 +23,7 @@ Result<std::int64_t> amountAsked(const Settling &settling)
     const std::string_view code = std::string_view(typed).substr(cut + 1);
     const Currency &ours = settling.books.workshop.settings.currency;
     const Currency &his = order->now().currency;
-    const auto amount = valueAsked(std::string(trimmed(typed.substr(0, cut + 1))), "--credit");
+    auto amount = valueAsked(std::string(trimmed(typed.substr(0, cut + 1))), "--credit");
     if (!amount || sameFolded(code, ours.code()))
         return amount;
     if (!sameFolded(code, his.code()))
@@ -68,7 +68,7 @@ Result<std::optional<std::int64_t>> costOfClaimed(const Settling &settling)
 
 Result<std::int64_t> creditAsked(const Settling &settling)
 {
-    const auto credit = amountAsked(settling);
+    auto credit = amountAsked(settling);
     if (!credit)
         return credit;
     const auto most = costOfClaimed(settling);

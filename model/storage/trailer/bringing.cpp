@@ -121,6 +121,7 @@ private:
         entries.settle();
         settleCounts(sides, entries, into);
         settleRenewals(sides, entries, into);
+        settleWashes(sides, entries, into);
         settlePromises(sides, into);
         settleWords(sides, into);
         sayAgainUnderNextNumber(sides, into);

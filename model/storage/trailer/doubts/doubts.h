@@ -25,6 +25,9 @@ void settleCounts(const BothSides &sides, EntriesBrought &entries,
 /// What both have put in, or taken out, at one position of a car.
 void settleRenewals(const BothSides &sides, EntriesBrought &entries,
                     const EntriesBrought::Into &into);
+/// What both have washed at one position of a car.
+void settleWashes(const BothSides &sides, EntriesBrought &entries,
+                  const EntriesBrought::Into &into);
 void settlePromises(const BothSides &sides, const EntriesBrought::Into &into);
 void settleWords(const BothSides &sides, const EntriesBrought::Into &into);
 /// What was kept aside under a number that somebody else had drawn is said again under the next.

@@ -5,9 +5,7 @@
 // Either both were done, and the later one took out what the earlier one had put in; or it was one
 // work that was written down twice, and what one side moved for it goes back.
 
-#include "model/servicing/outing.h"
-#include "model/servicing/serviced.h"
-#include "model/storage/trailer/doubts/doubts.h"
+#include "model/storage/trailer/doubts/done_twice.h"
 
 #include <algorithm>
 
@@ -18,34 +16,11 @@ namespace {
 /// Of a servicing that is said again with another old piece: the id of what was said before.
 constexpr const char *SaidBeforeField = "said before";
 
-struct Renewal {
-    Serviced done;
-    Record record;
-    bool byShop = false;
-};
-using Seat = std::pair<std::string, std::string>; ///< Car and position.
-using Renewals = std::map<Seat, std::vector<Renewal>>;
+using Renewal = OneWork;
 
-/// What stands of it on one side.
-Renewals renewalsIn(const std::vector<NewsEntry> &news, bool byShop)
+bool isRenewal(Work work)
 {
-    std::vector<Record> records;
-    for (const NewsEntry &entry : news) {
-        if (entry.record)
-            records.push_back(*entry.record);
-    }
-    Renewals all;
-    for (const Record &record : standingOf(records)) {
-        if (record.kind != RecordKind::Servicing)
-            continue;
-        auto done = Serviced::read(record);
-        if (!done)
-            throw StorageFailure{done.error()};
-        if (done->work == Work::Fitted || done->work == Work::Replaced ||
-            done->work == Work::TakenOut)
-            all[{done->car, done->position}].push_back({std::move(*done), record, byShop});
-    }
-    return all;
+    return work == Work::Fitted || work == Work::Replaced || work == Work::TakenOut;
 }
 
 /// Without what the copy knows because it is its own, said again when it was brought before.
@@ -86,40 +61,18 @@ bool isSameOrder(const std::vector<Renewal> &a, const std::vector<Renewal> &b)
                       [](const auto &one, const auto &two) { return one.done.id == two.done.id; });
 }
 
-class RenewedTwice {
+class RenewedTwice : public DoneTwice {
 public:
-    RenewedTwice(const BothSides &sides, EntriesBrought &entries, const EntriesBrought::Into &into)
-        : m_sides(sides), m_entries(entries), m_into(into)
-    {
-    }
+    using DoneTwice::DoneTwice;
     void settle(const Seat &seat, const std::vector<Renewal> &copy,
                 const std::vector<Renewal> &shop);
 
 private:
-    void holdsNot(const std::vector<Renewal> &works);
     void followEachOther(const std::vector<Renewal> &order);
     [[nodiscard]] std::string takeOut(const Renewal &before, const Renewal &one);
-    [[nodiscard]] std::vector<Movement> movementsOf(const Renewal &one) const;
     [[nodiscard]] std::optional<Movement> wayOut(const Renewal &one) const;
     [[nodiscard]] std::optional<BalanceKey> wayIn(const Renewal &one) const;
-    void giveBack(const Movement &past);
-    void takeBack(const Renewal &one);
-
-    const BothSides &m_sides;
-    EntriesBrought &m_entries;
-    const EntriesBrought::Into &m_into;
 };
-
-/// Those of its action, in their order.
-std::vector<Movement> RenewedTwice::movementsOf(const Renewal &one) const
-{
-    std::vector<Movement> all;
-    eachMovement(one.byShop ? m_sides.shop : m_sides.copy, [&](const Movement &movement) {
-        if (movement.action.value_or(movement.id).text() == one.done.action)
-            all.push_back(movement);
-    });
-    return all;
-}
 
 /// How it took out the old piece; nothing where no movement did.
 std::optional<Movement> RenewedTwice::wayOut(const Renewal &one) const
@@ -149,42 +102,6 @@ std::optional<BalanceKey> RenewedTwice::wayIn(const Renewal &one) const
             return key;
     }
     return std::nullopt;
-}
-
-void RenewedTwice::giveBack(const Movement &past)
-{
-    Movement back =
-        m_into.own.movement(target(past), past.quantity, past.from, "was written down twice");
-    back.reverses = past.id;
-    back.deed = past.deed;
-    if (back.lot != past.lot)
-        back.newLot = past.lot;
-    if (back.condition != past.condition)
-        back.newCondition = past.condition;
-    back.document = past.document;
-    m_entries.append(std::move(back));
-}
-
-void RenewedTwice::takeBack(const Renewal &one)
-{
-    Record back = takingBack(one.record);
-    back.id = m_into.own.nextId();
-    back.who = m_into.own.who;
-    back.at = m_into.own.at;
-    static_cast<void>(m_into.writer.append(back));
-}
-
-/// It was the other side's work; the last first.
-void RenewedTwice::holdsNot(const std::vector<Renewal> &works)
-{
-    for (auto one = works.rbegin(); one != works.rend(); ++one) {
-        const auto movements = movementsOf(*one);
-        for (auto past = movements.rbegin(); past != movements.rend(); ++past) {
-            if (!past->reverses && past->quantity > 0 && !isTakenBack(m_into.connection, past->id))
-                giveBack(*past);
-        }
-        takeBack(*one);
-    }
 }
 
 /// What `before` put in goes where `one` has sent what it took for the old piece, which stays where
@@ -283,10 +200,10 @@ void RenewedTwice::settle(const Seat &seat, const std::vector<Renewal> &copy,
 void settleRenewals(const BothSides &sides, EntriesBrought &entries,
                     const EntriesBrought::Into &into)
 {
-    const Renewals copy = renewalsIn(sides.copy, false);
+    const WorksBySeat copy = worksBySeat(sides.copy, false, isRenewal);
     if (copy.empty())
         return;
-    Renewals shop = renewalsIn(sides.shop, true);
+    WorksBySeat shop = worksBySeat(sides.shop, true, isRenewal);
     RenewedTwice twice(sides, entries, into);
     for (const auto &[seat, there] : copy) {
         std::vector<Renewal> &here = shop[seat];
