@@ -135,6 +135,7 @@ void LongJournalStaysQuick::firstInFirstOutOfOnePart()
     std::uint32_t number = 1;
     const auto grow = [&](std::uint32_t movements) {
         Action action;
+        action.movements.reserve(movements);
         for (std::uint32_t i = 0; i < movements; ++i) {
             const bool comes = ++number % 2 == 0;
             action.movements.push_back(comes ? move(number, 2, "supplier", "A1", 1'000'000 + number)

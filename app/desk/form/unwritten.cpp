@@ -55,7 +55,7 @@ QVariantMap Unwritten::takeUp(const QString &sheet)
     auto waiting = m_waiting.extract(sheet);
     if (waiting.empty())
         return {};
-    const QVariantMap filled = waiting.mapped().filled;
+    QVariantMap filled = waiting.mapped().filled;
     m_now.insert_or_assign(sheet, std::move(waiting.mapped()));
     Q_EMIT found();
     return filled;

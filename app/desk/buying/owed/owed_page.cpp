@@ -48,6 +48,7 @@ std::vector<Row> deedsOf(const ClaimStanding *claim)
                         : isOpen         ? QString()
                                          : BuyingWords::tr("It is settled.");
     std::vector<Row> rows;
+    rows.reserve(Deeds.size());
     for (const NamedDeed &one : Deeds)
         rows.push_back({QString::fromLatin1(one.name), {label(one.deed), isOpen, why}});
     return rows;

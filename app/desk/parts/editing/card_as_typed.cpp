@@ -37,7 +37,7 @@ QVariantMap CardEditor::typed() const
     QVariantMap cells;
     QString begun;
     for (const auto &[heading, cell] : m_begun)
-        begun += said(heading + '\t' + cell + '\n');
+        begun.append(said(heading)).append(u'\t').append(said(cell)).append(u'\n');
     cells[QString()] = begun;
     for (const auto &[heading, cell] : m_cells)
         cells[said(heading)] = said(cell);

@@ -29,6 +29,20 @@ std::vector<OneWork> ofSamePiece(const std::vector<OneWork> &works,
     return same;
 }
 
+Disagreement doubtOf(const Seat &seat, const OneWork &copy, const OneWork &shop)
+{
+    const auto &[car, position] = seat;
+    return {"washed:" + position + "@" + car,
+            "what is at " + position + " of " + car + " was washed on both sides, here on " +
+                shop.done.day + ", in the copy on " + copy.done.day,
+            {{"both", "both were done, and both count"},
+             {"shop", "it was one and the same work: the shop's holds, and what the copy moved for "
+                      "it goes back"},
+             {"copy", "it was one and the same work: the copy's holds, and what the shop moved for "
+                      "it goes back"}},
+            {}};
+}
+
 } // namespace
 
 void settleWashes(const BothSides &sides, EntriesBrought &entries, const EntriesBrought::Into &into)
@@ -46,17 +60,7 @@ void settleWashes(const BothSides &sides, EntriesBrought &entries, const Entries
         const std::vector<OneWork> shop = ofSamePiece(others->second, works);
         if (copy.empty())
             continue;
-        const auto &[car, position] = seat;
-        const std::string word = into.disagreements.decide(
-            {"washed:" + position + "@" + car,
-             "what is at " + position + " of " + car + " was washed on both sides, here on " +
-                 shop.back().done.day + ", in the copy on " + copy.back().done.day,
-             {{"both", "both were done, and both count"},
-              {"shop", "it was one and the same work: the shop's holds, and what the copy moved "
-                       "for it goes back"},
-              {"copy", "it was one and the same work: the copy's holds, and what the shop moved "
-                       "for it goes back"}},
-             {}});
+        const std::string word = into.disagreements.decide(doubtOf(seat, copy.back(), shop.back()));
         if (word != "both")
             twice.holdsNot(word == "shop" ? copy : shop);
     }
