@@ -45,15 +45,18 @@ RowLayout {
         objectName: "inTime"
         question: qsTr("Can it all be here in time?")
         answer: root.buying.inTime
-        mark: root.buying.canBeInTime ? Standing.Made : Standing.Short
+        mark: !root.buying.known ? Standing.Note
+            : root.buying.canBeInTime ? Standing.Made : Standing.Short
         onClicked: root.slipsAsked()
     }
     QuestionTag {
         objectName: "owed"
         question: qsTr("Anything owed?")
-        answer: root.open === 0 ? qsTr("nothing")
+        answer: !root.buying.known ? qsTr("not known yet")
+            : root.open === 0 ? qsTr("nothing")
             : root.open === 1 ? qsTr("1 claim") : qsTr("%1 claims").arg(root.open)
-        mark: root.open === 0 ? Standing.Made : Standing.Short
+        mark: !root.buying.known ? Standing.Note
+            : root.open === 0 ? Standing.Made : Standing.Short
         onClicked: root.owedAsked()
     }
 }

@@ -48,7 +48,8 @@ RowLayout {
         objectName: "belowKept"
         question: qsTr("Below what we keep?")
         answer: root.stock.belowWords
-        mark: root.stock.belowCount === 0 ? Standing.Made : Standing.Short
+        mark: !root.stock.known ? Standing.Note
+            : root.stock.belowCount === 0 ? Standing.Made : Standing.Short
         onClicked: root.belowAsked()
     }
     QuestionTag {

@@ -8,6 +8,7 @@
 #include "app/desk/launch/screens.h"
 #include "app/desk/shop/desk.h"
 #include "app/desk/shop/look.h"
+#include "app/desk/words/standing.h"
 #include "seen.h"
 
 #include <QDir>
@@ -23,6 +24,7 @@ private Q_SLOTS:
     void initTestCase();
     void init();
     void saysWhatToDoFirst();
+    void nothingIsSaidToBeWell();
     void isReachedByTabBothWays_data();
     void isReachedByTabBothWays();
     void makesTheDemoShopByOneKey();
@@ -130,6 +132,16 @@ void DeskWithoutAShop::saysWhatToDoFirst()
     QVERIFY(!item("takeBack")->isEnabled());
     QTest::keyClick(m_window, Qt::Key_B, Qt::ControlModifier);
     QVERIFY(item("buildList") == nullptr);
+}
+
+/// While a shop is still read, neither.
+void DeskWithoutAShop::nothingIsSaidToBeWell()
+{
+    QVERIFY(!m_desk->stock()->isKnown());
+    QCOMPARE(m_desk->stock()->belowWords(), QStringLiteral("not known yet"));
+    QVERIFY(!m_desk->buying()->isKnown());
+    QCOMPARE(m_desk->trailer()->allThereMark(), static_cast<int>(Standing::Note));
+    QCOMPARE(m_desk->service()->overdueMark(), static_cast<int>(Standing::Note));
 }
 
 void DeskWithoutAShop::isReachedByTabBothWays_data()

@@ -28,6 +28,7 @@ class BuyingDesk : public QObject {
     Q_PROPERTY(int page READ page WRITE setPage NOTIFY changed)
     Q_PROPERTY(QString inTime READ inTime NOTIFY changed)
     Q_PROPERTY(bool canBeInTime READ canBeInTime NOTIFY changed)
+    Q_PROPERTY(bool known READ isKnown NOTIFY changed)
     Q_PROPERTY(flarestock::LackingPage *lacking READ lacking CONSTANT)
     Q_PROPERTY(flarestock::SlipsPage *slips READ slips CONSTANT)
     Q_PROPERTY(flarestock::OrdersPage *orders READ orders CONSTANT)
@@ -57,6 +58,8 @@ public:
     [[nodiscard]] QString inTime() const; ///< Whether all can still be here in time, in words.
     /// No line that an order of today does not save.
     [[nodiscard]] bool canBeInTime() const;
+    /// The shop was read: before that nothing is said to be in time, or not to be owed.
+    [[nodiscard]] bool isKnown() const { return m_book != nullptr; }
     [[nodiscard]] LackingPage *lacking() { return &m_lacking; }
     [[nodiscard]] SlipsPage *slips() { return &m_slips; }
     [[nodiscard]] OrdersPage *orders() { return &m_orders; }

@@ -173,7 +173,8 @@ QString StockDesk::nothing() const
 
 QString StockDesk::belowWords() const
 {
-    return m_below == 0   ? tr("nothing is below")
+    return !m_book        ? tr("not known yet")
+           : m_below == 0 ? tr("nothing is below")
            : m_below == 1 ? tr("1 part is below")
                           : tr("%1 parts are below").arg(m_below);
 }

@@ -25,6 +25,7 @@ class StockDesk : public QObject {
     QML_UNCREATABLE("made by the desk")
     Q_PROPERTY(bool looking READ isLooking WRITE setLooking NOTIFY changed)
     Q_PROPERTY(bool loading READ isLoading NOTIFY changed)
+    Q_PROPERTY(bool known READ isKnown NOTIFY changed)
     Q_PROPERTY(bool narrowed READ isNarrowed NOTIFY changed)
     Q_PROPERTY(bool inInches READ inInches WRITE setInInches NOTIFY changed)
     Q_PROPERTY(QString heading READ heading NOTIFY changed)
@@ -59,6 +60,8 @@ public:
     {
         return m_workshop && (m_making.isUnderWay() || m_sifting.isUnderWay() || !m_book);
     }
+    /// The shop was read: before that nothing is said to be enough.
+    [[nodiscard]] bool isKnown() const { return m_book != nullptr; }
     [[nodiscard]] bool isNarrowed() const;
     [[nodiscard]] bool inInches() const { return m_units == Units::Inch; }
     void setInInches(bool inInches);

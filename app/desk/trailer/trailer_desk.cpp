@@ -186,7 +186,9 @@ QString TrailerDesk::allThere() const
 
 int TrailerDesk::allThereMark() const
 {
-    return m_book && piecesOf(*m_book).lack > 0 ? Standing::Short : Standing::Made;
+    if (!m_book)
+        return Standing::Note;
+    return piecesOf(*m_book).lack > 0 ? Standing::Short : Standing::Made;
 }
 
 std::vector<const Event *> TrailerDesk::coming() const

@@ -1108,6 +1108,10 @@
         <source>%1 claims</source>
         <translation>%1 Reklamationen</translation>
     </message>
+    <message>
+        <source>not known yet</source>
+        <translation>noch nicht bekannt</translation>
+    </message>
 </context>
 <context>
     <name>CameList</name>

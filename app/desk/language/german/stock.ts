@@ -1440,6 +1440,10 @@
         <source>%1 parts are below</source>
         <translation>%1 Teile liegen darunter</translation>
     </message>
+    <message>
+        <source>not known yet</source>
+        <translation>noch nicht bekannt</translation>
+    </message>
 </context>
 <context>
     <name>flarestock::StockForm</name>
