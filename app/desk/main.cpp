@@ -20,6 +20,7 @@
 #include <QGuiApplication>
 #include <QQuickWindow>
 #include <QTemporaryDir>
+#include <QTimer>
 
 #include <cstdio>
 #include <memory>
@@ -100,9 +101,33 @@ void listenToScanner(ScanEar &ear, Desk &desk, QQuickWindow &window)
     ear.listenTo(window);
 }
 
-/// What the person has chosen is there the next time.
-void rememberChoices(Desk &desk, const Look &look)
+/// The build that was last on the desk comes onto it again; not where one was asked for.
+void rememberBuilds(Desk &desk, bool isAsked)
 {
+    const auto recall = [&desk, isAsked] {
+        const QString last = lastBuild(desk.shopPath()); // Before another one comes.
+        const auto open = [&desk, last, shop = desk.shopPath()] {
+            const bool isThere = shop == desk.shopPath() && desk.builds()->rowOf(last) >= 0;
+            if (isThere && last != desk.build()->id())
+                desk.openBuild(last);
+        };
+        if (!last.isEmpty() && !isAsked)
+            QTimer::singleShot(0, &desk, open);
+    };
+    QObject::connect(&desk, &Desk::shopChanged, &desk, recall);
+    QObject::connect(desk.build(), &BuildDesk::changed, &desk, [&desk, kept = QString()]() mutable {
+        const QString now = desk.shopPath() + QLatin1Char('\n') + desk.build()->id();
+        if (!desk.build()->id().isEmpty() && std::exchange(kept, now) != now)
+            rememberBuild(desk.shopPath(), desk.build()->id());
+    });
+    if (desk.hasShop())
+        recall();
+}
+
+/// What the person has chosen is there the next time.
+void rememberChoices(Desk &desk, const Look &look, const DeskOptions &options)
+{
+    rememberBuilds(desk, !options.build.isEmpty());
     desk.setWho(lastWho());
     QObject::connect(&look, &Look::darkChanged, &look, [&look] { rememberDark(look.isDark()); });
     QObject::connect(&look, &Look::inInchesChanged, &look,
@@ -188,7 +213,7 @@ int runDesk(QGuiApplication &application, const DeskOptions &options)
     const SpareMoment spare(screens->engine());
     ScanEar ear;
     listenToScanner(ear, desk, *screens->window());
-    rememberChoices(desk, look);
+    rememberChoices(desk, look, options);
     const KeptSheets kept(desk);
     openBeside(desk, server, file, options);
     return application.exec();

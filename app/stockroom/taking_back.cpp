@@ -8,6 +8,7 @@
 #include "model/buying/order_steps.h"
 #include "model/journal/notes/build_log.h"
 #include "model/servicing/outing.h"
+#include "model/storage/trailer/own_entries.h"
 
 #include <algorithm>
 
@@ -138,6 +139,28 @@ Result<void> mayGoBack(const std::vector<Record> &records, const ShopFile &file)
     return {};
 }
 
+/// What both sides took from a place was made up for by a difference when a copy was brought: what
+/// one of them took does not go back alone, or a piece would lie there that is not.
+Result<void> isNotMadeUpFor(const std::vector<Movement> &past, const ShopFile &file,
+                            const Ledger &shop)
+{
+    for (const Movement &one : past) {
+        const auto ofPart = file.movements(one.part);
+        if (!ofPart)
+            return tl::unexpected(ofPart.error());
+        const auto makesUpForIt = [&](const Movement &found) {
+            return found.why.starts_with(BothSidesTook) && target(found) == source(one) &&
+                   found.at >= one.at && !shop.isTakenBack(found.id);
+        };
+        if (std::any_of(ofPart->begin(), ofPart->end(), makesUpForIt))
+            return problem(one.part + " at " + one.from,
+                           "was made up for when a copy was brought, as both sides had taken it, "
+                           "and stays",
+                           "Count it there: what is found holds.");
+    }
+    return {};
+}
+
 /// What the reversals of an action would take along, as its part's whole history has it.
 Result<std::int64_t> givenBack(const std::string &part, const std::vector<Movement> &reversals,
                                const ShopFile &file, const Ledger &shop)
@@ -239,6 +262,8 @@ Result<Action> movementTakenBack(const MovementId &id, const ShopFile &file,
     if (!behind)
         return tl::unexpected(behind.error());
     if (const auto may = mayGoBack(*behind, file); !may)
+        return tl::unexpected(may.error());
+    if (const auto may = isNotMadeUpFor(*past, file, workshop.ledger); !may)
         return tl::unexpected(may.error());
     std::set<MovementId> reversed;
     for (const Movement &one : *past) {

@@ -134,6 +134,12 @@ def below_zero(folder):
         pair.bring(f"below-zero:HE-6@trailer-2={word}")
         assert pair.on_hand("HE-6", "trailer-2") == 0
         assert pair.on_hand("HE-6", "E3") == had + there
+        # Of what was made up for neither side's goes back alone; else a piece would lie there that is not.
+        done = json.loads(pair.at_shop("history", "HE-6", "--json"))["movements"]
+        for to in ("used-up", "car-1"):
+            took = next(one for one in done if (one["from"], one["to"]) == ("trailer-2", to))
+            pair.at_shop("take-back", took["movement"], status=2 if word == "difference" else 0)
+            assert pair.on_hand("HE-6", "trailer-2") == (0 if word == "difference" else 2 if to == "used-up" else 3)
 
 
 def a_part_is_called_otherwise(folder):

@@ -76,6 +76,16 @@ void rememberWho(const QString &who)
         .setValue(QStringLiteral("who"), who);
 }
 
+QString lastBuild(const QString &shop)
+{
+    return keptOf(keyOfShop("builds", shop));
+}
+
+void rememberBuild(const QString &shop, const QString &build)
+{
+    keepOf(keyOfShop("builds", shop), build);
+}
+
 QString lastSketches(const QString &shop)
 {
     return keptOf(keyOfShop("sketches", shop));

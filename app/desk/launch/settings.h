@@ -15,6 +15,9 @@ void rememberDark(bool dark);
 /// Whose name stands below what is done at this desk; empty where nobody has said.
 [[nodiscard]] QString lastWho();
 void rememberWho(const QString &who);
+/// The build of a shop that was last on the desk.
+[[nodiscard]] QString lastBuild(const QString &shop);
+void rememberBuild(const QString &shop, const QString &build);
 /// What was typed of the templates of a shop and not written down, as the desk gave it.
 [[nodiscard]] QString lastSketches(const QString &shop);
 void rememberSketches(const QString &shop, const QString &sketches);

@@ -151,7 +151,7 @@ void EntriesBrought::supply(const Movement &movement, const std::string &what)
         return;
     const std::string difference = placeOf(PlaceKind::Difference, m_into.writer.knowing(key.part));
     Movement found = m_into.own.movement({key.part, difference, key.lot, key.condition}, lacking,
-                                         key.place, "both sides took it");
+                                         key.place, std::string(BothSidesTook));
     found.deed = Deed::Count;
     found.value = portion(movement.value, lacking, movement.quantity);
     settle();

@@ -9,6 +9,9 @@
 
 namespace flarestock {
 
+/// What a movement says that makes up for what both sides took from one place.
+inline constexpr std::string_view BothSidesTook = "both sides took it";
+
 struct OwnEntries {
     MovementId first;
     std::string who;
