@@ -19,10 +19,10 @@ struct LateWords {
     LateKind kind = LateKind::Freight;
     std::int64_t amount = 0; ///< 10^-6 of the shop's currency; below zero for a credit.
     std::map<std::string, Decimal> weights; ///< Of one, by part; empty: shared by value.
-    std::string onlyPart; ///< That alone bears it; empty: all that came of the order.
-    std::string onlyLot;  ///< Of that part; empty: any.
+    std::string onlyPart;     ///< That alone bears it; empty: all that came of the order.
+    std::string onlyLot;      ///< Of that part; empty: any.
     bool onlyDamaged = false; ///< Of that part, what is not to be used; some of it has to be here.
-    std::string claim;    ///< The id of the claim that it settles.
+    std::string claim;        ///< The id of the claim that it settles.
     std::string document;
 };
 
