@@ -80,7 +80,8 @@ void ADraftThatGoesBack::draftsOfAllSlipsGoBackAtOnce()
     QCOMPARE(orders().orders()->count(), 0);
     QCOMPARE(orders().selected(), QString());
     // The journal keeps them, and their numbers are used up.
-    const auto &kept = inFile()->bought.orders.orders;
+    const auto shop = inFile();
+    const auto &kept = shop->bought.orders.orders;
     QCOMPARE(static_cast<int>(kept.size()), drafted);
     for (const auto &[number, order] : kept)
         QCOMPARE(order.standing(), OrderStanding::Cancelled);
