@@ -14,7 +14,7 @@ namespace flarestock {
 /// the tick.
 [[nodiscard]] QStringList boxCells();
 [[nodiscard]] std::vector<Row> boxRows(const Ticks &ticks, Units units);
-/// "bracket BK-60 is not in its box: it becomes a claim."; empty where nothing lacks.
+/// What boxes lack, and so becomes a claim, and what is there and was not ordered; empty: neither.
 [[nodiscard]] QString saidLacking(const Ticks &ticks, Units units);
 
 } // namespace flarestock
