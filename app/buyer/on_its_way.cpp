@@ -6,15 +6,12 @@ namespace flarestock {
 
 namespace {
 
-/// Of a line of an order what claims speak of already: what was short, or came as another part.
-/// What lacked in a box, or came and is damaged, the order does not await any more.
+/// Of a line of an order what it awaits and claims speak of already, each with a day of its own.
 Decimal claimedOf(const OrderLine &line, std::string_view order, const ClaimBook &book)
 {
     Decimal sum;
     for (const ClaimStanding &claim : book.claims) {
-        const bool isAwaited = claim.now.fault == ClaimFault::ShortDelivery ||
-                               claim.now.fault == ClaimFault::WrongPart;
-        if (isAwaited && claim.now.order == order && claim.now.part == line.part)
+        if (claim.now.isAwaitedByOrder() && claim.now.order == order && claim.now.part == line.part)
             sum += Quantity::ofSmallest(claim.owed(), line.unit).amount;
     }
     return sum;

@@ -31,11 +31,9 @@ void leaveOutSettled(const ClaimBook &claims, BuyingBook &book)
 {
     for (const ClaimStanding &claim : claims.claims) {
         const SupplierClaim &now = claim.now;
-        const bool isAwaited = now.fault == ClaimFault::ShortDelivery ||
-                               now.fault == ClaimFault::WrongPart; // The others had come.
-        const bool isOver = now.state == ClaimState::Credited || now.state == ClaimState::GivenUp;
         const auto order = book.orders.find(now.order);
-        if (isAwaited && isOver && order != book.orders.end() && now.quantity > claim.came)
+        if (now.isAwaitedByOrder() && now.isLetGo() && order != book.orders.end() &&
+            now.quantity > claim.came)
             order->second.notComing[now.part] += now.quantity - claim.came;
     }
 }
@@ -57,6 +55,10 @@ Result<Bought> Bought::of(const std::vector<Record> &records, const Ledger &ledg
     if (!late)
         return tl::unexpected(late.error());
     Bought bought{std::move(*orders), ClaimBook::of(*steps, *receipts), std::move(*late)};
+    for (const Record &record : records) {
+        if (record.kind == RecordKind::SupplierClaim) // Also where it was taken back.
+            bought.claims.giveNumber(record.subject);
+    }
     leaveOutSettled(bought.claims, bought.orders);
     return bought;
 }

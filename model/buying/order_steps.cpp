@@ -2,6 +2,8 @@
 
 #include "model/buying/order_steps.h"
 
+#include "model/buying/steps_that_hold.h"
+
 #include <tuple>
 
 namespace flarestock {
@@ -20,6 +22,13 @@ bool buysTheSame(const Order &a, const Order &b)
 std::string_view stateAs(const Order &order)
 {
     return order.state == OrderState::Draft ? "a draft" : text(order.state);
+}
+
+/// What the order said before the step that makes it say what it says now; nullptr: nothing.
+const Order *saidBefore(const BookedOrder &standing)
+{
+    const auto holding = stepsThatHold(standing.steps);
+    return holding.size() > 1 ? holding[holding.size() - 2] : nullptr;
 }
 
 /// Of a placed order.
@@ -52,8 +61,10 @@ std::string notWrittenBecause(const BookedOrder *standing, const Order &next)
         next.state == OrderState::Draft || next.state == OrderState::Cancelled;
     if (needsNothingHere && standing->hasCome())
         return "cannot be " + std::string(stateAs(next)) + ": something of it has come";
-    if (const Order *former = standing->former(); former && former->saysAs(next))
-        return {};
+    for (const Order *former : {standing->former(), saidBefore(*standing)}) {
+        if (former != nullptr && former->saysAs(next))
+            return {};
+    }
     switch (now.state) {
     case OrderState::Draft:
         return next.state == OrderState::Closed ? "is a draft: nothing of it was ever awaited" : "";
@@ -66,10 +77,14 @@ std::string notWrittenBecause(const BookedOrder *standing, const Order &next)
     return "is " + std::string(stateAs(now));
 }
 
-Result<Order> stepBack(const BookedOrder &standing)
+Result<Order> stepBack(const BookedOrder &standing, const MovementId &step)
 {
     const Order &now = standing.now();
-    const Order *former = standing.former();
+    const bool isNewest = now.id == step;
+    if (!isNewest && stepsThatHold(standing.steps).back()->id != step)
+        return problem("order " + now.number, "has gone on since",
+                       "Take back its newest step: flarestock order show.");
+    const Order *former = isNewest ? standing.former() : saidBefore(standing);
     Order back = former ? *former : now;
     if (!former)
         back.state = OrderState::Cancelled;

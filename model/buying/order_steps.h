@@ -18,9 +18,10 @@ namespace flarestock {
 /// `standing`: the order of its number; nullptr where there is none yet.
 [[nodiscard]] std::string notWrittenBecause(const BookedOrder *standing, const Order &next);
 
-/// The order as it was before its last step, as a further step; without an id, a name and a time.
-/// An order that was only opened is cancelled. Problem: something has come of it, so that it cannot
-/// be a draft again, nor cancelled.
-[[nodiscard]] Result<Order> stepBack(const BookedOrder &standing);
+/// The order as it was before that step, as a further step; without an id, a name and a time. It is
+/// the newest, or the newest that holds, as those behind it were taken back. An order that was only
+/// opened is cancelled. Problem: the order has gone on since; something has come of it, so that it
+/// cannot be a draft again, nor cancelled.
+[[nodiscard]] Result<Order> stepBack(const BookedOrder &standing, const MovementId &step);
 
 } // namespace flarestock

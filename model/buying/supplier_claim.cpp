@@ -2,11 +2,13 @@
 
 #include "model/buying/supplier_claim.h"
 
+#include "model/buying/steps_that_hold.h"
 #include "model/exact/case_fold.h"
 
 #include <algorithm>
 #include <array>
 #include <charconv>
+#include <tuple>
 
 namespace flarestock {
 
@@ -127,6 +129,35 @@ Result<SupplierClaim> SupplierClaim::read(const Record &record)
     return read;
 }
 
+bool SupplierClaim::saysAs(const SupplierClaim &other) const
+{
+    const auto said = [](const SupplierClaim &one) {
+        return std::tie(one.claim, one.number, one.order, one.supplier, one.part, one.quantity,
+                        one.fault, one.boxOf, one.boxLot, one.state, one.day, one.credit, one.note);
+    };
+    return said(*this) == said(other);
+}
+
+Result<SupplierClaim> stepBack(const ClaimStanding &standing, const MovementId &step)
+{
+    const bool isNewest = standing.now.id == step;
+    const auto holding = stepsThatHold(standing.steps);
+    if (!isNewest && holding.back()->id != step)
+        return problem("claim " + standing.now.number, "has gone on since",
+                       "Take back its newest step.");
+    const auto &steps = standing.steps;
+    const SupplierClaim *former = nullptr;
+    if (isNewest && steps.size() > 1)
+        former = &steps[steps.size() - 2];
+    else if (!isNewest && holding.size() > 1)
+        former = holding[holding.size() - 2];
+    SupplierClaim back = former != nullptr ? *former : standing.now;
+    if (former == nullptr)
+        back.state = ClaimState::GivenUp;
+    back.action.clear();
+    return back;
+}
+
 std::int64_t ClaimStanding::owed() const noexcept
 {
     return now.isSettled() ? 0 : std::max<std::int64_t>(now.quantity - came, 0);
@@ -146,6 +177,7 @@ ClaimBook ClaimBook::of(const std::vector<SupplierClaim> &steps,
     for (const SupplierClaim &step : steps) {
         if (step.id == step.claim) {
             book.claims.push_back({step, {step}, 0});
+            book.giveNumber(step.number);
             continue;
         }
         const auto at =
@@ -184,12 +216,14 @@ Result<const ClaimStanding *> ClaimBook::find(std::string_view named) const
     return found;
 }
 
+void ClaimBook::giveNumber(std::string_view number) noexcept
+{
+    m_greatest = std::max(m_greatest, countOf(number));
+}
+
 std::string ClaimBook::nextNumber() const
 {
-    std::int64_t most = 0;
-    for (const ClaimStanding &claim : claims)
-        most = std::max(most, countOf(claim.now.number));
-    return "C-" + std::to_string(most + 1);
+    return "C-" + std::to_string(m_greatest + 1);
 }
 
 } // namespace flarestock

@@ -43,6 +43,19 @@ struct SupplierClaim {
     std::int64_t at = 0; ///< Milliseconds since 1970, UTC.
 
     [[nodiscard]] bool isSettled() const noexcept { return state >= ClaimState::PieceCame; }
+    /// Whether the order itself has not got it yet, and never booked its cost: it was short, or
+    /// another part came in its place. What lacked in a box, or came damaged, had come.
+    [[nodiscard]] bool isAwaitedByOrder() const noexcept
+    {
+        return fault == ClaimFault::ShortDelivery || fault == ClaimFault::WrongPart;
+    }
+    /// Whether it does not come any more: paid back, or let go.
+    [[nodiscard]] bool isLetGo() const noexcept
+    {
+        return state == ClaimState::Credited || state == ClaimState::GivenUp;
+    }
+    /// Whether both say the same of the same claim, whoever wrote them and when.
+    [[nodiscard]] bool saysAs(const SupplierClaim &other) const;
     [[nodiscard]] Record asRecord() const;
     [[nodiscard]] static Result<SupplierClaim> read(const Record &record); ///< Problem: not one.
     friend bool operator==(const SupplierClaim &, const SupplierClaim &) = default;
@@ -63,10 +76,14 @@ struct ClaimStanding {
     [[nodiscard]] std::optional<std::string> coversFrom() const;
 };
 
+/// The claim as it was before that step, as a further step that no piece moves with. It is the
+/// newest, or the newest that holds, as those behind it were taken back. A claim that was only
+/// raised is given up. Problem: the claim has gone on since.
+[[nodiscard]] Result<SupplierClaim> stepBack(const ClaimStanding &standing, const MovementId &step);
+
 /// All claims, in the order in which they were raised.
 struct ClaimBook {
     std::vector<ClaimStanding> claims;
-
     /// In the order of the fold. A step of an action that was taken back has to be left out, and
     /// counts neither here: without its first step a claim is none. Receipts are those that count.
     [[nodiscard]] static ClaimBook of(const std::vector<SupplierClaim> &steps,
@@ -74,7 +91,13 @@ struct ClaimBook {
     /// By its number or the id of its first step. Problem: there is none, or there are two of that
     /// number, as two seats may have raised them in the same moment.
     [[nodiscard]] Result<const ClaimStanding *> find(std::string_view named) const;
-    [[nodiscard]] std::string nextNumber() const; ///< "C-13"
+    /// "C-13": one behind the greatest that was ever given.
+    [[nodiscard]] std::string nextNumber() const;
+    /// A claim was given that number, also where it does not count any more.
+    void giveNumber(std::string_view number) noexcept;
+
+private:
+    std::int64_t m_greatest = 0; ///< Of the numbers given; of "C-12" 12.
 };
 
 } // namespace flarestock

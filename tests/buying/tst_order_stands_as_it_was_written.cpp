@@ -83,6 +83,7 @@ private Q_SLOTS:
     void stepsAreTakenInTheirOrder();
     void nothingIsCancelledThatHasCome();
     void aStepIsTakenBack();
+    void stepsAreTakenBackOneByOne();
     void numbersCountWithinTheirYear();
 };
 
@@ -245,7 +246,7 @@ void OrderStands::nothingIsCancelledThatHasCome()
     records.push_back(cameOf(placed, 1).asRecord());
     QCOMPARE(why(records, cancelled),
              QStringLiteral("cannot be cancelled: something of it has come"));
-    QVERIFY(!stepBack(booked(records)));
+    QVERIFY(!stepBack(booked(records), placed.id));
 }
 
 void OrderStands::aStepIsTakenBack()
@@ -253,11 +254,37 @@ void OrderStands::aStepIsTakenBack()
     const Order draft = threeOrdered();
     const Order placed = stepOf(draft, 2, OrderState::Placed);
     const Order closed = stepOf(placed, 3, OrderState::Closed);
-    const auto open = stepBack(booked({draft.asRecord(), placed.asRecord(), closed.asRecord()}));
+    const auto open =
+        stepBack(booked({draft.asRecord(), placed.asRecord(), closed.asRecord()}), closed.id);
     QCOMPARE(open->state, OrderState::Placed);
     QCOMPARE(open->before, closed.id);
     QVERIFY(open->saysAs(placed));
-    QCOMPARE(stepBack(booked({draft.asRecord()}))->state, OrderState::Cancelled);
+    QCOMPARE(stepBack(booked({draft.asRecord()}), draft.id)->state, OrderState::Cancelled);
+    QVERIFY(!stepBack(booked({draft.asRecord(), placed.asRecord()}), draft.id));
+}
+
+void OrderStands::stepsAreTakenBackOneByOne()
+{
+    const Order draft = threeOrdered();
+    const Order placed = stepOf(draft, 2, OrderState::Placed);
+    const Order cancelled = stepOf(placed, 3, OrderState::Cancelled);
+    std::vector<Record> records{draft.asRecord(), placed.asRecord(), cancelled.asRecord()};
+    const auto takeBack = [&](const Order &step, std::uint8_t id) {
+        auto back = stepBack(booked(records), step.id);
+        if (!back)
+            return QString::fromStdString(back.error().sentence());
+        if (const QString refused = why(records, *back); !refused.isEmpty())
+            return refused;
+        back->id = idNumber(id);
+        records.push_back(back->asRecord());
+        return QString::fromStdString(std::string(text(back->state)));
+    };
+    QCOMPARE(takeBack(cancelled, 4), QStringLiteral("placed"));
+    QVERIFY(takeBack(cancelled, 9).contains(QStringLiteral("has gone on since")));
+    QCOMPARE(takeBack(placed, 5), QStringLiteral("draft"));
+    QCOMPARE(takeBack(draft, 6), QStringLiteral("cancelled"));
+    QCOMPARE(takeBack(booked(records).now(), 7),
+             QStringLiteral("draft")); // The taking back itself.
 }
 
 void OrderStands::numbersCountWithinTheirYear()

@@ -57,6 +57,7 @@ private Q_SLOTS:
     void aRecordThatIsNoneIsRefused();
     void onlyAPromiseByADayCovers();
     void aClaimWithoutItsRaisingIsNone();
+    void aClaimsStepsAreTakenBackOneByOne();
     void aClaimIsFoundByNumberOrId();
     void aLateCostFallsOnWhatIsHere();
 };
@@ -131,6 +132,26 @@ void WhatCameIsWrittenDown::aClaimWithoutItsRaisingIsNone()
     QVERIFY(book.claims.empty());
 }
 
+void WhatCameIsWrittenDown::aClaimsStepsAreTakenBackOneByOne()
+{
+    std::vector<SupplierClaim> steps{claimOf(1, 1, ClaimState::Raised),
+                                     claimOf(2, 1, ClaimState::Promised),
+                                     claimOf(3, 1, ClaimState::GivenUp)};
+    const auto takeBack = [&](std::size_t step, std::uint8_t id) {
+        auto back = stepBack(ClaimBook::of(steps, {}).claims.front(), steps[step].id);
+        if (!back)
+            return std::string("has gone on since");
+        back->id = claimOf(id, 1, ClaimState::Raised).id;
+        steps.push_back(*back);
+        return std::string(text(back->state));
+    };
+    QCOMPARE(takeBack(1, 9), std::string("has gone on since"));
+    QCOMPARE(takeBack(2, 4), std::string("promised"));
+    QCOMPARE(takeBack(1, 5), std::string("raised"));
+    QCOMPARE(takeBack(0, 6), std::string("given up"));
+    QCOMPARE(takeBack(5, 7), std::string("raised")); // The taking back itself.
+}
+
 void WhatCameIsWrittenDown::aClaimIsFoundByNumberOrId()
 {
     const SupplierClaim two = claimOf(2, 2, ClaimState::Raised);
@@ -140,6 +161,8 @@ void WhatCameIsWrittenDown::aClaimIsFoundByNumberOrId()
     QCOMPARE(book.find(two.claim.text()).value()->now.id, two.id);
     QVERIFY(!book.find("C-3"));
     QCOMPARE(book.nextNumber(), std::string("C-5"));
+    book.giveNumber("C-7"); // It was taken back since.
+    QCOMPARE(book.nextNumber(), std::string("C-8"));
     four.number = "C-2"; // As two seats may have numbered them in the same moment.
     book = ClaimBook::of({two, four}, {});
     QVERIFY(!book.find("C-2"));

@@ -56,26 +56,42 @@ Result<std::vector<Decimal>> weightsOf(const LateWords &asked, const std::vector
     return weights;
 }
 
-/// Of what a receipt brought that lies here, what is not to be used.
-void leaveDamaged(std::vector<HereAt> &here)
+/// Where what each of them brought lies, or of that only what is not to be used; the bearers of a
+/// part stand together.
+Result<std::vector<std::vector<HereAt>>> hereOf(const std::vector<Receipt> &bearers,
+                                                const Books &books, bool onlyDamaged)
 {
-    std::erase_if(here,
-                  [](const HereAt &at) { return at.key.condition != PieceCondition::NotToBeUsed; });
+    std::vector<std::vector<HereAt>> here;
+    here.reserve(bearers.size());
+    for (auto from = bearers.begin(); from != bearers.end();) {
+        const auto to = std::find_if(from, bearers.end(),
+                                     [&](const Receipt &one) { return one.part != from->part; });
+        auto ofPart = stillHere({from, to}, books.file, books.workshop);
+        if (!ofPart)
+            return tl::unexpected(ofPart.error());
+        std::move(ofPart->begin(), ofPart->end(), std::back_inserter(here));
+        from = to;
+    }
+    if (onlyDamaged) {
+        for (std::vector<HereAt> &of : here)
+            std::erase_if(of, [](const HereAt &at) {
+                return at.key.condition != PieceCondition::NotToBeUsed;
+            });
+    }
+    return here;
 }
 
-/// By what each receipt of a part brought that is damaged and lies here, with its value.
-Result<std::vector<Decimal>> damagedOf(const std::vector<Receipt> &receipts, const Books &books)
+/// By what each receipt brought that is damaged and lies here, with its value.
+std::vector<Decimal> damagedWeights(const std::vector<Receipt> &bearers,
+                                    const std::vector<std::vector<HereAt>> &here)
 {
-    auto here = stillHere(receipts, books.file, books.workshop);
-    if (!here)
-        return tl::unexpected(here.error());
     std::vector<Decimal> weights;
-    for (std::size_t i = 0; i < receipts.size(); ++i) {
-        leaveDamaged((*here)[i]);
+    weights.reserve(bearers.size());
+    for (std::size_t i = 0; i < bearers.size(); ++i) {
         Decimal damaged;
-        for (const HereAt &at : (*here)[i])
+        for (const HereAt &at : here[i])
             damaged += Decimal(at.quantity);
-        weights.push_back(damaged * Decimal(std::max<std::int64_t>(1, receipts[i].value)));
+        weights.push_back(damaged * Decimal(std::max<std::int64_t>(1, bearers[i].value)));
     }
     return weights;
 }
@@ -83,36 +99,11 @@ Result<std::vector<Decimal>> damagedOf(const std::vector<Receipt> &receipts, con
 /// What each receipt bears, and what of it goes where.
 class Split {
 public:
-    Split(const Books &books, bool onlyDamaged)
-        : m_file(books.file), m_workshop(books.workshop), m_onlyDamaged(onlyDamaged)
+    Split(const Workshop &workshop, bool onlyDamaged)
+        : m_workshop(workshop), m_onlyDamaged(onlyDamaged)
     {
     }
 
-    Result<void> add(const std::vector<Receipt> &bearers, const std::vector<std::int64_t> &values)
-    {
-        for (std::size_t from = 0; from < bearers.size();) {
-            std::size_t to = from;
-            while (to < bearers.size() && bearers[to].part == bearers[from].part)
-                ++to;
-            const std::vector<Receipt> ofPart(bearers.begin() + static_cast<std::ptrdiff_t>(from),
-                                              bearers.begin() + static_cast<std::ptrdiff_t>(to));
-            auto here = stillHere(ofPart, m_file, m_workshop);
-            if (!here)
-                return tl::unexpected(here.error());
-            if (m_onlyDamaged)
-                std::for_each(here->begin(), here->end(), leaveDamaged);
-            for (std::size_t i = 0; i < ofPart.size(); ++i)
-                add(ofPart[i], values[from + i], (*here)[i]);
-            from = to;
-        }
-        return {};
-    }
-
-    std::vector<LateShare> shares;
-    ValueChanges stock;
-    std::map<std::string, std::int64_t> differences; ///< By part.
-
-private:
     void add(const Receipt &receipt, std::int64_t value, const std::vector<HereAt> &here)
     {
         LateShare share{receipt.part, receipt.lot, receipt.quantity, 0, value, 0};
@@ -133,7 +124,11 @@ private:
         shares.push_back(share);
     }
 
-    const ShopFile &m_file;
+    std::vector<LateShare> shares;
+    ValueChanges stock;
+    std::map<std::string, std::int64_t> differences; ///< By part.
+
+private:
     const Workshop &m_workshop;
     bool m_onlyDamaged;
 };
@@ -145,11 +140,11 @@ Result<bool> liesDamaged(const std::string &order, const std::string &part, cons
     const auto bearers = bearersOf({order, {}, 0, {}, part, {}, true, {}, {}}, books.bought);
     if (!bearers)
         return false; // Nothing of it has come.
-    const auto damaged = damagedOf(*bearers, books);
-    if (!damaged)
-        return tl::unexpected(damaged.error());
-    return std::any_of(damaged->begin(), damaged->end(),
-                       [](const Decimal &one) { return one.sign() > 0; });
+    const auto here = hereOf(*bearers, books, true);
+    if (!here)
+        return tl::unexpected(here.error());
+    return std::any_of(here->begin(), here->end(),
+                       [](const std::vector<HereAt> &damaged) { return !damaged.empty(); });
 }
 
 Result<std::int64_t> lateAmountAsked(const std::string &typed, LateKind kind)
@@ -168,13 +163,17 @@ Result<LateAction> chargedLate(const LateWords &asked, const Books &books, const
     const auto bearers = bearersOf(asked, bought);
     if (!bearers)
         return tl::unexpected(bearers.error());
+    const auto here = hereOf(*bearers, books, asked.onlyDamaged);
+    if (!here)
+        return tl::unexpected(here.error());
     const auto weights =
-        asked.onlyDamaged ? damagedOf(*bearers, books) : weightsOf(asked, *bearers, workshop);
+        asked.onlyDamaged ? damagedWeights(*bearers, *here) : weightsOf(asked, *bearers, workshop);
     if (!weights)
         return tl::unexpected(weights.error());
-    Split split(books, asked.onlyDamaged);
-    if (auto added = split.add(*bearers, sharedOut(asked.amount, *weights)); !added)
-        return tl::unexpected(added.error());
+    Split split(workshop, asked.onlyDamaged);
+    const auto values = sharedOut(asked.amount, *weights);
+    for (std::size_t i = 0; i < bearers->size(); ++i)
+        split.add((*bearers)[i], values[i], (*here)[i]);
     const Order &order = bought.orders.order(asked.order)->now();
     ValueMoves moves(workshop, file,
                      order.number + (asked.document.empty() ? "" : ", " + asked.document));

@@ -17,12 +17,6 @@ namespace {
 /// Far behind the ids of an action's movements and records.
 constexpr std::uint64_t LookAt = 1'000'000;
 
-/// Whether the order's cost for it was never booked, because nothing of it came.
-bool waits(const SupplierClaim &claim)
-{
-    return claim.fault == ClaimFault::ShortDelivery || claim.fault == ClaimFault::WrongPart;
-}
-
 const BookedOrder *orderOf(const Settling &settling)
 {
     return settling.books.bought.orders.order(settling.claim.now.order);
@@ -34,7 +28,7 @@ Result<std::int64_t> waitingValue(const Settling &settling, std::int64_t quantit
     const SupplierClaim &claim = settling.claim.now;
     const BookedOrder *order = orderOf(settling);
     const Part *part = settling.books.workshop.part(claim.part);
-    if (!order || !part || !waits(claim) || quantity <= 0)
+    if (!order || !part || !claim.isAwaitedByOrder() || quantity <= 0)
         return 0;
     return valueOfComing(*order, *part, cameBefore(*order, claim.part), quantity);
 }
@@ -99,7 +93,7 @@ Receipt receiptOf(const Settling &settling, std::int64_t quantity, std::int64_t 
     receipt.value = value;
     receipt.lot = settling.asked.lot;
     receipt.claim = claim.claim.text();
-    receipt.inPlace = !waits(claim);
+    receipt.inPlace = !claim.isAwaitedByOrder();
     receipt.note = "for claim " + claim.number;
     receipt.action = settling.by.action->text();
     receipt.who = settling.by.who;
@@ -194,7 +188,7 @@ Result<SettledAction> byCredit(const Settling &settling)
     const BookedOrder *order = orderOf(settling);
     LateWords late{claim.order, LateKind::Credit,   change, {}, {}, {},
                    false,       claim.claim.text(), {}};
-    if (!waits(claim)) {
+    if (!claim.isAwaitedByOrder()) {
         late.onlyPart = claim.boxOf.empty() ? claim.part : claim.boxOf;
         late.onlyLot = claim.boxLot;
         late.onlyDamaged = claim.fault == ClaimFault::Damaged;

@@ -106,7 +106,7 @@ private:
         claim.fault = fault;
         claim.number = m_book.nextNumber();
         m_claims.push_back(claim);
-        m_book.claims.push_back({claim, {claim}, 0}); // So that the next gets another number.
+        m_book.giveNumber(claim.number);
         return m_claims.back();
     }
 

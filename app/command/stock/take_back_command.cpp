@@ -3,7 +3,7 @@
 // `flarestock take-back`: undoes an action by a movement the other way for each of its own.
 
 #include "app/command/shop_options.h"
-#include "app/stockroom/taking_back.h"
+#include "app/stockroom/undone/taking_back.h"
 
 #include <CLI/CLI.hpp>
 

@@ -39,12 +39,8 @@ QVariantMap Form::takenUp(const QVariantMap &values)
 
 void Form::keep(const QVariantMap &values)
 {
-    if (m_name.isEmpty())
-        return;
-    if (values == m_asOpened)
-        m_pen.unwritten().forget(m_name);
-    else
-        m_pen.unwritten().keep(m_name, m_name.section(QLatin1Char('\n'), 0, 0), values);
+    if (!m_name.isEmpty())
+        m_pen.unwritten().keep(m_name, m_name.section(QLatin1Char('\n'), 0, 0), values, m_asOpened);
 }
 
 void Form::putAway()

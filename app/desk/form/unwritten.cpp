@@ -36,8 +36,11 @@ void Unwritten::setShop(const QString &shop, const QString &text)
     Q_EMIT found();
 }
 
-void Unwritten::keep(const QString &sheet, const QString &title, const QVariantMap &filled)
+void Unwritten::keep(const QString &sheet, const QString &title, const QVariantMap &filled,
+                     const QVariantMap &asOpened)
 {
+    if (filled == asOpened)
+        return forget(sheet);
     m_now[sheet] = {title, filled, QDate::currentDate()};
     m_soon.start();
 }

@@ -33,8 +33,10 @@ public:
     /// What waits of this shop, as kept() told it.
     void setShop(const QString &shop, const QString &text);
     [[nodiscard]] const QString &shop() const { return m_shop; }
-    /// What stands in a sheet now. `title`: what a person knows it by.
-    void keep(const QString &sheet, const QString &title, const QVariantMap &filled);
+    /// What stands in a sheet now. `title`: what a person knows it by. Nothing waits of one that is
+    /// as it was opened, with what the program itself had filled in.
+    void keep(const QString &sheet, const QString &title, const QVariantMap &filled,
+              const QVariantMap &asOpened = {});
     /// It is written down, or put away.
     void forget(const QString &sheet);
     /// What stood in the sheet when the desk ended, or went elsewhere, in the midst of it; empty:

@@ -120,12 +120,11 @@ void HandingOut::tick(int row)
 
 void HandingOut::keepTicks()
 {
-    const QString name = QStringLiteral("pick|") + said(m_plan.id);
-    if (m_ticked.empty())
-        return m_pen.unwritten().forget(name);
-    m_pen.unwritten().keep(
-        name, tr("Pick list of %1").arg(title()),
-        {{QStringLiteral("ticked"), QStringList(m_ticked.begin(), m_ticked.end())}});
+    QVariantMap kept;
+    if (!m_ticked.empty())
+        kept[QStringLiteral("ticked")] = QStringList(m_ticked.begin(), m_ticked.end());
+    m_pen.unwritten().keep(QStringLiteral("pick|") + said(m_plan.id),
+                           tr("Pick list of %1").arg(title()), kept);
 }
 
 void HandingOut::takeUpTicks()

@@ -3,7 +3,7 @@
 #include "app/desk/shop/pen.h"
 
 #include "app/desk/words/spoken.h"
-#include "app/stockroom/taking_back.h"
+#include "app/stockroom/undone/taking_back.h"
 #include "app/workshop/clock.h"
 
 #include <algorithm>

@@ -89,12 +89,8 @@ QString BoxPage::name() const
 
 void BoxPage::keepTicks()
 {
-    const QVariantMap kept =
-        isOnBench() ? keptOfBox({m_ticks, m_wrong, m_document}) : QVariantMap();
-    if (kept.isEmpty())
-        m_pen.unwritten().forget(name());
-    else
-        m_pen.unwritten().keep(name(), heading(), kept);
+    m_pen.unwritten().keep(name(), heading(),
+                           isOnBench() ? keptOfBox({m_ticks, m_wrong, m_document}) : QVariantMap());
 }
 
 void BoxPage::close()

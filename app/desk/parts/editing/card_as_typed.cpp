@@ -60,11 +60,7 @@ void CardEditor::takeUp()
 
 void CardEditor::keep()
 {
-    const QVariantMap now = typed();
-    if (now == m_asBegun)
-        m_pen.unwritten().forget(keptName());
-    else
-        m_pen.unwritten().keep(keptName(), title(), now);
+    m_pen.unwritten().keep(keptName(), title(), typed(), m_asBegun);
 }
 
 QString CardEditor::title() const

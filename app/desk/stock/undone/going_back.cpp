@@ -6,7 +6,7 @@
 #include "app/desk/language/sentences.h"
 #include "app/desk/stock/stock_rows.h"
 #include "app/desk/words/spoken.h"
-#include "app/stockroom/taking_back.h"
+#include "app/stockroom/undone/taking_back.h"
 #include "app/workshop/clock.h"
 
 namespace flarestock {

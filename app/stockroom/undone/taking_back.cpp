@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: MIT
 
-#include "app/stockroom/taking_back.h"
+#include "app/stockroom/undone/taking_back.h"
 
 #include "app/stockroom/byhand/seeing.h"
 #include "app/stockroom/handing_out.h"
+#include "app/stockroom/undone/made_up_for.h"
 #include "app/workshop/clock.h"
 #include "model/buying/order_steps.h"
 #include "model/journal/notes/build_log.h"
 #include "model/servicing/outing.h"
-#include "model/storage/trailer/own_entries.h"
 
 #include <algorithm>
 
@@ -20,10 +20,10 @@ namespace {
 Result<std::optional<Record>> orderBefore(const Record &past, const BuyingBook &buying)
 {
     const BookedOrder *standing = buying.order(past.subject);
-    if (!standing || standing->now().id != past.id)
-        return problem("order " + past.subject, "has gone on since",
-                       "Take back its newest step: flarestock order show.");
-    const auto back = stepBack(*standing);
+    if (!standing)
+        return problem("order " + past.subject, "does not stand in this shop",
+                       "Look it up: flarestock order list.");
+    const auto back = stepBack(*standing, past.id);
     if (!back)
         return tl::unexpected(back.error());
     return std::optional(back->asRecord());
@@ -40,14 +40,12 @@ Result<std::optional<Record>> claimBefore(const Record &past, const ClaimBook &c
     if (!step->action.empty())
         return std::optional<Record>();
     const auto standing = claims.find(step->claim.text());
-    if (!standing || (*standing)->now.id != step->id)
-        return problem("claim " + step->number, "has gone on since", "Take back its newest step.");
-    const auto &steps = (*standing)->steps;
-    SupplierClaim back = steps.size() > 1 ? steps[steps.size() - 2] : *step;
-    if (steps.size() == 1)
-        back.state = ClaimState::GivenUp;
-    back.action.clear();
-    return std::optional(back.asRecord());
+    if (!standing)
+        return tl::unexpected(standing.error());
+    auto back = stepBack(**standing, step->id);
+    if (!back)
+        return tl::unexpected(back.error());
+    return std::optional(back->asRecord());
 }
 
 /// The record that undoes one; nothing where it is of a kind that stays.
@@ -135,28 +133,6 @@ Result<void> mayGoBack(const std::vector<Record> &records, const ShopFile &file)
                                "was decided on when a copy was brought, and stays",
                                "Say what is there now: take it out, or fit it.");
         }
-    }
-    return {};
-}
-
-/// What both sides took from a place was made up for by a difference when a copy was brought: what
-/// one of them took does not go back alone, or a piece would lie there that is not.
-Result<void> isNotMadeUpFor(const std::vector<Movement> &past, const ShopFile &file,
-                            const Ledger &shop)
-{
-    for (const Movement &one : past) {
-        const auto ofPart = file.movements(one.part);
-        if (!ofPart)
-            return tl::unexpected(ofPart.error());
-        const auto makesUpForIt = [&](const Movement &found) {
-            return found.why.starts_with(BothSidesTook) && target(found) == source(one) &&
-                   found.at >= one.at && !shop.isTakenBack(found.id);
-        };
-        if (std::any_of(ofPart->begin(), ofPart->end(), makesUpForIt))
-            return problem(one.part + " at " + one.from,
-                           "was made up for when a copy was brought, as both sides had taken it, "
-                           "and stays",
-                           "Count it there: what is found holds.");
     }
     return {};
 }
@@ -263,7 +239,7 @@ Result<Action> movementTakenBack(const MovementId &id, const ShopFile &file,
         return tl::unexpected(behind.error());
     if (const auto may = mayGoBack(*behind, file); !may)
         return tl::unexpected(may.error());
-    if (const auto may = isNotMadeUpFor(*past, file, workshop.ledger); !may)
+    if (const auto may = nothingMadeUpFor(*past, file, workshop.ledger); !may)
         return tl::unexpected(may.error());
     std::set<MovementId> reversed;
     for (const Movement &one : *past) {
