@@ -60,7 +60,7 @@ AreaScreen {
 
     takesScans: sheets.takesScans
     onBuildIdChanged: byDate = false
-    ready: !root.byDate || !Desk.abreast.loading
+    ready: !root.byDate || (abreastScreen !== null && !Desk.abreast.loading)
     ownKinds: byDate ? ["part"] : []
     found: byDate ? null : build.found
     foundNothing: qsTr("Nothing in this build has all these words.")
@@ -140,8 +140,13 @@ AreaScreen {
         visible: root.byDate
         focus: root.byDate
         active: false
+        asynchronous: Pace.inSteps
         onWantedChanged: active = active || wanted
         source: "../abreast/AbreastScreen.qml"
+        onLoaded: {
+            if (root.byDate && root.current)
+                root.enter();
+        }
 
         Connections {
             target: root.abreastScreen

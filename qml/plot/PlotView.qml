@@ -141,7 +141,9 @@ FocusScope {
                     inks: root.inks
                 }
                 Repeater {
-                    model: root.plot.labels
+                    model: Steps {
+                        of: root.plot.labels
+                    }
 
                     Words {
                         required property real atX
@@ -164,7 +166,9 @@ FocusScope {
                     }
                 }
                 Repeater {
-                    model: root.plot.marks
+                    model: Steps {
+                        of: root.plot.marks
+                    }
 
                     Item {
                         id: found
@@ -183,7 +187,9 @@ FocusScope {
                     }
                 }
                 Repeater {
-                    model: root.plot.points
+                    model: Steps {
+                        of: root.plot.points
+                    }
 
                     PlotPointDot {
                         required property string key
