@@ -142,6 +142,27 @@ def below_zero(folder):
             assert pair.on_hand("HE-6", "trailer-2") == (0 if word == "difference" else 2 if to == "used-up" else 3)
 
 
+def several_below_zero(folder):
+    """All that lacks is asked about once; only a place that has that much is offered, and taken."""
+    name = "below-zero:HE-6@trailer-2"
+    pair = Pair(folder)
+    had = pair.on_hand("HE-6", "E3")
+    for _ in range(2):
+        pair.in_copy("move", "HE-6", "1", "--from", "trailer-2", "--to", "used-up")
+    pair.at_shop("move", "HE-6", "2", "--from", "trailer-2", "--to", "car-1")
+    pair.at_shop("move", "HE-6", "1", "--from", "E3", "--to", "E4")
+    (asked,) = json.loads(pair.at_shop("trailer", "look", pair.copy, "--json"))["disagreements"]
+    assert asked["name"] == name, asked
+    assert asked["lacking"] == {"part": "HE-6", "smallestUnits": "2"}, asked
+    words = [one["word"] for one in asked["choices"]]
+    assert words == ["difference", "from:E3"], words
+    for wrong in ("from:E4", "from:NOWHERE", "from:"):
+        pair.at_shop("trailer", "bring", pair.copy, "--decide", f"{name}={wrong}", status=2)
+    pair.bring(f"{name}=from:E3")
+    assert pair.on_hand("HE-6", "trailer-2") == 0
+    assert pair.on_hand("HE-6", "E3") == had - 3, pair.on_hand("HE-6", "E3")
+
+
 def a_part_is_called_otherwise(folder):
     def add(text):
         return text + "".join(line.replace("CP-6,", "CP-6A,", 1) for line in text.splitlines(True)
@@ -332,7 +353,7 @@ def washed_on_both_sides(folder):
 
 def main():
     with tempfile.TemporaryDirectory() as folder:
-        for play in (counted_on_both_sides, emptied_on_both_sides, below_zero, a_part_is_called_otherwise, a_build_and_its_template,
+        for play in (counted_on_both_sides, emptied_on_both_sides, below_zero, several_below_zero, a_part_is_called_otherwise, a_build_and_its_template,
                      orders_under_one_number, the_newest_word, promised_twice, renewed_on_both_sides, washed_on_both_sides):
             play(folder)
             print(play.__name__.replace("_", " "), "as decided")

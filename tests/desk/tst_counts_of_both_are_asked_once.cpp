@@ -136,6 +136,15 @@ void CountsOfBothAreAskedOnce::nothingIsSaidAsDoneBefore()
     countIn(m_file, "EC-100-S", "H4", 0);
     look(m_second);
     QCOMPARE(copies().questions()->count(), 1);
+    // How many were taken and lay there, and where others lie that can have been taken instead.
+    const QString asked = copies().questions()->cell(0, QStringLiteral("what")).toString();
+    QVERIFY2(asked.endsWith(QStringLiteral("taken 1, there 0")), qPrintable(asked));
+    const std::int64_t others = all("EC-100-S", "trailer-1");
+    QVERIFY(others > 0);
+    const QString from =
+        QStringLiteral("what lacks came from trailer-1 (there are: %1)").arg(others);
+    QVERIFY2(choices().contains(from), qPrintable(choices().join(u'\n')));
+    QVERIFY(!copies().questions()->cell(0, QStringLiteral("wantsMore")).toBool());
     for (const QString &told : {copies().lookedAbout(), came()})
         QVERIFY2(!told.contains(QStringLiteral("difference now")) && !told.contains(u'@'),
                  qPrintable(told));

@@ -45,11 +45,17 @@ QJsonObject disagreementDocument(const Disagreement &one)
     for (const Choice &choice : one.choices)
         choices.append(QJsonObject{{QStringLiteral("word"), jsonText(choice.word)},
                                    {QStringLiteral("does"), jsonText(choice.does)}});
-    return {{QStringLiteral("name"), jsonText(one.name)},
-            {QStringLiteral("what"), jsonText(one.what)},
-            {QStringLiteral("choices"), choices},
-            {QStringLiteral("decided"),
-             one.decided.empty() ? QJsonValue() : QJsonValue(jsonText(one.decided))}};
+    QJsonObject document{{QStringLiteral("name"), jsonText(one.name)},
+                         {QStringLiteral("what"), jsonText(one.what)},
+                         {QStringLiteral("choices"), choices},
+                         {QStringLiteral("decided"),
+                          one.decided.empty() ? QJsonValue() : QJsonValue(jsonText(one.decided))}};
+    if (one.tooMuch)
+        document.insert(QStringLiteral("lacking"),
+                        QJsonObject{{QStringLiteral("part"), jsonText(one.tooMuch->part)},
+                                    {QStringLiteral("smallestUnits"),
+                                     jsonText(std::to_string(one.tooMuch->lacking))}});
+    return document;
 }
 
 } // namespace

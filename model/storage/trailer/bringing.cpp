@@ -99,7 +99,8 @@ private:
     {
         JournalWriter writer(m_shop, Promised::MayGo);
         writer.touchWhatIsAway();
-        const EntriesBrought::Into into{m_shop, writer, m_own, m_disagreements, changedHere()};
+        const EntriesBrought::Into into{m_shop,          writer,        m_own,
+                                        m_disagreements, changedHere(), m_copy.trip};
         EntriesBrought entries(into);
         const BothSides sides{m_news, m_here};
         const auto aside = keptAside(sides, into);

@@ -32,12 +32,16 @@ std::string spelt(const std::vector<Choice> &choices)
 
 } // namespace
 
+Disagreement *Disagreements::named(const std::string &name)
+{
+    const auto known = std::find_if(m_all.begin(), m_all.end(),
+                                    [&name](const Disagreement &one) { return one.name == name; });
+    return known == m_all.end() ? nullptr : &*known;
+}
+
 std::string Disagreements::decide(Disagreement one)
 {
-    const auto known = std::find_if(m_all.begin(), m_all.end(), [&one](const Disagreement &other) {
-        return other.name == one.name;
-    });
-    if (known != m_all.end())
+    if (const Disagreement *known = named(one.name))
         return known->decided.empty() ? known->choices.front().word : known->decided;
     if (const auto word = m_words.find(one.name); word != m_words.end()) {
         if (!isOneOf(word->second, one.choices))

@@ -21,10 +21,18 @@ struct HowMuch {
     std::int64_t quantity = 0;
 };
 
+/// More was taken from somewhere than lay there, in the smallest units of the part.
+struct TakenTooMuch {
+    std::string part;
+    std::int64_t lacking = 0;
+    std::int64_t taken = 0; ///< 0: nobody knows, as several hands took it between two counts.
+};
+
 struct Choice {
-    std::string word;                 ///< "shop"; "from:" takes something behind it.
+    std::string word;                 ///< "shop"; "as:" takes something behind it.
     std::string does;                 ///< What happens then.
     std::optional<HowMuch> lies = {}; ///< What then lies there; nothing: it is not about that.
+    std::optional<HowMuch> has = {};  ///< What lies now where it would come from.
 };
 
 struct Disagreement {
@@ -32,6 +40,7 @@ struct Disagreement {
     std::string what; ///< A sentence without its full stop.
     std::vector<Choice> choices;
     std::string decided; ///< Empty: nobody has yet.
+    std::optional<TakenTooMuch> tooMuch = {};
 };
 
 /// What disagrees and what was decided of it, collected while a copy is brought.
@@ -43,6 +52,8 @@ public:
     /// The word for it; where none was said the first choice, to go on looking by. Throws
     /// StorageFailure: the word is none of its choices.
     std::string decide(Disagreement one);
+    /// What of that name disagrees, as far as it is known by now; nullptr: nothing.
+    [[nodiscard]] Disagreement *named(const std::string &name);
     [[nodiscard]] const std::vector<Disagreement> &all() const noexcept { return m_all; }
     [[nodiscard]] bool isOpen() const noexcept;
     /// Names on which a word was said although nothing of that name disagrees.

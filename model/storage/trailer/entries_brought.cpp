@@ -147,7 +147,7 @@ void EntriesBrought::supply(const Movement &movement, const std::string &what)
     const auto lent = m_lent.find(key);
     if (lent != m_lent.end())
         lent->second += lacking; // What the counts come to decides on it.
-    else if (fetched(key, lacking, what))
+    else if (fetched(key, {key.part, lacking, movement.quantity}, what))
         return;
     const std::string difference = placeOf(PlaceKind::Difference, m_into.writer.knowing(key.part));
     Movement found = m_into.own.movement({key.part, difference, key.lot, key.condition}, lacking,
@@ -156,29 +156,6 @@ void EntriesBrought::supply(const Movement &movement, const std::string &what)
     found.value = portion(movement.value, lacking, movement.quantity);
     settle();
     static_cast<void>(m_into.writer.append(std::move(found)));
-}
-
-bool EntriesBrought::fetched(const BalanceKey &key, std::int64_t lacking, const std::string &what)
-{
-    const auto word = m_into.disagreements.decide(
-        {"below-zero:" + spelt(key),
-         what + " more of " + key.part + " from " + key.place +
-             (key.lot.empty() ? "" : ", lot " + key.lot) + " than lies there by now",
-         {{"difference",
-           "what lacks is a difference of the shop's, as if it were found by a count"},
-          {"from:", "what lacks came from another place: from:C5"}},
-         {}});
-    if (!word.starts_with("from:")) {
-        m_settled.push_back("what lacked of " + key.part + " at " + key.place +
-                            (key.lot.empty() ? "" : ", lot " + key.lot) + " is a difference now");
-        return false;
-    }
-    BalanceKey other = key;
-    other.place = word.substr(5);
-    settle();
-    static_cast<void>(
-        m_into.writer.append(m_into.own.movement(other, lacking, key.place, "came from there")));
-    return true;
 }
 
 std::int64_t EntriesBrought::repaid(const BalanceKey &key)

@@ -22,6 +22,7 @@ public:
         OwnEntries &own;
         Disagreements &disagreements;
         std::set<std::string> changedHere; ///< Documents that are others here than in the copy.
+        std::string trip = {};             ///< On which the copy was.
     };
     explicit EntriesBrought(Into into) : m_into(std::move(into)) {}
 
@@ -38,8 +39,9 @@ public:
     void lend(const BalanceKey &key) { m_lent.try_emplace(key, 0); }
     /// How much of it that was.
     [[nodiscard]] std::int64_t repaid(const BalanceKey &key);
-    /// Asks where so much came from; false: nowhere, it is a difference, which is not written yet.
-    bool fetched(const BalanceKey &key, std::int64_t lacking, const std::string &what);
+    /// Asks where what lacks came from, `what` has taken it; false: nowhere, it is a difference,
+    /// which is not written yet.
+    bool fetched(const BalanceKey &key, TakenTooMuch tooMuch, const std::string &what);
     /// As much lies there as was found, by a count of the shop's; where nothing does, it is worth
     /// what its like was.
     void bringTo(const BalanceKey &key, std::int64_t found, const Movement &like);
@@ -57,6 +59,7 @@ private:
     void supply(const Movement &movement, const std::string &what);
     void noteWorth(const Movement &movement);
     [[nodiscard]] bool isStockPlace(const std::string &place) const;
+    [[nodiscard]] std::vector<Choice> whence(const BalanceKey &key, std::int64_t lacking) const;
     Balance &worth(const BalanceKey &key);
 
     Into m_into;

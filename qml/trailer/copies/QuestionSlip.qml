@@ -79,7 +79,7 @@ Item {
             visible: root.wantsMore
             width: column.width
             name: qsTr("which one, for: %1").arg(root.what)
-            placeholderText: qsTr("which one? write its number or its place")
+            placeholderText: qsTr("which one? write its number")
             text: root.more
             onEditingFinished: {
                 if (text !== root.more)

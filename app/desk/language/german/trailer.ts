@@ -379,6 +379,18 @@
         <source>%1 (there then: %2)</source>
         <translation>%1 (dann dort: %2)</translation>
     </message>
+    <message>
+        <source>%1 (there are: %2)</source>
+        <translation>%1 (dort liegen: %2)</translation>
+    </message>
+    <message>
+        <source>%1: %2 lack</source>
+        <translation>%1: %2 fehlen</translation>
+    </message>
+    <message>
+        <source>%1: taken %2, there %3</source>
+        <translation>%1: genommen %2, dort %3</translation>
+    </message>
 </context>
 <context>
     <name>CopiesPane</name>
@@ -621,8 +633,8 @@
         <translation>welches, für: %1</translation>
     </message>
     <message>
-        <source>which one? write its number or its place</source>
-        <translation>welches? Nummer oder Platz eintragen</translation>
+        <source>which one? write its number</source>
+        <translation>welches? Nummer eintragen</translation>
     </message>
 </context>
 <context>

@@ -121,9 +121,25 @@ QString saidChoice(const Choice &choice, const SaidBy &by)
 {
     const auto at = wantsMore(choice) ? choice.does.rfind(": " + choice.word) : std::string::npos;
     const QString does = inPersonsWords(std::string_view(choice.does).substr(0, at), by.shop);
+    if (choice.has)
+        return CopySaid::tr("%1 (there are: %2)")
+            .arg(does, saidAmount(choice.has->part, choice.has->quantity, by));
     return choice.lies ? CopySaid::tr("%1 (there then: %2)")
                              .arg(does, saidAmount(choice.lies->part, choice.lies->quantity, by))
                        : does;
+}
+
+/// With how much was taken, lay there and lacks.
+QString saidWhat(const Disagreement &one, const SaidBy &by)
+{
+    QString what = inPersonsWords(one.what, by.shop);
+    if (!one.tooMuch)
+        return what;
+    const auto amount = [&](std::int64_t some) { return saidAmount(one.tooMuch->part, some, by); };
+    const auto &[part, lacking, taken] = *one.tooMuch;
+    return taken == 0 ? CopySaid::tr("%1: %2 lack").arg(what, amount(lacking))
+                      : CopySaid::tr("%1: taken %2, there %3")
+                            .arg(what, amount(taken), amount(taken - lacking));
 }
 
 const Choice *choiceOf(const Disagreement &one, const Decided &decided)
@@ -195,7 +211,7 @@ std::vector<Row> questionRows(const std::vector<Disagreement> &all, const Decide
         QStringList choices;
         for (const Choice &choice : one.choices)
             choices.append(saidChoice(choice, by));
-        const QString what = inPersonsWords(one.what, by.shop);
+        const QString what = saidWhat(one, by);
         const bool isDecided = !wordOf(one, on).empty();
         rows.push_back(
             {said(one.name),

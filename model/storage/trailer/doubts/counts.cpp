@@ -125,7 +125,7 @@ void settleCount(const CountedTwice &counted, EntriesBrought &entries,
     const std::int64_t lies = all - (word == "both" ? 0 : word == "shop" ? copy : shop);
     const std::int64_t withoutCounts = all - copy - shop;
     if (lies < 0 && withoutCounts < 0)
-        entries.fetched(key, std::min(-lies, -withoutCounts), "the copy took");
+        entries.fetched(key, {key.part, std::min(-lies, -withoutCounts)}, "the copy took");
     entries.bringTo(key, std::max<std::int64_t>(lies, 0), goes.empty() ? Movement() : goes.front());
 }
 
