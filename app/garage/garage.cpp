@@ -93,6 +93,7 @@ Result<Garage> Garage::of(const Workshop &workshop, const ShopFile &file)
     const auto records = file.records();
     if (!records)
         return tl::unexpected(records.error());
+    garage.decided = decidedWhenBrought(*records);
     LifeTold told{{}, standingOf(*records)};
     auto seats = seatsOfAll(garage, file, told.records);
     if (!seats)

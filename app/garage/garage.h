@@ -18,7 +18,8 @@ struct Garage {
     CarLives lives;
     std::map<std::string, PositionWords, std::less<>> words; ///< By position.
     Intervals intervals;
-    bool ownIntervals = false; ///< The shop's; else the usual ones.
+    bool ownIntervals = false;     ///< The shop's; else the usual ones.
+    std::set<std::string> decided; ///< Servicings, as decidedWhenBrought().
 
     /// Problem: a build that cannot be worked out; a document or record that does not read.
     [[nodiscard]] static Result<Garage> of(const Workshop &workshop, const ShopFile &file);

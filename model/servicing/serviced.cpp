@@ -118,4 +118,15 @@ Result<Serviced> Serviced::read(const Record &record)
     return done;
 }
 
+std::set<std::string> decidedWhenBrought(const std::vector<Record> &records)
+{
+    std::set<std::string> ids;
+    for (const Record &record : records) {
+        if (record.field(SaidBeforeField).empty())
+            continue;
+        ids.insert({record.id.text(), record.field(SaidBeforeField), record.field(FollowsField)});
+    }
+    return ids;
+}
+
 } // namespace flarestock

@@ -9,6 +9,10 @@
 #include "model/journal/movement.h"
 #include "model/journal/notes/lot_facts.h"
 
+#include <set>
+#include <string>
+#include <vector>
+
 namespace flarestock {
 
 enum class Work : std::uint8_t {
@@ -46,5 +50,12 @@ struct Serviced {
     [[nodiscard]] Record asRecord() const;
     [[nodiscard]] static Result<Serviced> read(const Record &record); ///< Problem: not one.
 };
+
+/// Of a servicing that is said again with another old piece, because a copy was brought that had
+/// done it too: the id of what was said before, and of what it follows.
+inline constexpr const char *SaidBeforeField = "said before";
+inline constexpr const char *FollowsField = "follows";
+/// The ids of all such, and of what they name: none of them goes back alone.
+[[nodiscard]] std::set<std::string> decidedWhenBrought(const std::vector<Record> &records);
 
 } // namespace flarestock

@@ -44,6 +44,7 @@ private Q_SLOTS:
     void aRefusalComesIntoSight();
     void theQuestionIsGermanAtAGermanDesk();
     void itIsBroughtAsAnswered();
+    void whatWasDecidedIsNotOfferedToGoBack();
     void thatItWasBroughtStays();
     void anUnknownCodeIsSaid();
     void theCopyItselfSaysThatItIsOne();
@@ -149,6 +150,28 @@ void CopyThatCameBackIsAsked::itIsBroughtAsAnswered()
     QCOMPARE(all("EC-100-S", "trailer-1"), m_inTrailer); // The same.
     QCOMPARE(all("EC-100-S", "car-1"), 1);
     QVERIFY(ShopFile::verify(m_file.toStdString()).value().whole);
+}
+
+/// What both did is one work followed by the other now: neither goes back alone, as it would be
+/// refused.
+void CopyThatCameBackIsAsked::whatWasDecidedIsNotOfferedToGoBack()
+{
+    ServiceDesk &service = *m_desk->service();
+    service.setLooking(true);
+    QTRY_VERIFY_WITH_TIMEOUT(!service.isLoading(), 30000);
+    service.setTab(QStringLiteral("car|car-1"));
+    service.select(QStringLiteral("coarse element"));
+    const Rows &card = *service.lines();
+    int decided = 0;
+    for (int row = 0; row < card.count(); ++row) {
+        const QString detail = card.cell(row, QStringLiteral("detail")).toString();
+        if (!detail.contains(QStringLiteral("decided when a copy was brought, and stays")))
+            continue;
+        ++decided;
+        QCOMPARE(card.cell(row, QStringLiteral("back")).toString(), QString());
+    }
+    QCOMPARE(decided, 2);
+    service.setLooking(false);
 }
 
 void CopyThatCameBackIsAsked::thatItWasBroughtStays()

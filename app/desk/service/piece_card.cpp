@@ -141,9 +141,12 @@ void PieceCard::addDone()
             detail.append(ServiceWords::tr("by %1").arg(said(one->who)));
         if (!one->note.empty())
             detail.append(said(one->note));
-        add(head,
-            {saidWorkDone(one->work), detail.join(QStringLiteral(", ")), saidDate(one->day),
-             one->work == Work::Damaged, said(one->action.empty() ? one->id.text() : one->action)});
+        const std::string back = one->action.empty() ? one->id.text() : one->action;
+        const bool stays = back == one->action && m_book.garage.decided.contains(one->id.text());
+        if (stays)
+            detail.append(ServiceWords::tr("decided when a copy was brought, and stays"));
+        add(head, {saidWorkDone(one->work), detail.join(QStringLiteral(", ")), saidDate(one->day),
+                   one->work == Work::Damaged, stays ? QString() : said(back)});
     }
 }
 

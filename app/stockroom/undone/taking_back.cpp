@@ -9,6 +9,7 @@
 #include "model/buying/order_steps.h"
 #include "model/journal/notes/build_log.h"
 #include "model/servicing/outing.h"
+#include "model/servicing/serviced.h"
 
 #include <algorithm>
 
@@ -125,14 +126,12 @@ Result<void> mayGoBack(const std::vector<Record> &records, const ShopFile &file)
     const auto all = isWork ? file.records() : Result<std::vector<Record>>();
     if (!all)
         return tl::unexpected(all.error());
-    for (const Record &later : *all) {
-        for (const Record &one : records) {
-            const std::string id = one.id.text();
-            if (later.field("said before") == id || later.field("follows") == id)
-                return problem(one.field("position"),
-                               "was decided on when a copy was brought, and stays",
-                               "Say what is there now: take it out, or fit it.");
-        }
+    const auto decided = decidedWhenBrought(*all);
+    for (const Record &one : records) {
+        if (decided.contains(one.id.text()))
+            return problem(one.field("position"),
+                           "was decided on when a copy was brought, and stays",
+                           "Say what is there now: take it out, or fit it.");
     }
     return {};
 }

@@ -888,6 +888,10 @@
         <source>%1 due now, %2 later</source>
         <translation>%1 fällig, %2 später</translation>
     </message>
+    <message>
+        <source>decided when a copy was brought, and stays</source>
+        <translation>beim Zurückbringen einer Kopie entschieden, und bleibt</translation>
+    </message>
 </context>
 <context>
     <name>ServiceTitle</name>

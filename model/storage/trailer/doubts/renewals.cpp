@@ -13,9 +13,6 @@ namespace flarestock {
 
 namespace {
 
-/// Of a servicing that is said again with another old piece: the id of what was said before.
-constexpr const char *SaidBeforeField = "said before";
-
 using Renewal = OneWork;
 
 bool isRenewal(Work work)
@@ -153,7 +150,7 @@ void RenewedTwice::followEachOther(const std::vector<Renewal> &order)
         again.at = m_into.own.at;
         Record record = again.asRecord();
         record.fields[SaidBeforeField] = one.done.id.text();
-        record.fields["follows"] = before.done.id.text();
+        record.fields[FollowsField] = before.done.id.text();
         static_cast<void>(m_into.writer.append(record));
     }
 }
