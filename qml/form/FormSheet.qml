@@ -64,6 +64,7 @@ WorkSheet {
     title: form.title
     about: form.about
     widest: 620
+    saidBelow: true
     onOpened: {
         if (fields.count > 0)
             fields.itemAt(0).forceActiveFocus(Qt.TabFocusReason);
@@ -124,9 +125,8 @@ WorkSheet {
         Accessible.name: text
         Layout.fillWidth: true
     }
-    Flow {
+    RowLayout {
         spacing: Theme.gap
-        Layout.fillWidth: true
         Layout.topMargin: 4
 
         DeskButton {
@@ -141,6 +141,9 @@ WorkSheet {
             text: qsTr("Not now  Esc")
             framed: false
             onClicked: root.close()
+        }
+        SheetProblem {
+            text: root.problem
         }
     }
 }

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 //
 // A sheet that is laid over the screen for one piece of work: its title, what it is about, why the
-// last try failed, the work. Escape puts it away.
+// last try failed, the work. Escape puts it away. Where there are fields, the work itself says why,
+// at its foot, so that no field moves.
 
 import QtQuick
 import QtQuick.Controls
@@ -14,6 +15,7 @@ Popup {
     property string title
     property string about
     property string problem
+    property bool saidBelow: false // The work says the problem.
     property real widest: 940
     readonly property Item ground: Overlay.overlay
     default property alias work: column.data
@@ -52,7 +54,7 @@ Popup {
         }
         Words {
             objectName: "sheetProblem"
-            visible: text !== ""
+            visible: text !== "" && !root.saidBelow
             text: root.problem
             color: Theme.stop
             wrapMode: Text.Wrap

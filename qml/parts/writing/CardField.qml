@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// One field of a card; what is wrong with it stands below it.
+// One field of a card; what is wrong with it stands below it, in a line that is kept for it. What
+// is longer lies over what follows, as long as the field has the keyboard.
 
 import QtQuick
 import Flarestock.Screens
@@ -20,42 +21,54 @@ FocusScope {
     signal entered()
     signal reached(Item item)
 
-    implicitHeight: column.height
+    implicitHeight: field.height + 2 + metrics.height
+    z: activeFocus ? 1 : 0
     onActiveFocusChanged: {
         if (activeFocus)
             root.reached(root);
     }
 
-    Column {
-        id: column
+    FormField {
+        id: field
 
         width: root.width
-        spacing: 2
+        focus: true
+        key: root.key
+        title: root.title
+        form: root.form
+        choices: root.choices
+        value: root.value
+        hint: root.hint
+        onFilledChanged: root.filledIn(filled)
+        onEntered: root.entered()
+    }
+    FontMetrics {
+        id: metrics
 
-        FormField {
-            id: field
+        font: wrong.font
+    }
+    Rectangle {
+        visible: wrong.visible && wrong.lineCount > 1
+        anchors.fill: wrong
+        anchors.margins: -3
+        radius: Theme.corner
+        color: Theme.stopFill
+        border.color: Theme.stop
+    }
+    Words {
+        id: wrong
 
-            width: column.width
-            focus: true
-            key: root.key
-            title: root.title
-            form: root.form
-            choices: root.choices
-            value: root.value
-            hint: root.hint
-            onFilledChanged: root.filledIn(filled)
-            onEntered: root.entered()
-        }
-        Words {
-            objectName: "wrong-" + root.key
-            width: column.width
-            visible: text !== ""
-            text: root.problem
-            small: true
-            color: Theme.stop
-            wrapMode: Text.Wrap
-            Accessible.role: Accessible.AlertMessage
-            Accessible.name: qsTr("%1: %2").arg(root.title).arg(text)
-        }
+        objectName: "wrong-" + root.key
+        y: field.height + 2
+        width: root.width
+        visible: text !== ""
+        text: root.problem
+        small: true
+        color: Theme.stop
+        wrapMode: Text.Wrap
+        maximumLineCount: root.activeFocus ? 8 : 1
+        elide: Text.ElideRight
+        Accessible.role: Accessible.AlertMessage
+        Accessible.name: qsTr("%1: %2").arg(root.title).arg(text)
     }
 }

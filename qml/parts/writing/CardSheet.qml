@@ -28,6 +28,7 @@ WorkSheet {
     title: editor.title
     about: editor.isOfBefore ? qsTr("Filled in as it was when the desk ended.") : ""
     widest: 1220
+    saidBelow: true
     height: ground ? ground.height - 30 : 600
     onClosed: editor.close()
 
@@ -104,9 +105,8 @@ WorkSheet {
             }
         }
     }
-    Flow {
+    RowLayout {
         spacing: Theme.gap
-        Layout.fillWidth: true
 
         DeskButton {
             objectName: "writeCard"
@@ -121,10 +121,17 @@ WorkSheet {
         }
         Words {
             objectName: "cardStanding"
-            height: Theme.target
+            visible: root.problem === ""
             verticalAlignment: Text.AlignVCenter
             text: root.editor.standing
             quiet: true
+            wrapMode: Text.Wrap
+            Layout.fillWidth: true
+        }
+        SheetProblem {
+            visible: root.problem !== ""
+            text: root.problem
+            linesKept: 2
         }
     }
 }

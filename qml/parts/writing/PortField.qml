@@ -34,6 +34,11 @@ FocusScope {
             root.reached(root);
     }
 
+    FontMetrics {
+        id: metrics
+
+        font: note.font
+    }
     Column {
         id: column
 
@@ -88,15 +93,18 @@ FocusScope {
             }
         }
         Words {
+            id: note
+
             objectName: "portNote"
             x: 20
             width: column.width - 20
-            visible: text !== ""
+            height: Math.max(implicitHeight, metrics.height) // Its line is kept.
             text: root.problem !== "" ? root.problem : root.note
             small: true
             color: root.problem !== "" ? Theme.stop : Theme.accent
             wrapMode: Text.Wrap
             Accessible.role: Accessible.AlertMessage
+            Accessible.ignored: text === ""
             Accessible.name: text
         }
     }
