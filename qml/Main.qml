@@ -158,6 +158,10 @@ ApplicationWindow {
                 backingUp: Desk.backups.busy
                 Layout.fillWidth: true
                 onWentTo: (kind, target) => stack.goTo(kind, target)
+                onTakeBackAsked: {
+                    if (Desk.canTakeBack)
+                        Desk.takeBack();
+                }
                 onBackupAsked: Desk.backups.now()
                 onOtherShopAsked: shopSheets.openOther()
             }

@@ -22,6 +22,7 @@ TextField {
     property int at: -1 // Of all lines that stand below it; -1: none.
 
     signal wentTo(string kind, string target)
+    signal takeBackAsked() // The field has nothing of its own to undo.
 
     function take(line: int) {
         if (line < 0 && !found)
@@ -96,6 +97,12 @@ TextField {
     }
     onActiveFocusChanged: showAnswers()
     onAtChanged: showLine()
+    Keys.onPressed: event => {
+        const back = event.matches(StandardKey.Undo); // qmllint disable unqualified
+        event.accepted = back && text === "";
+        if (event.accepted)
+            root.takeBackAsked();
+    }
     Keys.onDownPressed: at = Math.min(at + 1, count - 1)
     Keys.onUpPressed: at = Math.max(at - 1, found ? 0 : -1)
     Keys.onReturnPressed: root.take(at)

@@ -21,6 +21,7 @@ Rectangle {
     readonly property alias findField: field
 
     signal wentTo(string kind, string target)
+    signal takeBackAsked()
     signal backupAsked()
     signal otherShopAsked()
 
@@ -44,6 +45,7 @@ Rectangle {
             Layout.maximumWidth: 560
             Layout.fillWidth: true
             onWentTo: (kind, target) => root.wentTo(kind, target)
+            onTakeBackAsked: root.takeBackAsked()
         }
         Item {
             Layout.fillWidth: true

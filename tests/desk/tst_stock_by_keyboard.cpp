@@ -14,6 +14,7 @@ private Q_SLOTS:
     void altTwoShowsTheStock();
     void theFindFieldNarrowsIt();
     void aPartIsMovedAndTakenBack();
+    void anEmptyFindFieldTakesBackToo();
     void aLengthIsOfferedInThePersonsUnits();
     void aDeedIsOfThePartInHand();
     void aCountIsSaidOnlyAfterwards();
@@ -91,6 +92,35 @@ void StockByKeyboard::aPartIsMovedAndTakenBack()
     QTRY_VERIFY(words("lastStep").startsWith(QStringLiteral("Taken back: ")));
     QCOMPARE(lies("AD-8-8", "A3"), before);
     QCOMPARE(lies("AD-8-8", "B1"), there);
+}
+
+/// With words in it the field undoes its own.
+void StockByKeyboard::anEmptyFindFieldTakesBackToo()
+{
+    const std::int64_t before = lies("AD-8-8", "A3");
+    take("AD-8-8");
+    press("deed-move");
+    QTRY_VERIFY(item("field-to") != nullptr);
+    write("field-to", "b1");
+    key(Qt::Key_Return);
+    awaitWritten();
+    QTRY_COMPARE(lies("AD-8-8", "A3"), before - 1);
+    key(Qt::Key_F, Qt::ControlModifier);
+    key(Qt::Key_Escape);
+    type("-8");
+    QTest::qWait(ScanEar::GapMost * 2);
+    key(Qt::Key_Z, Qt::ControlModifier);
+    QVERIFY(words("findField") != QStringLiteral("-8"));
+    awaitWritten();
+    QCOMPARE(lies("AD-8-8", "A3"), before - 1);
+    key(Qt::Key_Escape);
+    QCOMPARE(words("findField"), QString());
+    QCOMPARE(focusName(*m_window), QStringLiteral("findField"));
+    key(Qt::Key_Z, Qt::ControlModifier);
+    awaitWritten();
+    QTRY_VERIFY2(words("lastStep").startsWith(QStringLiteral("Taken back: ")),
+                 qPrintable(words("lastStep")));
+    QCOMPARE(lies("AD-8-8", "A3"), before);
 }
 
 /// 4 ft 6 in lie in the bin: 54 × 25.4 mm.
