@@ -111,8 +111,9 @@ private:
     {
         std::vector<Shelf> shelves;
         std::vector<ExpandRequest> requests(m_plans.size());
+        ShelfInTurn shelf(m_workshop, m_bars);
         for (const auto &build : m_alone->builds())
-            shelves.push_back(m_workshop.shelfFor(build->plan, m_workshop.ledger, m_bars));
+            shelves.push_back(shelf.of(build->plan, m_workshop.ledger));
         WaysByDateAsked asked;
         asked.left = [this](const Part &part) {
             const auto on = m_common.find(part.number);

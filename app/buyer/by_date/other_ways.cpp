@@ -19,13 +19,13 @@ std::vector<OtherWay> otherWays(const Workshop &workshop, const TakingByDate &ta
                                 const std::vector<std::string> &builds)
 {
     std::vector<OtherWay> others;
+    ShelfInTurn shelf(workshop, workshop.bars);
     for (const auto &taken : taking.builds()) {
         const BuildPlan &plan = *workshop.build(taken->plan.id);
         if (!builds.empty() && std::find(builds.begin(), builds.end(), plan.id) == builds.end())
             continue;
-        const Shelf shelf = workshop.shelfFor(plan);
-        const auto bill =
-            workBuild(workshop, plan, shelf, JointSearch{std::chrono::seconds(1), {}});
+        const auto bill = workBuild(workshop, plan, shelf.of(plan, workshop.ledger),
+                                    JointSearch{std::chrono::seconds(1), {}});
         if (!bill)
             continue; // It could be worked out a moment ago by another day only: nothing to
                       // compare.

@@ -7,23 +7,22 @@
 namespace flarestock {
 
 TakingByDate::TakingByDate(const Workshop &workshop, const Bars &bars)
-    : m_workshop(workshop), m_bars(bars), m_ledger(workshop.ledger)
+    : m_workshop(workshop), m_ledger(workshop.ledger), m_shelf(workshop, bars)
 {
 }
 
 Result<void> TakingByDate::take(const BuildPlan &plan, const JointSearch &search)
 {
-    Shelf shelf = m_workshop.shelfFor(plan, m_ledger, m_bars);
+    const Shelf &shelf = m_shelf.of(plan, m_ledger);
     auto worked = workBuild(m_workshop, plan, shelf, search);
     if (!worked) {
         Problem wrong = worked.error();
         wrong.thing = "build " + plan.id + ": " + wrong.thing;
         return tl::unexpected(std::move(wrong));
     }
-    m_builds.push_back(std::make_unique<Taken>(Taken{plan, std::move(shelf), std::move(*worked)}));
-    const Taken &taken = *m_builds.back();
-    for (const PricedLine &priced : taken.worked.bill.lines)
-        addLine(plan, priced, taken.shelf);
+    m_builds.push_back(std::make_unique<Taken>(Taken{plan, std::move(*worked)}));
+    for (const PricedLine &priced : m_builds.back()->worked.bill.lines)
+        addLine(plan, priced, shelf);
     return {};
 }
 
@@ -46,8 +45,10 @@ void TakingByDate::addLine(const BuildPlan &plan, const PricedLine &priced, cons
     if (!priced.line->consumed || isSeenOnly)
         return; // It comes back, or nobody counts it: who comes later has it, too.
     const auto taken = Quantity{priced.free, part.unit}.smallest();
-    if (taken && *taken > claim.promised)
-        m_ledger.carryOver(ClaimKey{part.number, plan.id}, Claim{*taken, claim.issued});
+    if (!taken || *taken <= claim.promised)
+        return;
+    m_ledger.carryOver(ClaimKey{part.number, plan.id}, Claim{*taken, claim.issued});
+    m_shelf.changed(part);
 }
 
 } // namespace flarestock

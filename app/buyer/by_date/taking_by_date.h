@@ -5,6 +5,7 @@
 
 #pragma once
 
+#include "app/buyer/by_date/shelf_in_turn.h"
 #include "app/buyer/needs.h"
 #include "app/workshop/worked_build.h"
 
@@ -17,8 +18,7 @@ public:
 
     struct Taken {
         BuildPlan plan;
-        Shelf shelf; ///< What the builds before it left.
-        WorkedBuild worked;
+        WorkedBuild worked; ///< With what the builds before it left.
     };
     /// The build comes behind those that took theirs before. Problem: a plan that cannot be worked
     /// out.
@@ -36,8 +36,8 @@ private:
     void addLine(const BuildPlan &plan, const PricedLine &priced, const Shelf &shelf);
 
     const Workshop &m_workshop;
-    const Bars &m_bars;
     Ledger m_ledger;
+    ShelfInTurn m_shelf;
     std::vector<std::unique_ptr<Taken>> m_builds;
     std::vector<NeedLine> m_lines;
 };
