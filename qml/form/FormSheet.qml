@@ -23,7 +23,8 @@ WorkSheet {
         const all = {};
         for (let at = 0; at < fields.count; ++at) {
             const field = fields.itemAt(at) as FormField;
-            all[field.key] = field.filled;
+            if (field !== null) // One that is asked for since a moment is being made.
+                all[field.key] = field.filled;
         }
         return all;
     }
@@ -40,7 +41,7 @@ WorkSheet {
         for (let at = 0; at < fields.count; ++at) {
             const field = fields.itemAt(at) as FormField;
             if (before[field.key] !== undefined)
-                field.fill(before[field.key]);
+                field.fill(before[field.key]); // A choice may ask for more fields below it.
         }
     }
     function finish() {

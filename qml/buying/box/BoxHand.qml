@@ -2,6 +2,7 @@
 //
 // The piece in hand: its serial, batch or name, the bin that it goes to, how much of a length, one
 // more or one less, and what is wrong with it. Enter in a field writes it and goes back to the box.
+// The buttons stand in the same columns whatever is in hand, so that a hand finds them unseen.
 
 pragma ComponentBehavior: Bound
 
@@ -54,18 +55,6 @@ RowLayout {
         }
     }
     InkField {
-        id: amount
-
-        objectName: "handAmount"
-        visible: root.length
-        name: qsTr("how much of it came")
-        Layout.preferredWidth: 96
-        onAccepted: {
-            root.box.setAmount(root.row, text);
-            root.back();
-        }
-    }
-    InkField {
         id: mark
 
         objectName: "handMark"
@@ -95,29 +84,60 @@ RowLayout {
         onAccepted: root.back()
     }
     Item {
-        visible: root.content
+        visible: root.markHint === ""
         Layout.fillWidth: true
         implicitHeight: Theme.target
     }
-    DeskButton {
-        objectName: "oneLess"
-        visible: !root.length
-        text: "−"
-        Accessible.name: qsTr("one less is there")
-        onClicked: root.box.step(root.row, -1)
+    Item {
+        implicitWidth: counted.implicitWidth
+        implicitHeight: counted.implicitHeight
+        Layout.minimumWidth: implicitWidth
+
+        Row {
+            id: counted
+
+            visible: !root.length
+            spacing: root.spacing
+
+            DeskButton {
+                objectName: "oneLess"
+                text: "−"
+                Accessible.name: qsTr("one less is there")
+                onClicked: root.box.step(root.row, -1)
+            }
+            DeskButton {
+                objectName: "oneMore"
+                text: "+"
+                Accessible.name: qsTr("one more is there")
+                onClicked: root.box.step(root.row, 1)
+            }
+        }
+        InkField {
+            id: amount
+
+            objectName: "handAmount"
+            visible: root.length
+            anchors.fill: parent
+            name: qsTr("how much of it came")
+            onAccepted: {
+                root.box.setAmount(root.row, text);
+                root.back();
+            }
+        }
     }
-    DeskButton {
-        objectName: "oneMore"
-        visible: !root.length
-        text: "+"
-        Accessible.name: qsTr("one more is there")
-        onClicked: root.box.step(root.row, 1)
-    }
-    DeskButton {
-        objectName: "trouble"
-        visible: !root.content
-        text: qsTr("Something is wrong")
-        padding: 10
-        onClicked: root.troubleAsked()
+    Item {
+        implicitWidth: trouble.implicitWidth
+        implicitHeight: trouble.implicitHeight
+        Layout.minimumWidth: implicitWidth
+
+        DeskButton {
+            id: trouble
+
+            objectName: "trouble"
+            visible: !root.content
+            text: qsTr("Something is wrong")
+            padding: 10
+            onClicked: root.troubleAsked()
+        }
     }
 }

@@ -4,6 +4,7 @@
 
 #include "app/desk/words/spoken.h"
 
+#include <algorithm>
 #include <array>
 #include <map>
 
@@ -12,6 +13,27 @@ namespace flarestock {
 namespace {
 
 constexpr std::array Faults{ClaimFault::Damaged, ClaimFault::ShortDelivery, ClaimFault::WrongPart};
+
+ClaimFault faultOf(const QVariantMap &values)
+{
+    const int at = values.value(QStringLiteral("fault")).toInt();
+    return Faults.at(std::min(static_cast<std::size_t>(std::max(0, at)), Faults.size() - 1));
+}
+
+/// Which part came is asked only where it is not the one that was ordered.
+std::vector<Row> fieldsOf(ClaimFault fault)
+{
+    std::vector<Row> fields{
+        choiceField("fault", TroubleForm::tr("what is wrong"),
+                    {TroubleForm::tr("it came damaged"),
+                     TroubleForm::tr("on the paper, not in the box"),
+                     TroubleForm::tr("another part came")}),
+        typedField("quantity", TroubleForm::tr("how many, how much"), QStringLiteral("1"))};
+    if (fault == ClaimFault::WrongPart)
+        fields.push_back(typedField("came", TroubleForm::tr("which part came"), {},
+                                    TroubleForm::tr("type or scan it")));
+    return fields;
+}
 
 } // namespace
 
@@ -40,18 +62,13 @@ void TroubleForm::begin(const std::shared_ptr<const Workshop> &workshop, const s
     pen().hear();
     m_workshop = workshop;
     m_part = part;
-    const QString typed = QStringLiteral("typed");
-    ask({{QStringLiteral("fault"),
-          {tr("what is wrong"), QStringLiteral("choice"),
-           QStringList{tr("it came damaged"), tr("on the paper, not in the box"),
-                       tr("another part came")},
-           QStringLiteral("0"), QString()}},
-         {QStringLiteral("quantity"),
-          {tr("how many, how much"), typed, QStringList(), QStringLiteral("1"), QString()}},
-         {QStringLiteral("came"),
-          {tr("which part came"), typed, QStringList(), QString(),
-           tr("type or scan it, where another one came")}}});
+    ask(fieldsOf(ClaimFault::Damaged));
     Q_EMIT changed();
+}
+
+void TroubleForm::consider(const QVariantMap &values)
+{
+    fields()->become(fieldsOf(faultOf(values)));
 }
 
 QString TroubleForm::title() const
@@ -83,8 +100,7 @@ void TroubleForm::finish(const QVariantMap &values)
         return unlocalised(values.value(QString::fromLatin1(key)).toString().trimmed())
             .toStdString();
     };
-    const auto at = static_cast<std::size_t>(values.value(QStringLiteral("fault")).toInt());
-    Trouble trouble{Faults.at(std::min(at, Faults.size() - 1)), m_part, typed("quantity"), {}};
+    Trouble trouble{faultOf(values), m_part, typed("quantity"), {}};
     const Part *part = m_workshop ? m_workshop->part(m_part) : nullptr;
     if (part == nullptr)
         return;

@@ -37,6 +37,7 @@ public:
     [[nodiscard]] QString about() const override;
     [[nodiscard]] QString button() const override;
     [[nodiscard]] QString fieldOf(const QString &code) const override;
+    void consider(const QVariantMap &values) override;
     void finish(const QVariantMap &values) override;
 
 Q_SIGNALS:

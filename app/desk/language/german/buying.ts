@@ -1784,8 +1784,8 @@
         <translation>welches Teil kam</translation>
     </message>
     <message>
-        <source>type or scan it, where another one came</source>
-        <translation>tippen oder scannen, wenn ein anderes kam</translation>
+        <source>type or scan it</source>
+        <translation>tippen oder scannen</translation>
     </message>
     <message>
         <source>What is wrong with %1</source>
