@@ -27,13 +27,21 @@ AreaScreen {
     function isUnknown(code: string) {
         root.explained(qsTr("%1 is neither a drawer nor a part in one or for one.").arg(code));
     }
-    /// What the shop does not know is sought nowhere else either.
+    /// The list that shows comes first. What the shop does not know is sought nowhere else either.
     function scan(code: string): bool {
+        if (screen.list && screen.list.scan(code)) {
+            root.trailer.drawer = code; // Where it is one.
+            return true;
+        }
         if (root.trailer.scan(code))
             return true;
-        if (!root.trailer.knows(code))
+        if (root.trailer.knows(code))
+            return false;
+        if (screen.list)
+            screen.list.refuse(code);
+        else
             isUnknown(code);
-        return !root.trailer.knows(code);
+        return true;
     }
 
     ready: !root.trailer.loading

@@ -20,6 +20,7 @@ FocusScope {
     readonly property bool roomy: height >= 700
     readonly property real sideWidth: Math.max(380, Math.min(620, width * 0.44))
     readonly property int shown: roomy && work === 0 ? 1 : work
+    readonly property LoadPane list: shown === 1 ? bringIn : shown === 2 ? takeOut : null
 
     signal explained(string sentence)
     signal takeAsked()

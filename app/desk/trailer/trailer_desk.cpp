@@ -133,11 +133,23 @@ void TrailerDesk::show()
     Q_EMIT changed();
 }
 
+const Drawer *TrailerDesk::drawerOf(const QString &code) const
+{
+    if (!m_book)
+        return nullptr;
+    const auto found = std::find_if(m_book->drawers.begin(), m_book->drawers.end(),
+                                    [wanted = code.trimmed().toStdString()](const Drawer &one) {
+                                        return sameFolded(one.id, wanted);
+                                    });
+    return found == m_book->drawers.end() ? nullptr : &*found;
+}
+
 void TrailerDesk::pullOut(const QString &drawer)
 {
-    if (!m_book || drawer == m_drawer || !m_book->drawer(drawer.toStdString()))
+    const Drawer *wanted = drawerOf(drawer);
+    if (wanted == nullptr || said(wanted->id) == m_drawer)
         return;
-    m_drawer = drawer;
+    m_drawer = said(wanted->id);
     show();
 }
 
@@ -181,7 +193,7 @@ QString TrailerDesk::allThere() const
     const auto sum = piecesOf(*m_book);
     return tr("%1 of %2 pieces")
         .arg(QLocale().toString(static_cast<qlonglong>(sum.there)),
-             QLocale().toString(static_cast<qlonglong>(sum.there + sum.lack)));
+             QLocale().toString(static_cast<qlonglong>(sum.there) + sum.lack));
 }
 
 int TrailerDesk::allThereMark() const
@@ -248,11 +260,8 @@ bool TrailerDesk::scan(const QString &code)
 {
     if (!m_book)
         return false;
-    const std::string wanted = code.trimmed().toStdString();
-    for (const Drawer &drawer : m_book->drawers) {
-        if (!sameFolded(drawer.id, wanted))
-            continue;
-        pullOut(said(drawer.id));
+    if (drawerOf(code) != nullptr) {
+        pullOut(code);
         Q_EMIT arrivedAtDrawer();
         return true;
     }

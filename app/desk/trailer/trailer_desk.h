@@ -61,7 +61,7 @@ public:
     [[nodiscard]] QStringList events() const;
     [[nodiscard]] QString packed() const;                     ///< The one of events() that holds.
     [[nodiscard]] QString drawer() const { return m_drawer; } ///< A key of drawers().
-    void pullOut(const QString &drawer);
+    void pullOut(const QString &drawer); ///< As it is scanned or typed; another one: none is.
     [[nodiscard]] QString drawerTitle() const;
     [[nodiscard]] QString drawerAbout() const;
     [[nodiscard]] bool drawerLacks() const; ///< Something that it is to hold.
@@ -89,6 +89,7 @@ private:
     void make();
     void take(const std::shared_ptr<const TrailerBook> &book, const TripsSeen &trips);
     void show();
+    [[nodiscard]] const Drawer *drawerOf(const QString &code) const; ///< nullptr: it is none.
     [[nodiscard]] const Event *packedFor() const;
     [[nodiscard]] std::vector<const Event *> coming() const; ///< The next first.
 

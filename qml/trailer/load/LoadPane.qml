@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 //
 // What to bring into the drawers, or to take out of them: ticked by a touch, by the space bar, or
-// by typing or scanning its number; what is ticked is noted as one step.
+// by typing or scanning its number; what is ticked is noted as one step. A bin or drawer that is
+// scanned brings its line into hand, or is where to take what has no bin.
 
 pragma ComponentBehavior: Bound
 
@@ -23,12 +24,27 @@ FocusScope {
     function enter() {
         list.forceActiveFocus(Qt.OtherFocusReason);
     }
+    /// Whether the code is something of this list.
+    function scan(code: string): bool {
+        if (!root.load.scan(code))
+            return false;
+        list.typed = "";
+        root.explained(""); // What was said of a code before.
+        root.enter();
+        return true;
+    }
+    function refuse(code: string) {
+        root.explained(qsTr("%1 is not on this list, or it is ticked already.").arg(code));
+    }
 
     Connections {
         target: root.load
 
         function onFound(row: int) {
             list.show(row);
+        }
+        function onChanged() {
+            home.follow();
         }
     }
     FileToWrite {
@@ -55,9 +71,8 @@ FocusScope {
             Layout.fillHeight: true
             onTicked: row => root.load.tick(row)
             onScanned: code => {
-                if (!root.load.scan(code))
-                    root.explained(qsTr("%1 is not on this list, or it is ticked already.")
-                                   .arg(code));
+                if (!root.scan(code))
+                    root.refuse(code);
             }
             delegate: LoadStop {
                 width: list.width
@@ -111,12 +126,17 @@ FocusScope {
             ChoiceBox {
                 id: home
 
+                function follow() {
+                    currentIndex = root.load.home;
+                }
+
                 objectName: "unloadHome"
                 visible: root.load.wantsHome
                 width: 220
                 name: qsTr("where what has no bin goes")
                 model: root.load.homes
-                currentIndex: -1
+                onModelChanged: follow()
+                onActivated: index => root.load.home = index
                 displayText: currentIndex < 0 ? qsTr("no bin: where to?")
                                               : qsTr("no bin: to %1").arg(currentText)
             }
@@ -126,7 +146,7 @@ FocusScope {
                                      : qsTr("Note as brought: %1 of %2"))
                     .arg(root.load.tickedCount).arg(root.load.tickableCount)
                 enabled: !root.busy
-                onClicked: root.load.finish(root.load.wantsHome ? home.currentIndex : -1)
+                onClicked: root.load.finish(root.load.home)
             }
             DeskButton {
                 objectName: root.outwards ? "tickAllOut" : "tickAllIn"

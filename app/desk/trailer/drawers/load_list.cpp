@@ -5,6 +5,9 @@
 #include "app/desk/scan/label_code.h"
 #include "app/desk/words/spoken.h"
 
+#include <algorithm>
+#include <utility>
+
 namespace flarestock {
 
 namespace {
@@ -27,7 +30,7 @@ void LoadList::show(const std::shared_ptr<const TrailerBook> &book, Units units)
     m_units = units;
     showRows();
     std::erase_if(m_ticked, [this](const QString &key) { return m_rows.rowOf(key) < 0; });
-    Q_EMIT changed();
+    settle();
 }
 
 void LoadList::clear()
@@ -35,6 +38,13 @@ void LoadList::clear()
     m_book = nullptr;
     m_ticked.clear();
     m_rows.become({});
+    settle();
+}
+
+void LoadList::settle()
+{
+    if (!wantsHome())
+        m_home.clear(); // Who chose it meant what was in the hand then.
     Q_EMIT changed();
 }
 
@@ -76,6 +86,14 @@ bool LoadList::wantsHome() const
     return false;
 }
 
+void LoadList::setHome(int home)
+{
+    const QStringList all = homes();
+    const QString now = home >= 0 && home < all.size() ? all.at(home) : QString();
+    if (std::exchange(m_home, now) != now)
+        Q_EMIT changed();
+}
+
 void LoadList::tick(int row)
 {
     if (!isTickable(row))
@@ -85,7 +103,7 @@ void LoadList::tick(int row)
         m_ticked.insert(key);
     m_pen.hear();
     showRows();
-    Q_EMIT changed();
+    settle();
 }
 
 void LoadList::tickAll()
@@ -97,7 +115,7 @@ void LoadList::tickAll()
             m_ticked.insert(cellOf(m_rows, row, "key"));
     m_pen.hear();
     showRows();
-    Q_EMIT changed();
+    settle();
 }
 
 bool LoadList::scan(const QString &code)
@@ -111,7 +129,47 @@ bool LoadList::scan(const QString &code)
             return true;
         }
     }
-    return false;
+    return scanPlace(code.trimmed());
+}
+
+int LoadList::lineOf(const QString &place) const
+{
+    for (int row = 0; row < m_rows.count(); ++row) {
+        const QString key = cellOf(m_rows, row, "key");
+        const QString drawer = key.section(u'|', 0, 0);
+        if (isTickable(row) && !m_ticked.contains(key) &&
+            (place.compare(drawer, Qt::CaseInsensitive) == 0 ||
+             place.compare(cellOf(m_rows, row, "place"), Qt::CaseInsensitive) == 0))
+            return row;
+    }
+    return -1;
+}
+
+bool LoadList::becomesHome(const QString &place)
+{
+    const QStringList all = homes();
+    const auto at = std::find_if(all.begin(), all.end(), [&place](const QString &one) {
+        return one.compare(place, Qt::CaseInsensitive) == 0;
+    });
+    if (at == all.end() || !wantsHome())
+        return false;
+    m_pen.hear();
+    setHome(static_cast<int>(at - all.begin()));
+    return true;
+}
+
+bool LoadList::scanPlace(const QString &place)
+{
+    if (place.isEmpty())
+        return false;
+    if (m_home.isEmpty() && becomesHome(place))
+        return true;
+    if (const int row = lineOf(place); row >= 0) {
+        m_pen.hear();
+        Q_EMIT found(row);
+        return true;
+    }
+    return becomesHome(place);
 }
 
 void LoadList::finish(int home)

@@ -25,6 +25,7 @@ class LoadList : public QObject {
     Q_PROPERTY(int toBuyCount READ toBuyCount NOTIFY changed)
     Q_PROPERTY(QStringList homes READ homes NOTIFY changed)
     Q_PROPERTY(bool wantsHome READ wantsHome NOTIFY changed)
+    Q_PROPERTY(int home READ home WRITE setHome NOTIFY changed)
 public:
     enum class Way : std::uint8_t { In, Out };
     LoadList(Way way, Pen &pen, QObject *parent = nullptr);
@@ -43,12 +44,16 @@ public:
     [[nodiscard]] QStringList homes() const;
     /// Something that is ticked has no bin.
     [[nodiscard]] bool wantsHome() const;
+    /// Where that goes: one of homes(); -1 nobody has said.
+    [[nodiscard]] int home() const { return static_cast<int>(homes().indexOf(m_home)); }
+    void setHome(int home);
 
     /// Ticks a line, or takes its tick away.
     Q_INVOKABLE void tick(int row);
     Q_INVOKABLE void tickAll(); ///< Or none, where all are.
-    /// Ticks the first line of a part number, lot or both (LabelCode) that has none. Whether there
-    /// was one.
+    /// Ticks the first line of a part number, lot or both (LabelCode) that has none. A place is
+    /// where what has no bin goes, if that waits for one; else it only brings its first line into
+    /// hand that has no tick. Whether it was any of it.
     Q_INVOKABLE bool scan(const QString &code);
     /// Writes down that what is ticked was brought, or taken out; `home` is one of homes(), -1
     /// none.
@@ -68,7 +73,12 @@ Q_SIGNALS:
 private:
     [[nodiscard]] LoadShown shown() const { return {*m_book, m_ticked, m_units}; }
     [[nodiscard]] bool isTickable(int row) const;
+    /// The first line without a tick that lies at a place, or goes there; -1: none does.
+    [[nodiscard]] int lineOf(const QString &place) const;
+    [[nodiscard]] bool becomesHome(const QString &place);
+    [[nodiscard]] bool scanPlace(const QString &place);
     void showRows();
+    void settle(); ///< After other ticks or lines.
     void write(const std::set<QString> &ticked, const std::string &home);
 
     Way m_way;
@@ -76,6 +86,7 @@ private:
     std::shared_ptr<const TrailerBook> m_book;
     Units m_units = Units::Metric;
     std::set<QString> m_ticked; ///< Keys of rows.
+    QString m_home;             ///< One of homes(); empty: nobody has said.
     Rows m_rows;
     ReadShop m_readShop;
     Errand m_writing; ///< Last: it waits for its worker before the rest goes.
