@@ -76,15 +76,9 @@ WorkSheet {
     }
     onClosed: root.form.putAway()
 
-    Words {
-        objectName: "ofBefore"
+    OfBefore {
         visible: root.isOfBefore
-        text: qsTr("Filled in as it was when the desk ended.")
-        small: true
-        quiet: true
-        Layout.fillWidth: true
     }
-
     Words {
         visible: text !== ""
         text: root.form.caution

@@ -7,6 +7,7 @@ pragma ComponentBehavior: Bound
 
 import QtQuick
 import QtQuick.Layouts
+import Flarestock.Desk
 import Flarestock.Screens
 
 WorkSheet {
@@ -16,27 +17,52 @@ WorkSheet {
     required property string whyNotDone
     required property bool brakes
     required property string who
+    required property KeptFields kept
     property bool busy: false
     property bool passed: true
 
+    readonly property var written: ({
+        medium: medium.text,
+        pressure: pressure.text,
+        held: held.text,
+        passed: root.passed,
+        second: second.text,
+        note: note.text
+    })
+
     signal finished(var test)
 
-    function written(): var {
-        return {
-            medium: medium.text,
-            pressure: pressure.text,
-            held: held.text,
-            passed: root.passed,
-            second: second.text,
-            note: note.text
-        };
+    function fill(test: var) {
+        medium.text = test.medium ?? "";
+        pressure.text = test.pressure ?? "";
+        held.text = test.held ?? "";
+        second.text = test.second ?? "";
+        note.text = test.note ?? "";
+        passed = test.passed ?? true;
+    }
+    /// What was said of another test is none of this one.
+    function begin() {
+        fill({});
+        const before = kept.takenUp(written);
+        ofBefore.visible = Object.keys(before).length > 0;
+        if (ofBefore.visible)
+            fill(before);
+        medium.forceActiveFocus();
     }
 
     title: qsTr("Build done: the leak test")
     about: root.newestTest
     widest: 680
-    onOpened: medium.forceActiveFocus()
+    onOpened: begin()
+    onClosed: kept.putAway()
+    onWrittenChanged: {
+        if (opened)
+            kept.keep(written);
+    }
 
+    OfBefore {
+        id: ofBefore
+    }
     Words {
         text: qsTr("Depressurise before a joint is opened, catch the fluid, no ignition source, "
                    + "eye and skin protection, extinguisher at hand. A gas under pressure bursts "
@@ -119,7 +145,7 @@ WorkSheet {
             objectName: "writeTest"
             text: root.passed ? qsTr("Write it down: build done") : qsTr("Write it down: it leaked")
             enabled: !root.busy
-            onClicked: root.finished(root.written())
+            onClicked: root.finished(root.written)
         }
         DeskButton {
             objectName: "doneWithTest"

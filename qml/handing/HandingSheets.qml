@@ -118,6 +118,7 @@ Item {
     DoneSheet {
         id: done
 
+        kept: root.handing.test
         newestTest: root.handing.newestTest
         whyNotDone: root.handing.whyNotDone
         brakes: root.handing.brakes

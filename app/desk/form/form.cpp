@@ -21,7 +21,12 @@ Row choiceField(const char *key, const QString &title, const QStringList &choice
             {title, QStringLiteral("choice"), choices, QString::number(chosen), QString()}};
 }
 
-Form::Form(Pen &pen, QObject *parent) : QObject(parent), m_pen(pen), m_fields(fieldCells()) {}
+Form::Form(Pen &pen, QObject *parent)
+    : QObject(parent), m_pen(pen), m_fields(fieldCells()), m_kept(pen.unwritten(), [this] {
+          return SheetNamed{title() + QLatin1Char('\n') + about(), title()};
+      })
+{
+}
 
 QString Form::fieldOf(const QString &) const
 {
@@ -29,25 +34,6 @@ QString Form::fieldOf(const QString &) const
 }
 
 void Form::consider(const QVariantMap &) {}
-
-QVariantMap Form::takenUp(const QVariantMap &values)
-{
-    m_name = title() + QLatin1Char('\n') + about(); // Of the same thing, as it stands now.
-    m_asOpened = values;
-    return m_pen.unwritten().takeUp(m_name);
-}
-
-void Form::keep(const QVariantMap &values)
-{
-    if (!m_name.isEmpty())
-        m_pen.unwritten().keep(m_name, m_name.section(QLatin1Char('\n'), 0, 0), values, m_asOpened);
-}
-
-void Form::putAway()
-{
-    m_pen.unwritten().forget(m_name);
-    m_name.clear();
-}
 
 void Form::ask(std::vector<Row> fields)
 {

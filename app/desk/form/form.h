@@ -5,6 +5,7 @@
 
 #pragma once
 
+#include "app/desk/form/kept_fields.h"
 #include "app/desk/rows/rows.h"
 #include "app/desk/shop/pen.h"
 
@@ -41,11 +42,11 @@ public:
     Q_INVOKABLE virtual void consider(const QVariantMap &values);
     /// The sheet is on the screen, filled in so. What stood in it when the desk ended in the midst
     /// of it, by the keys of fields(); empty: nothing did.
-    Q_INVOKABLE QVariantMap takenUp(const QVariantMap &values);
+    Q_INVOKABLE QVariantMap takenUp(const QVariantMap &values) { return m_kept.takenUp(values); }
     /// What is filled in now, for a desk that ends in the midst of it.
-    Q_INVOKABLE void keep(const QVariantMap &values);
+    Q_INVOKABLE void keep(const QVariantMap &values) { m_kept.keep(values); }
     /// The sheet is off the screen: what was filled in is written, or not wanted.
-    Q_INVOKABLE void putAway();
+    Q_INVOKABLE void putAway() { m_kept.putAway(); }
     /// Does it, by the pen; `values` by the keys of fields(), a choice as its number.
     Q_INVOKABLE virtual void finish(const QVariantMap &values) = 0;
 
@@ -64,8 +65,7 @@ protected:
 private:
     Pen &m_pen;
     Rows m_fields;
-    QString m_name;         ///< Of the sheet that is on the screen; empty: none is.
-    QVariantMap m_asOpened; ///< What the program itself had filled in.
+    KeptFields m_kept; ///< While the sheet is on the screen.
 };
 
 /// title form choices value hint; `form` is "typed" or "choice", a choice's value its number.

@@ -12,7 +12,10 @@ namespace flarestock {
 
 HandingOut::HandingOut(Pen &pen, QObject *parent)
     : QObject(parent), m_pen(pen), m_steps(stepCells()), m_picks(pickCells()),
-      m_inCar(inCarCells()), m_another(pen), m_joint(pen)
+      m_inCar(inCarCells()), m_another(pen), m_joint(pen), m_test(pen.unwritten(), [this] {
+          return SheetNamed{QStringLiteral("leak test|") + said(m_plan.id),
+                            tr("Leak test of %1").arg(title())};
+      })
 {
     connect(&m_pen, &Pen::changed, this, &HandingOut::changed);
     connect(&m_pen.unwritten(), &Unwritten::found, this, &HandingOut::takeUpTicks);

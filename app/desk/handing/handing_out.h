@@ -5,6 +5,7 @@
 
 #pragma once
 
+#include "app/desk/form/kept_fields.h"
 #include "app/desk/handing/changes/another_piece.h"
 #include "app/desk/handing/changes/joint_again.h"
 #include "app/desk/handing/handed_out.h"
@@ -33,6 +34,7 @@ class HandingOut : public QObject {
     Q_PROPERTY(QStringList places READ places NOTIFY changed)
     Q_PROPERTY(flarestock::AnotherPiece *another READ another CONSTANT)
     Q_PROPERTY(flarestock::JointAgain *joint READ joint CONSTANT)
+    Q_PROPERTY(flarestock::KeptFields *test READ test CONSTANT)
     Q_PROPERTY(flarestock::Rows *steps READ steps CONSTANT)
     Q_PROPERTY(flarestock::Rows *picks READ picks CONSTANT)
     Q_PROPERTY(flarestock::Rows *inCar READ inCar CONSTANT)
@@ -58,6 +60,7 @@ public:
     [[nodiscard]] QStringList places() const; ///< Ids where pieces can be put, nearest first.
     [[nodiscard]] AnotherPiece *another() { return &m_another; }
     [[nodiscard]] JointAgain *joint() { return &m_joint; }
+    [[nodiscard]] KeptFields *test() { return &m_test; } ///< What is filled in of a leak test.
     [[nodiscard]] Rows *steps() { return &m_steps; }
     [[nodiscard]] Rows *picks() { return &m_picks; }
     [[nodiscard]] Rows *inCar() { return &m_inCar; }
@@ -110,6 +113,7 @@ private:
     Rows m_inCar;
     AnotherPiece m_another;
     JointAgain m_joint;
+    KeptFields m_test;
     bool m_readAgain = false; ///< The shop has changed while it was looked up.
     Errand m_reading;
 };

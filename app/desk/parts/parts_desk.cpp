@@ -57,7 +57,7 @@ void PartsDesk::setShop(const ShopOnDesk &shop, bool isOther)
         m_fields.become({});
         m_panel.show(nullptr, {});
         m_editor.close();
-        m_importing.forget();
+        m_importing.empty();
         m_editor.setBook(nullptr);
     }
     make();

@@ -60,6 +60,9 @@ WorkSheet {
             soon.restart();
         }
     }
+    OfBefore {
+        visible: root.list.ofBefore
+    }
     ProgressBar {
         id: bar
 

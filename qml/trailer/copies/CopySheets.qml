@@ -34,6 +34,7 @@ Item {
     TakeCopySheet {
         id: takeSheet
 
+        kept: root.copies.departure
         places: root.copies.places
         suggested: root.copies.suggested
         problem: root.copies.problem

@@ -7,6 +7,7 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Controls
 import QtQuick.Layouts
+import Flarestock.Desk
 import Flarestock.Screens
 
 WorkSheet {
@@ -14,8 +15,16 @@ WorkSheet {
 
     required property var places
     required property string suggested
+    required property KeptFields kept
     property bool busy: false
     property var staying: [] // Drawers that do not go along.
+
+    readonly property var filled: ({
+        file: file.text === suggested ? "" : file.text, // Another day another one is suggested.
+        with: withWhom.text,
+        name: copyName.text,
+        staying: staying
+    })
 
     signal fileAsked()
     signal taken(var departure)
@@ -27,6 +36,20 @@ WorkSheet {
         const at = root.staying.indexOf(place);
         root.staying = at < 0 ? root.staying.concat([place])
                               : root.staying.filter(one => one !== place);
+    }
+    function fill(departure: var) {
+        file.text = departure.file || suggested;
+        withWhom.text = departure.with ?? "";
+        copyName.text = departure.name ?? "";
+        staying = Array.from(departure.staying ?? []);
+    }
+    function begin() {
+        fill({});
+        const before = kept.takenUp(filled);
+        ofBefore.visible = Object.keys(before).length > 0;
+        if (ofBefore.visible)
+            fill(before);
+        withWhom.forceActiveFocus(Qt.TabFocusReason);
     }
     function finish() {
         root.taken({
@@ -41,10 +64,11 @@ WorkSheet {
     about: qsTr("The copy is one file for another machine. Until it is brought back, what lies in "
                 + "these drawers is used there and not here.")
     widest: 620
-    onOpened: {
-        root.staying = [];
-        file.text = root.suggested;
-        withWhom.forceActiveFocus(Qt.TabFocusReason);
+    onOpened: begin()
+    onClosed: kept.putAway()
+    onFilledChanged: {
+        if (opened)
+            kept.keep(filled);
     }
 
     component Label: Words {
@@ -53,6 +77,9 @@ WorkSheet {
         Layout.fillWidth: true
     }
 
+    OfBefore {
+        id: ofBefore
+    }
     Label {
         text: qsTr("the new file")
     }

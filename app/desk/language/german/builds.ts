@@ -2497,6 +2497,10 @@
         <source>%1 is not on this list.</source>
         <translation>%1 steht nicht auf dieser Liste.</translation>
     </message>
+    <message>
+        <source>Leak test of %1</source>
+        <translation>Dichtprüfung von %1</translation>
+    </message>
 </context>
 <context>
     <name>flarestock::JointAgain</name>

@@ -340,10 +340,6 @@
         <source>Not now  Esc</source>
         <translation>Jetzt nicht  Esc</translation>
     </message>
-    <message>
-        <source>Filled in as it was when the desk ended.</source>
-        <translation>Ausgefüllt, wie es war, als das Programm endete.</translation>
-    </message>
 </context>
 <context>
     <name>FoundLine</name>
@@ -523,6 +519,13 @@
     <message>
         <source>That is me</source>
         <translation>Das bin ich</translation>
+    </message>
+</context>
+<context>
+    <name>OfBefore</name>
+    <message>
+        <source>Filled in as it was when the desk ended.</source>
+        <translation>Ausgefüllt, wie es war, als das Programm endete.</translation>
     </message>
 </context>
 <context>

@@ -1420,6 +1420,10 @@
         <source>1 row of %1 taken in.</source>
         <translation>1 Zeile aus %1 übernommen.</translation>
     </message>
+    <message>
+        <source>Import %1</source>
+        <translation>%1 einlesen</translation>
+    </message>
 </context>
 <context>
     <name>flarestock::PartsDesk</name>

@@ -1054,6 +1054,10 @@
         <source>That the copy %1 was given up stays; what it holds can still be brought.</source>
         <translation>Dass die Kopie %1 aufgegeben ist, bleibt; was in ihr steht, kann trotzdem zurückgebracht werden.</translation>
     </message>
+    <message>
+        <source>Take a copy along</source>
+        <translation>Kopie mitnehmen</translation>
+    </message>
 </context>
 <context>
     <name>flarestock::LoadList</name>

@@ -25,6 +25,9 @@ public:
 
     /// Of all rows that are taken in, those that change something. What was left out stays so.
     void show(SheetKind kind, const std::vector<ListRow> &taken);
+    /// The lines that are left out, as they were kept.
+    [[nodiscard]] const std::set<std::size_t> &leftOut() const { return m_leftOut; }
+    void leaveOut(std::set<std::size_t> lines) { m_leftOut = std::move(lines); }
     /// No list any more: nothing is left out of the next.
     void forget();
 

@@ -2,6 +2,7 @@
 
 #include "app/desk/parts/importing/list_import.h"
 
+#include "app/desk/parts/importing/answers_kept.h"
 #include "app/desk/words/spoken.h"
 #include "app/workshop/documents.h"
 
@@ -29,6 +30,7 @@ ListImport::ListImport(Pen &pen, QObject *parent)
     connect(&m_look, &QTimer::timeout, this, &ListImport::changed);
     connect(&m_changes, &ListChanges::toggled, this, [this] {
         m_problem.clear();
+        keepAnswers();
         Q_EMIT changed();
     });
     connect(&m_pen, &Pen::wrote, this, [this](const auto &, const QString &sentence, bool isBack) {
@@ -56,10 +58,18 @@ void ListImport::stop()
 
 void ListImport::forget()
 {
+    m_pen.unwritten().forget(keptName());
+    empty();
+}
+
+void ListImport::empty()
+{
     stop();
     m_list = nullptr;
     m_readFor = nullptr;
     m_file.clear();
+    m_digest.clear();
+    m_isOfBefore = false;
     m_problem.clear();
     m_answers.clear();
     m_question = 0;
@@ -124,14 +134,18 @@ void ListImport::read(const QUrl &file)
             read.problem = text ? shop.error() : text.error();
         else
             read = readAll({*text, name.toStdString()}, *shop, workshop, *watched);
+        if (text)
+            read.digest = digestOf(*text);
         return [this, read, watched] {
             m_look.stop();
             m_list = read.list;
             m_readFor = read.workshop;
+            m_digest = read.digest;
             if (watched->isStopped)
                 m_problem = tr("Stopped. Nothing was taken in.");
             else if (!m_list)
                 m_problem = saidProblem(read.problem);
+            takeUpAnswers();
             showChanges();
             show();
             Q_EMIT readingChanged();
@@ -180,6 +194,7 @@ void ListImport::answer(bool take)
     m_answers.push_back(take);
     ++m_question;
     m_problem.clear();
+    keepAnswers();
     showChanges();
     show();
     Q_EMIT asked();
@@ -191,6 +206,7 @@ void ListImport::goBack()
         return;
     --m_question;
     m_problem.clear();
+    keepAnswers();
     showChanges();
     show();
     Q_EMIT asked();

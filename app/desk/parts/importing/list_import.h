@@ -27,6 +27,7 @@ class ListImport : public QObject {
     Q_PROPERTY(double progress READ progress NOTIFY changed)
     Q_PROPERTY(bool loaded READ isLoaded NOTIFY changed)
     Q_PROPERTY(QString file READ file NOTIFY changed)
+    Q_PROPERTY(bool ofBefore READ isOfBefore NOTIFY changed)
     Q_PROPERTY(QString about READ about NOTIFY changed)
     Q_PROPERTY(QString problem READ problem NOTIFY changed)
     Q_PROPERTY(bool asking READ isAsking NOTIFY changed)
@@ -50,6 +51,8 @@ public:
     [[nodiscard]] double progress() const; ///< From 0 to 1.
     [[nodiscard]] bool isLoaded() const { return m_list != nullptr; }
     [[nodiscard]] QString file() const { return m_file; }
+    /// Answered in part when the desk ended in the midst of it.
+    [[nodiscard]] bool isOfBefore() const { return m_isOfBefore; }
     [[nodiscard]] QString about() const; ///< "412 rows: 398 as the shop has them, 9 new …"
     [[nodiscard]] QString problem() const { return m_problem; }
     [[nodiscard]] bool isAsking() const; ///< A question has no answer yet.
@@ -69,6 +72,8 @@ public:
     Q_INVOKABLE void read(const QUrl &file);
     Q_INVOKABLE void stop();
     Q_INVOKABLE void forget();
+    /// Another shop is on the desk: what was answered for the one before waits there.
+    void empty();
     /// The list is off the screen: what was answered or left out of it waits for the next time.
     Q_INVOKABLE void putAway();
     /// The answer to the question that is asked.
@@ -94,6 +99,7 @@ private:
         std::shared_ptr<const Workshop> workshop; ///< The list points into its catalogue.
         std::shared_ptr<ListReading> list;
         Problem problem;
+        QString digest = {}; ///< Of the file's text.
     };
     static Read readAll(const ListFile &file, const TextFiles &documents,
                         const std::shared_ptr<const Workshop> &workshop, Watched &watched);
@@ -102,12 +108,17 @@ private:
     [[nodiscard]] std::vector<ListRow> taken() const;
     void show();
     void showChanges();
+    void takeUpAnswers(); ///< Of a desk that ended while the same file was asked about.
+    void keepAnswers();
+    [[nodiscard]] QString keptName() const;
     void refuse(const QString &why);
 
     Pen &m_pen;
     std::shared_ptr<const Workshop> m_workshop;
     std::function<Result<TextFiles>()> m_documents;
     QString m_file;
+    QString m_digest; ///< Of its text.
+    bool m_isOfBefore = false;
     QString m_problem;
     std::shared_ptr<const Workshop> m_readFor;
     std::shared_ptr<ListReading> m_list;

@@ -21,8 +21,12 @@ constexpr int TickMs = 120;
 } // namespace
 
 CopiesDesk::CopiesDesk(Pen &pen, QObject *parent)
-    : QObject(parent), m_pen(pen), m_trips(tripCells()), m_came(broughtCells()),
-      m_questions(questionCells())
+    : QObject(parent), m_pen(pen),
+      m_departure(pen.unwritten(),
+                  [] {
+                      return SheetNamed{QStringLiteral("copy|take"), tr("Take a copy along")};
+                  }),
+      m_trips(tripCells()), m_came(broughtCells()), m_questions(questionCells())
 {
     m_tick.setInterval(TickMs);
     connect(&m_tick, &QTimer::timeout, this, &CopiesDesk::changed);
@@ -103,7 +107,7 @@ QString CopiesDesk::expected() const
     const QDir folder(personsFolder());
     for (const TravellingCopy &copy : m_seen.trips.copies) {
         const auto taken = m_takenTo.find(copy.taken.name);
-        const QString file =
+        QString file =
             taken != m_takenTo.end()
                 ? taken->second
                 : folder.filePath(QString(said(copy.taken.name) + QStringLiteral(".flarestock")));

@@ -6,6 +6,7 @@
 
 #pragma once
 
+#include "app/desk/form/kept_fields.h"
 #include "app/desk/shop/errand.h"
 #include "app/desk/shop/pen.h"
 #include "app/desk/trailer/copies/brought_rows.h"
@@ -38,6 +39,7 @@ class CopiesDesk : public QObject {
     Q_PROPERTY(QString lookedAbout READ lookedAbout NOTIFY changed)
     Q_PROPERTY(bool canBring READ canBring NOTIFY changed)
     Q_PROPERTY(int openCount READ openCount NOTIFY changed)
+    Q_PROPERTY(flarestock::KeptFields *departure READ departure CONSTANT)
     Q_PROPERTY(flarestock::Rows *trips READ trips CONSTANT)
     Q_PROPERTY(flarestock::Rows *came READ came CONSTANT)
     Q_PROPERTY(flarestock::Rows *questions READ questions CONSTANT)
@@ -70,6 +72,8 @@ public:
     [[nodiscard]] QString lookedTitle() const;
     [[nodiscard]] QString lookedAbout() const;
     [[nodiscard]] int openCount() const; ///< Questions on which nothing was decided.
+    /// What is filled in of a copy to be taken along.
+    [[nodiscard]] KeptFields *departure() { return &m_departure; }
     [[nodiscard]] Rows *trips() { return &m_trips; }
     [[nodiscard]] Rows *came() { return &m_came; }
     [[nodiscard]] Rows *questions() { return &m_questions; }
@@ -125,6 +129,7 @@ private:
     std::map<std::string, QString> m_takenTo; ///< The file of each copy that this desk has taken.
     std::shared_ptr<const BroughtBack> m_back;
     DecidedByName m_decided;
+    KeptFields m_departure;
     Rows m_trips;
     Rows m_came;
     Rows m_questions;
