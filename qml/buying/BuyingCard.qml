@@ -63,13 +63,12 @@ AbstractButton {
                 width: words.width
                 height: Math.max(name.height, amount.height)
 
-                Words {
+                Sentence {
                     id: name
 
                     width: parent.width - amount.width - 6
-                    text: root.number
+                    sentence: root.number
                     strong: true
-                    wrapMode: Text.Wrap
                 }
                 Words {
                     id: amount
@@ -78,17 +77,15 @@ AbstractButton {
                     text: root.figure
                 }
             }
-            Words {
+            Sentence {
                 width: words.width
-                text: root.title
-                wrapMode: Text.Wrap
+                sentence: root.title
             }
-            Words {
+            Sentence {
                 width: words.width
-                text: root.detail
+                sentence: root.detail
                 small: true
                 quiet: true
-                wrapMode: Text.Wrap
             }
         }
     }

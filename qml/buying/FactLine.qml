@@ -16,17 +16,15 @@ Column {
     Accessible.role: Accessible.StaticText
     Accessible.name: qsTr("%1: %2").arg(title).arg(detail)
 
-    Words {
+    Sentence {
         width: root.width
-        text: root.title
-        wrapMode: Text.Wrap
+        sentence: root.title
     }
-    Words {
+    Sentence {
         width: root.width
-        text: root.flagged ? qsTr("! %1").arg(root.detail) : root.detail
+        sentence: root.flagged ? qsTr("! %1").arg(root.detail) : root.detail
         small: true
         strong: root.flagged
         color: root.flagged ? Theme.caution : Theme.quiet
-        wrapMode: Text.Wrap
     }
 }

@@ -47,10 +47,10 @@ Item {
             spacing: 1
             Layout.fillWidth: true
 
-            Words {
-                text: root.lot === "" ? root.part : qsTr("%1  ·  %2").arg(root.part).arg(root.lot)
+            Sentence {
+                sentence: root.lot === "" ? root.part
+                                          : qsTr("%1  ·  %2").arg(root.part).arg(root.lot)
                 strong: true
-                wrapMode: Text.Wrap
                 Layout.fillWidth: true
             }
             Words {

@@ -74,11 +74,10 @@ AbstractButton {
         width: root.width - x - 12
         spacing: 1
 
-        Words {
+        Sentence {
             width: words.width
-            text: root.lot === "" ? root.part : qsTr("%1  ·  %2").arg(root.part).arg(root.lot)
+            sentence: root.lot === "" ? root.part : qsTr("%1  ·  %2").arg(root.part).arg(root.lot)
             strong: true
-            wrapMode: Text.Wrap
         }
         Words {
             width: words.width

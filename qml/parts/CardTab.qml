@@ -40,13 +40,11 @@ AbstractButton {
         }
     }
     contentItem: Item {
-        Words {
+        PartNumber {
             x: 12
             y: 6
             width: parent.width - 24
             text: root.part
-            strong: true
-            elide: Text.ElideRight
         }
         Words {
             x: 12

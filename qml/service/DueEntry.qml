@@ -55,48 +55,43 @@ AbstractButton {
             width: (root.width - body.x) * 0.46
             spacing: 1
 
-            Words {
+            Sentence {
                 width: parent.width - 12
-                text: root.title
+                sentence: root.title
                 strong: true
-                wrapMode: Text.Wrap
             }
-            Words {
+            Sentence {
                 width: parent.width - 12
-                text: root.piece
+                sentence: root.piece
                 small: true
                 quiet: true
-                wrapMode: Text.Wrap
             }
         }
         Column {
             width: (root.width - body.x) * 0.54
             spacing: 1
 
-            Words {
+            Sentence {
                 width: parent.width - 14
-                text: root.standing
+                sentence: root.standing
                 strong: true
                 color: Theme.markInk(root.mark)
-                wrapMode: Text.Wrap
             }
-            Words {
+            Sentence {
                 visible: text !== ""
                 width: parent.width - 14
-                text: root.why
+                sentence: root.why
                 small: true
                 quiet: true
-                wrapMode: Text.Wrap
             }
-            Words {
+            Sentence {
                 visible: root.takes !== ""
                 width: parent.width - 14
-                text: root.lacks ? qsTr("! takes %1").arg(root.takes)
-                                 : qsTr("takes %1").arg(root.takes)
+                sentence: root.lacks ? qsTr("! takes %1").arg(root.takes)
+                                     : qsTr("takes %1").arg(root.takes)
                 small: true
                 strong: root.lacks
                 color: root.lacks ? Theme.caution : Theme.quiet
-                wrapMode: Text.Wrap
             }
         }
     }

@@ -67,11 +67,9 @@ AbstractButton {
             width: root.columns.part
             spacing: 1
 
-            Words {
+            PartNumber {
                 width: parent.width - 10
                 text: root.part
-                strong: true
-                elide: Text.ElideRight
             }
             Words {
                 width: parent.width - 10

@@ -94,13 +94,12 @@ AbstractButton {
                 width: words.width
                 height: Math.max(number.height, side.height)
 
-                Words {
+                PartNumber {
                     id: number
 
                     width: words.width - side.width - 8
                     text: root.part
                     strong: !root.content
-                    wrapMode: Text.Wrap
                 }
                 Item {
                     id: side
@@ -131,12 +130,11 @@ AbstractButton {
                     }
                 }
             }
-            Words {
+            Sentence {
                 width: words.width
-                text: root.what
+                sentence: root.what
                 small: true
                 quiet: true
-                wrapMode: Text.Wrap
             }
         }
     }

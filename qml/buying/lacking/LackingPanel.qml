@@ -50,20 +50,19 @@ FocusScope {
             width: flick.width - 26
             spacing: 8
 
-            Words {
+            PartNumber { // Smaller where it is long: here all of it is read.
                 objectName: "lackingPart"
                 visible: text !== ""
                 width: column.width
                 text: root.page.part
-                strong: true
                 font.pixelSize: Theme.titleText
-                wrapMode: Text.WrapAnywhere
+                fontSizeMode: Text.HorizontalFit
+                minimumPixelSize: 8
             }
-            Words {
+            Sentence {
                 visible: text !== ""
                 width: column.width
-                text: root.page.what
-                wrapMode: Text.Wrap
+                sentence: root.page.what
             }
             Repeater {
                 model: Steps {

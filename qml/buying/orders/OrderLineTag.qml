@@ -51,13 +51,11 @@ AbstractButton {
                 width: words.width
                 height: number.height
 
-                Words {
+                PartNumber {
                     id: number
 
                     width: figures.x - 6
                     text: qsTr("%1 × %2").arg(root.quantity).arg(root.part)
-                    strong: true
-                    wrapMode: Text.Wrap
                 }
                 Words {
                     id: figures
@@ -70,14 +68,13 @@ AbstractButton {
                 width: words.width
                 height: Math.max(what.height, came.height)
 
-                Words {
+                Sentence {
                     id: what
 
                     width: came.x - 6
-                    text: root.what
+                    sentence: root.what
                     small: true
                     quiet: true
-                    wrapMode: Text.Wrap
                 }
                 Words {
                     id: came

@@ -28,13 +28,13 @@ Column {
             fontSizeMode: Text.HorizontalFit
             minimumPixelSize: 8
         }
-        Words {
+        PartNumber {
             id: number
 
             x: 64
             width: each.x - x - 4
             text: root.modelData.part
-            wrapMode: Text.WrapAnywhere
+            strong: false
         }
         Words {
             id: each
@@ -54,21 +54,19 @@ Column {
             strong: true
         }
     }
-    Words {
+    Sentence {
         x: 64
         width: root.width - 64
-        text: root.modelData.what
+        sentence: root.modelData.what
         small: true
         quiet: true
-        wrapMode: Text.Wrap
     }
-    Words {
+    Sentence {
         x: 64
         visible: text !== ""
         width: root.width - 64
-        text: root.modelData.why
+        sentence: root.modelData.why
         small: true
         color: Theme.accent
-        wrapMode: Text.Wrap
     }
 }

@@ -19,25 +19,23 @@ Column {
 
     spacing: 3
 
-    Words {
+    PartNumber { // Smaller where it is long: here all of it is read.
         objectName: "cardNumber"
         width: root.width
         text: root.part.number
-        strong: true
         font.pixelSize: Theme.titleText
-        wrapMode: Text.WrapAnywhere
+        fontSizeMode: Text.HorizontalFit
+        minimumPixelSize: 8
     }
-    Words {
+    Sentence {
         width: root.width
-        text: root.part.title
-        wrapMode: Text.Wrap
+        sentence: root.part.title
     }
-    Words {
+    Sentence {
         width: root.width
-        text: root.part.about
+        sentence: root.part.about
         small: true
         quiet: true
-        wrapMode: Text.Wrap
     }
     Flow {
         width: root.width

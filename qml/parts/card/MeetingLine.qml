@@ -55,13 +55,12 @@ Item {
                 small: true
             }
         }
-        Words {
+        Sentence {
             width: words.width
-            text: qsTr("%1: %2").arg(root.verdict).arg(root.detail)
+            sentence: qsTr("%1: %2").arg(root.verdict).arg(root.detail)
             small: true
             color: root.mark === Standing.Trap || root.mark === Standing.Caution
                    ? Theme.markInk(root.mark) : Theme.quiet
-            wrapMode: Text.Wrap
         }
     }
 }

@@ -84,19 +84,17 @@ AbstractButton {
             leftPadding: root.kind === "element" || root.kind === "ring" ? 14 : 0
             spacing: 1
 
-            Words {
+            Sentence {
                 width: parent.width - parent.leftPadding - 10
-                text: root.title
+                sentence: root.title
                 strong: true
-                wrapMode: Text.Wrap
             }
-            Words {
+            Sentence {
                 visible: text !== ""
                 width: parent.width - parent.leftPadding - 10
-                text: root.piece
+                sentence: root.piece
                 small: true
                 quiet: true
-                wrapMode: Text.Wrap
             }
         }
         Column {
@@ -134,13 +132,12 @@ AbstractButton {
             width: root.columns.state
             spacing: 4
 
-            Words {
+            Sentence {
                 width: parent.width - 6
-                text: root.standing
+                sentence: root.standing
                 small: true
                 strong: root.mark !== Standing.Made
                 color: Theme.markInk(root.mark)
-                wrapMode: Text.Wrap
             }
             WearBar {
                 visible: root.share >= 0
@@ -148,13 +145,12 @@ AbstractButton {
                 share: root.share
                 ink: Theme.markInk(root.mark)
             }
-            Words {
+            Sentence {
                 visible: text !== ""
                 width: parent.width - 6
-                text: root.note
+                sentence: root.note
                 small: true
                 quiet: true
-                wrapMode: Text.Wrap
             }
         }
     }

@@ -55,46 +55,41 @@ AbstractButton {
             width: (root.width - body.x) * 0.42
             spacing: 1
 
-            Words {
+            Sentence {
                 width: parent.width - 12
-                text: root.todo
+                sentence: root.todo
                 strong: true
                 color: Theme.markInk(root.mark)
-                wrapMode: Text.Wrap
             }
-            Words {
+            Sentence {
                 width: parent.width - 12
-                text: qsTr("%1 × %2").arg(root.amount).arg(root.title)
+                sentence: qsTr("%1 × %2").arg(root.amount).arg(root.title)
                 small: true
                 quiet: true
-                wrapMode: Text.Wrap
             }
         }
         Column {
             width: (root.width - body.x) * 0.58
             spacing: 1
 
-            Words {
+            Sentence {
                 width: parent.width - 14
-                text: root.where
+                sentence: root.where
                 strong: true
-                wrapMode: Text.Wrap
             }
-            Words {
+            Sentence {
                 visible: text !== ""
                 width: parent.width - 14
-                text: root.detail
+                sentence: root.detail
                 small: true
                 quiet: true
-                wrapMode: Text.Wrap
             }
-            Words {
+            Sentence {
                 visible: text !== ""
                 width: parent.width - 14
-                text: root.free
+                sentence: root.free
                 small: true
                 quiet: true
-                wrapMode: Text.Wrap
             }
         }
     }

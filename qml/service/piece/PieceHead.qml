@@ -13,19 +13,17 @@ Column {
 
     spacing: 4
 
-    Words {
+    Sentence {
         objectName: "pieceTitle"
         width: root.width
-        text: root.service.pieceTitle
+        sentence: root.service.pieceTitle
         strong: true
         font.pixelSize: Theme.titleText
-        wrapMode: Text.Wrap
     }
-    Words {
+    Sentence {
         objectName: "pieceAbout"
         width: root.width
-        text: root.service.pieceAbout
-        wrapMode: Text.Wrap
+        sentence: root.service.pieceAbout
     }
     Item {
         width: root.width
@@ -34,17 +32,16 @@ Column {
         MarkIcon {
             mark: root.service.pieceMark
         }
-        Words {
+        Sentence {
             id: state
 
             objectName: "pieceState"
             x: 34
             y: Math.max(0, (26 - height) / 2)
             width: root.width - x
-            text: root.service.pieceState
+            sentence: root.service.pieceState
             strong: true
             color: Theme.markInk(root.service.pieceMark)
-            wrapMode: Text.Wrap
         }
     }
 }

@@ -42,12 +42,11 @@ Column {
         width: root.width
         height: Math.max(words.height, amount.height)
 
-        Words {
+        Sentence {
             id: words
 
             width: parent.width - amount.width - (amount.width > 0 ? 10 : 0)
-            text: root.title
-            wrapMode: Text.Wrap
+            sentence: root.title
         }
         Words {
             id: amount
@@ -62,16 +61,15 @@ Column {
         height: Math.max(note.height, again.visible ? again.height : 0)
         visible: note.text !== "" || again.visible
 
-        Words {
+        Sentence {
             id: note
 
             width: parent.width - (again.visible ? again.width + 6 : 0)
             bottomPadding: 3
-            text: root.flagged ? qsTr("! %1").arg(root.detail) : root.detail
+            sentence: root.flagged ? qsTr("! %1").arg(root.detail) : root.detail
             small: true
             strong: root.flagged
             color: root.flagged ? Theme.caution : Theme.quiet
-            wrapMode: Text.Wrap
         }
         DeskButton {
             id: again

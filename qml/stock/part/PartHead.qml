@@ -16,25 +16,23 @@ Column {
 
     spacing: 4
 
-    Words {
+    PartNumber { // Smaller where it is long: here all of it is read.
         objectName: "partNumber"
         width: root.width
         text: root.part.number
-        strong: true
         font.pixelSize: Theme.titleText
-        wrapMode: Text.WrapAnywhere
+        fontSizeMode: Text.HorizontalFit
+        minimumPixelSize: 8
     }
-    Words {
+    Sentence {
         width: root.width
-        text: root.part.title
-        wrapMode: Text.Wrap
+        sentence: root.part.title
     }
-    Words {
+    Sentence {
         width: root.width
-        text: root.part.about
+        sentence: root.part.about
         small: true
         quiet: true
-        wrapMode: Text.Wrap
     }
     Rectangle {
         visible: root.part.body !== ""
@@ -93,14 +91,13 @@ Column {
                 strong: true
                 color: Theme.accent
             }
-            Words {
+            Sentence {
                 id: words
 
                 x: 18
                 width: end.width - 18
-                text: end.thread === "" ? end.port
-                                        : qsTr("%1  ·  %2").arg(end.port).arg(end.thread)
-                wrapMode: Text.Wrap
+                sentence: end.thread === "" ? end.port
+                                            : qsTr("%1  ·  %2").arg(end.port).arg(end.thread)
             }
         }
     }

@@ -49,18 +49,15 @@ AbstractButton {
             width: parent.width - 12 - 150
             spacing: 1
 
-            Words {
+            PartNumber {
                 width: parent.width
                 text: root.part
-                strong: true
-                wrapMode: Text.WrapAnywhere
             }
-            Words {
+            Sentence {
                 width: parent.width
-                text: root.what
+                sentence: root.what
                 small: true
                 quiet: true
-                wrapMode: Text.Wrap
             }
             Row {
                 width: parent.width
@@ -72,13 +69,12 @@ AbstractButton {
                     mark: root.isShort ? Standing.Short : Standing.Note
                     ink: root.isShort ? Theme.caution : Theme.quiet
                 }
-                Words {
+                Sentence {
                     width: parent.width - 19
-                    text: root.note
+                    sentence: root.note
                     small: true
                     strong: root.isShort
                     color: root.isShort ? Theme.caution : Theme.quiet
-                    wrapMode: Text.Wrap
                 }
             }
         }

@@ -86,18 +86,16 @@ AbstractButton {
         width: root.width - x - 12
         spacing: 1
 
-        Words {
+        Sentence {
             width: words.width
-            text: root.lot === "" ? root.part : qsTr("%1  ·  %2").arg(root.part).arg(root.lot)
+            sentence: root.lot === "" ? root.part : qsTr("%1  ·  %2").arg(root.part).arg(root.lot)
             strong: true
-            wrapMode: Text.Wrap
         }
-        Words {
+        Sentence {
             width: words.width
-            text: root.note === "" ? root.what : qsTr("%1  ·  %2").arg(root.note).arg(root.what)
+            sentence: root.note === "" ? root.what : qsTr("%1  ·  %2").arg(root.note).arg(root.what)
             small: true
             quiet: true
-            wrapMode: Text.Wrap
         }
     }
 }
