@@ -11,12 +11,12 @@ FocusScope {
 
     required property string key
     required property string title
-    required property string form // "typed" or "choice"
+    required property string form // "typed", "figure" or "choice"
     required property var choices
     required property string value
     required property string hint
 
-    readonly property bool isTyped: form === "typed"
+    readonly property bool isTyped: form !== "choice"
     /// What stands in it now: words, or the number of the choice.
     readonly property var filled: isTyped ? written.text : box.currentIndex
 

@@ -4,6 +4,7 @@
 
 #include "app/desk/build/other_units.h"
 #include "app/desk/words/spoken.h"
+#include "app/desk/words/typed_figures.h"
 
 #include <QCoreApplication>
 #include <QRegularExpression>
@@ -170,13 +171,16 @@ bool letsBeWorkedOut(const Question &question, const QString &typed)
 
 Result<std::string> meant(const Question &question, const QString &typed, const std::string &now)
 {
-    QString text = unlocalised(typed.trimmed());
     if (question.form == Question::Form::YesNo)
         return std::string(typed == AnswerWords::tr("yes")  ? "yes"
                            : typed == AnswerWords::tr("no") ? "no"
                                                             : typed.toStdString());
     if (question.form != Question::Form::Measured)
-        return text.toStdString();
+        return unlocalised(typed.trimmed()).toStdString();
+    const auto figures = figuresTyped(typed.trimmed());
+    if (!figures)
+        return tl::unexpected(figures.error());
+    QString text = said(*figures);
     if (question.dimension != Dimension::Count && Decimal::parse(text.toStdString()))
         text = QString(text + u' ' + unitBeside(said(now))).trimmed();
     const auto measure = Measure::parse(text.toStdString(), question.dimension);

@@ -138,12 +138,13 @@ std::vector<Row> shelfRows(const WorkedOut &worked, const Identification &said)
 
 } // namespace
 
+/// A figure with one point is taken as it stands: no thread is thousands of anything across.
 std::optional<Caliper> caliperTyped(const QString &typed)
 {
     static const QRegularExpression whole(QStringLiteral("^\\s*(od|male|bore|id|female)\\b(.*)$"),
                                           QRegularExpression::CaseInsensitiveOption);
     static const QRegularExpression measure(
-        QStringLiteral("([0-9][0-9./ ]*)\\s*(mm|in|\"|tpi|deg|°)"),
+        QStringLiteral("(?<![0-9.,])([0-9][0-9./ ]*)\\s*(mm|in|\"|tpi|deg|°)"),
         QRegularExpression::CaseInsensitiveOption);
     const auto said = whole.match(unlocalised(typed));
     if (!said.hasMatch())

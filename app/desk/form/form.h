@@ -38,8 +38,9 @@ public:
 
     /// Which field a scanned code belongs to; empty where to none.
     Q_INVOKABLE virtual QString fieldOf(const QString &code) const;
-    /// Hears what is filled in so far, and may say its outlook().
-    Q_INVOKABLE virtual void consider(const QVariantMap &values);
+    /// Hears what is filled in so far, and may say its outlook(). A figure that can be read in two
+    /// ways counts as not filled in yet.
+    Q_INVOKABLE void consider(const QVariantMap &values);
     /// The sheet is on the screen, filled in so. What stood in it when the desk ended in the midst
     /// of it, by the keys of fields(); empty: nothing did.
     Q_INVOKABLE QVariantMap takenUp(const QVariantMap &values) { return m_kept.takenUp(values); }
@@ -47,14 +48,18 @@ public:
     Q_INVOKABLE void keep(const QVariantMap &values) { m_kept.keep(values); }
     /// The sheet is off the screen: what was filled in is written, or not wanted.
     Q_INVOKABLE void putAway() { m_kept.putAway(); }
-    /// Does it, by the pen; `values` by the keys of fields(), a choice as its number.
-    Q_INVOKABLE virtual void finish(const QVariantMap &values) = 0;
+    /// Does it, by the pen; `values` by the keys of fields(), a choice as its number. A figure that
+    /// can be read in two ways is refused (typed_figures.h).
+    Q_INVOKABLE void finish(const QVariantMap &values);
 
 Q_SIGNALS:
     void changed();
     void outlookChanged();
 
 protected:
+    /// What consider() and finish() do, once every figure can be read in one way only.
+    virtual void lookAhead(const QVariantMap &values);
+    virtual void carryOut(const QVariantMap &values) = 0;
     [[nodiscard]] Pen &pen() { return m_pen; }
     [[nodiscard]] const Rows &shownFields() const { return m_fields; }
     /// Other fields; what was typed into those before is gone.
@@ -63,16 +68,22 @@ protected:
     void put(const QString &key, const QString &value);
 
 private:
+    /// Why what stands in that field is no figure to go by; nothing: it is, or wants none.
+    [[nodiscard]] std::optional<QString> whyUnclear(int row, const QVariantMap &values) const;
+
     Pen &m_pen;
     Rows m_fields;
     KeptFields m_kept; ///< While the sheet is on the screen.
 };
 
-/// title form choices value hint; `form` is "typed" or "choice", a choice's value its number.
+/// title form choices value hint; `form` is "typed", "figure" (typed, with figures in it) or
+/// "choice", a choice's value its number.
 [[nodiscard]] QStringList fieldCells();
-/// A row of those for something that is typed …
+/// A row of those for words that are typed, for figures …
 [[nodiscard]] Row typedField(const char *key, const QString &title, const QString &value = {},
                              const QString &hint = {});
+[[nodiscard]] Row figureField(const char *key, const QString &title, const QString &value = {},
+                              const QString &hint = {});
 /// … and for a choice.
 [[nodiscard]] Row choiceField(const char *key, const QString &title, const QStringList &choices,
                               int chosen = 0);

@@ -4,6 +4,7 @@
 
 #include "app/desk/handing/handing_out.h"
 #include "app/desk/words/spoken.h"
+#include "app/desk/words/typed_figures.h"
 
 namespace flarestock {
 
@@ -45,10 +46,13 @@ void HandingOut::giveBack(int row, const QString &typed, const QString &to, cons
     if (row < 0 || row >= static_cast<int>(m_handed.inCar.size()))
         return;
     const HandedOut::InCar &one = m_handed.inCar.at(static_cast<std::size_t>(row));
-    const GiveBackWords words{
-        m_plan.id,        one.part->number, unlocalised(typed).toStdString(),
-        to.toStdString(), one.key.lot,      std::string(text(one.key.condition)),
-        now.toStdString()};
+    const auto quantity = figuresTyped(typed);
+    if (!quantity)
+        return refuse(saidProblem(quantity.error()));
+    const GiveBackWords words{m_plan.id,        one.part->number,
+                              *quantity,        to.toStdString(),
+                              one.key.lot,      std::string(text(one.key.condition)),
+                              now.toStdString()};
     const QString sentence =
         tr("%1 of %2 given back to %3.").arg(typed.trimmed(), said(words.part), to);
     act(sentence,
@@ -86,8 +90,8 @@ LeakTestWords HandingOut::wordsOf(const QVariantMap &test) const
     };
     return {m_plan.id,
             word("medium"),
-            unlocalised(said(word("pressure"))).toStdString(),
-            word("held"),
+            figuresTyped(test, "pressure"),
+            figuresTyped(test, "held"),
             test.value(QStringLiteral("passed")).toBool() ? "passed" : "failed",
             word("second"),
             word("note")};
@@ -97,6 +101,11 @@ void HandingOut::finish(const QVariantMap &test)
 {
     if (test.isEmpty() && !m_handed.whyNotDone.empty())
         return refuse(tr("Not done: %1. Make the test and write it down.").arg(whyNotDone()));
+    for (const char *figure : {"pressure", "held"}) {
+        const auto typed = figuresTyped(test.value(QString::fromLatin1(figure)).toString());
+        if (!typed)
+            return refuse(saidProblem(typed.error()));
+    }
     const LeakTestWords words = wordsOf(test);
     if (!test.isEmpty() && (words.medium.empty() || words.held.empty()))
         return refuse(tr("A leak test says with what, at which pressure and for how long."));

@@ -123,7 +123,7 @@ QString BuildPapers::button() const
     return tr("Choose its file …");
 }
 
-void BuildPapers::finish(const QVariantMap &values)
+void BuildPapers::carryOut(const QVariantMap &values)
 {
     const int which = values.value(QStringLiteral("paper")).toInt();
     const bool isPlanned = !m_build.plan().id.empty();

@@ -44,7 +44,7 @@ public:
     [[nodiscard]] QString about() const override;
     [[nodiscard]] QString button() const override;
     /// Keeps what was filled in; filled() asks for the file.
-    void finish(const QVariantMap &values) override;
+    void carryOut(const QVariantMap &values) override;
     Q_INVOKABLE void write(const QUrl &file);
 
 Q_SIGNALS:

@@ -209,7 +209,7 @@ Result<BuildPlan> PlanForm::filled(const QVariantMap &values) const
     return plan;
 }
 
-void PlanForm::finish(const QVariantMap &values)
+void PlanForm::carryOut(const QVariantMap &values)
 {
     const auto plan = m_deed == Deed::GiveUp ? Result<BuildPlan>(m_build.plan()) : filled(values);
     if (!plan)

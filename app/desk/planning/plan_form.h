@@ -33,7 +33,7 @@ public:
     [[nodiscard]] QString title() const override;
     [[nodiscard]] QString about() const override;
     [[nodiscard]] QString button() const override;
-    void finish(const QVariantMap &values) override;
+    void carryOut(const QVariantMap &values) override;
 
     /// The build that was written last and has not been asked for yet; empty: none.
     [[nodiscard]] QString takeWritten() { return std::exchange(m_written, QString()); }

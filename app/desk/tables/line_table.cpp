@@ -4,6 +4,7 @@
 
 #include "app/desk/language/sentences.h"
 #include "app/desk/words/spoken.h"
+#include "app/desk/words/typed_figures.h"
 #include "app/stockroom/tables/line_asked.h"
 #include "model/fluids/line/dash_bore.h"
 
@@ -16,10 +17,15 @@ namespace {
 constexpr double FootM = 0.3048; // Exact.
 
 /// "20 °C" is "20 C".
-std::string typedIn(const QVariantMap &typed, const char *field)
+Result<std::string> figuresIn(const QVariantMap &typed, const char *field)
 {
     QString words = typed.value(QLatin1String(field)).toString().trimmed();
-    return unlocalised(words.remove(u'°')).toStdString();
+    return figuresTyped(words.remove(u'°'));
+}
+
+std::string typedIn(const QVariantMap &typed, const char *field)
+{
+    return figuresIn(typed, field).value_or(std::string());
 }
 
 LineWords lineWords(const QVariantMap &typed)
@@ -125,9 +131,13 @@ void LineTable::say()
 void LineTable::reckon()
 {
     std::vector<Row> rows;
+    for (const char *field : {"temperature", "flow", "length", "size"}) {
+        if (const auto figures = figuresIn(m_typed, field); !figures)
+            m_wrong = saidProblem(figures.error());
+    }
     const LineWords words = lineWords(m_typed);
-    const bool isTyped =
-        !words.flow.empty() && !words.length.empty() && (words.dash > 0 || !words.bore.empty());
+    const bool isTyped = m_wrong.isEmpty() && !words.flow.empty() && !words.length.empty() &&
+                         (words.dash > 0 || !words.bore.empty());
     if (isTyped) {
         const auto line = lineAsked(words);
         const auto loss = line ? lineLoss(*line) : tl::unexpected(line.error());

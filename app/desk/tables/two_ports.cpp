@@ -35,8 +35,8 @@ void TwoPorts::say()
 
 void TwoPorts::meet()
 {
-    const auto one = parseEnd(m_first.trimmed().toStdString());
-    const auto other = parseEnd(m_second.trimmed().toStdString());
+    const auto one = parseEnd(unlocalised(m_first.trimmed()).toStdString());
+    const auto other = parseEnd(unlocalised(m_second.trimmed()).toStdString());
     if (!m_first.trimmed().isEmpty() && !one)
         m_wrong = saidProblem(one.error());
     else if (!m_second.trimmed().isEmpty() && !other)

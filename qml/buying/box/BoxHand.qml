@@ -40,7 +40,7 @@ RowLayout {
         content = cell("content") !== false;
         mark.text = cell("mark");
         place.text = cell("to");
-        amount.text = cell("came") === "" ? cell("amount") : "";
+        amount.text = cell("came") === "" ? cell("typed") : "";
     }
 
     spacing: 6

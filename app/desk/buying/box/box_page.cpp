@@ -8,6 +8,7 @@
 #include "app/desk/buying/buying_words.h"
 #include "app/desk/scan/label_code.h"
 #include "app/desk/words/spoken.h"
+#include "app/desk/words/typed_figures.h"
 #include "model/exact/case_fold.h"
 
 #include <algorithm>
@@ -182,8 +183,9 @@ void BoxPage::setAmount(int row, const QString &typed)
     if (row < 0 || row >= m_rows.count())
         return;
     const auto at = static_cast<std::size_t>(row);
-    const auto amount =
-        quantityAsked(unlocalised(typed.trimmed()).toStdString(), *m_ticks.at(at).part);
+    const auto amount = figuresTyped(typed.trimmed()).and_then([&](const std::string &figures) {
+        return quantityAsked(figures, *m_ticks.at(at).part);
+    });
     if (!amount)
         return m_pen.refuse(saidProblem(amount.error()));
     m_pen.hear();

@@ -47,7 +47,8 @@ Row boxRow(const Ticks &ticks, std::size_t at, Units units)
             {said(tick.part->number), said(tick.part->description), amount, came,
              isLength(tick.part->unit), said(tick.mark), markHint(tick.marks), said(tick.to),
              tick.isContent(), full, lacks > 0 ? BuyingWords::tr("not in the box") : QString(),
-             says.arg(amount, said(tick.part->number))}};
+             says.arg(amount, said(tick.part->number)),
+             typedAmount(Quantity::ofSmallest(tick.count, tick.part->unit), units)}};
 }
 
 /// What is there and nobody has ordered.
@@ -73,7 +74,8 @@ QStringList boxCells()
     return {QStringLiteral("part"),     QStringLiteral("what"),   QStringLiteral("amount"),
             QStringLiteral("came"),     QStringLiteral("length"), QStringLiteral("mark"),
             QStringLiteral("markHint"), QStringLiteral("to"),     QStringLiteral("content"),
-            QStringLiteral("full"),     QStringLiteral("lacks"),  QStringLiteral("says")};
+            QStringLiteral("full"),     QStringLiteral("lacks"),  QStringLiteral("says"),
+            QStringLiteral("typed")};
 }
 
 std::vector<Row> boxRows(const Ticks &ticks, Units units)

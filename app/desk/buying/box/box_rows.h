@@ -10,8 +10,8 @@
 
 namespace flarestock {
 
-/// part what amount came length mark markHint to content full lacks says; the key is the number of
-/// the tick.
+/// part what amount came length mark markHint to content full lacks says typed; the key is the
+/// number of the tick, `typed` is the amount as one can type it back.
 [[nodiscard]] QStringList boxCells();
 [[nodiscard]] std::vector<Row> boxRows(const Ticks &ticks, Units units);
 /// What boxes lack, and so becomes a claim, and what is there and was not ordered; empty: neither.

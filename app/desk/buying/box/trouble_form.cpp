@@ -3,6 +3,7 @@
 #include "app/desk/buying/box/trouble_form.h"
 
 #include "app/desk/words/spoken.h"
+#include "app/desk/words/typed_figures.h"
 
 #include <algorithm>
 #include <array>
@@ -28,7 +29,7 @@ std::vector<Row> fieldsOf(ClaimFault fault)
                     {TroubleForm::tr("it came damaged"),
                      TroubleForm::tr("on the paper, not in the box"),
                      TroubleForm::tr("another part came")}),
-        typedField("quantity", TroubleForm::tr("how many, how much"), QStringLiteral("1"))};
+        figureField("quantity", TroubleForm::tr("how many, how much"), QStringLiteral("1"))};
     if (fault == ClaimFault::WrongPart)
         fields.push_back(typedField("came", TroubleForm::tr("which part came"), {},
                                     TroubleForm::tr("type or scan it")));
@@ -66,7 +67,7 @@ void TroubleForm::begin(const std::shared_ptr<const Workshop> &workshop, const s
     Q_EMIT changed();
 }
 
-void TroubleForm::consider(const QVariantMap &values)
+void TroubleForm::lookAhead(const QVariantMap &values)
 {
     fields()->become(fieldsOf(faultOf(values)));
 }
@@ -94,13 +95,9 @@ QString TroubleForm::fieldOf(const QString &code) const
                                                                         : QString();
 }
 
-void TroubleForm::finish(const QVariantMap &values)
+void TroubleForm::carryOut(const QVariantMap &values)
 {
-    const auto typed = [&values](const char *key) {
-        return unlocalised(values.value(QString::fromLatin1(key)).toString().trimmed())
-            .toStdString();
-    };
-    Trouble trouble{faultOf(values), m_part, typed("quantity"), {}};
+    Trouble trouble{faultOf(values), m_part, figuresTyped(values, "quantity"), {}};
     const Part *part = m_workshop ? m_workshop->part(m_part) : nullptr;
     if (part == nullptr)
         return;
@@ -108,7 +105,7 @@ void TroubleForm::finish(const QVariantMap &values)
     if (!quantity || *quantity <= 0)
         return pen().refuse(tr("Write how many or how much of it."));
     if (trouble.fault == ClaimFault::WrongPart) {
-        const auto came = partAsked(typed("came"), m_workshop->catalogue);
+        const auto came = partAsked(wordsIn(values, "came"), m_workshop->catalogue);
         if (!came)
             return pen().refuse(saidProblem(came.error()));
         trouble.came = (*came)->number;

@@ -37,8 +37,8 @@ public:
     [[nodiscard]] QString about() const override;
     [[nodiscard]] QString button() const override;
     [[nodiscard]] QString fieldOf(const QString &code) const override;
-    void consider(const QVariantMap &values) override;
-    void finish(const QVariantMap &values) override;
+    void lookAhead(const QVariantMap &values) override;
+    void carryOut(const QVariantMap &values) override;
 
 Q_SIGNALS:
     void noted(const flarestock::Trouble &trouble);

@@ -116,7 +116,7 @@ QString OrderForm::fieldOf(const QString &code) const
     return QStringLiteral("part");
 }
 
-void OrderForm::consider(const QVariantMap &values)
+void OrderForm::lookAhead(const QVariantMap &values)
 {
     if (!m_deed || !m_subject.workshop)
         return;
@@ -124,7 +124,7 @@ void OrderForm::consider(const QVariantMap &values)
     Q_EMIT outlookChanged();
 }
 
-void OrderForm::finish(const QVariantMap &values)
+void OrderForm::carryOut(const QVariantMap &values)
 {
     if (!m_deed)
         return;

@@ -37,8 +37,8 @@ public:
     [[nodiscard]] QString outlook() const override { return m_outlook; }
     [[nodiscard]] QString fieldOf(const QString &code) const override;
     /// Says where more pieces would cost no more.
-    Q_INVOKABLE void consider(const QVariantMap &values) override;
-    void finish(const QVariantMap &values) override;
+    void lookAhead(const QVariantMap &values) override;
+    void carryOut(const QVariantMap &values) override;
     [[nodiscard]] bool isFor(OrderDeed deed) const { return m_deed == deed; }
 
 private:

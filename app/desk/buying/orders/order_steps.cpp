@@ -10,6 +10,7 @@
 #include "app/desk/buying/orders/order_form.h"
 #include "app/desk/words/spoken.h"
 #include "app/desk/words/typed_day.h"
+#include "app/desk/words/typed_figures.h"
 #include "app/workshop/suppliers.h"
 
 #include <QDate>
@@ -22,11 +23,6 @@ namespace {
 
 constexpr std::array LateKinds{LateKind::Freight, LateKind::Duty, LateKind::Tax, LateKind::Credit,
                                LateKind::Other};
-
-std::string filled(const QVariantMap &values, const char *key)
-{
-    return unlocalised(values.value(QString::fromLatin1(key)).toString().trimmed()).toStdString();
-}
 
 /// As one can type it back.
 QString asTyped(const Decimal &number)
@@ -55,19 +51,19 @@ std::vector<Row> changeFields(const OrderSubject &subject)
         fields.push_back(typedField("part", BuyingWords::tr("part"), said(subject.part),
                                     BuyingWords::tr("type or scan it; another one is a new line")));
         fields.push_back(
-            typedField("quantity", BuyingWords::tr("how many, how much"),
-                       line ? saidQuantity({line->quantity.stripped(), line->unit}) : QString(),
-                       BuyingWords::tr("0: it is not ordered")));
+            figureField("quantity", BuyingWords::tr("how many, how much"),
+                        line ? saidQuantity({line->quantity.stripped(), line->unit}) : QString(),
+                        BuyingWords::tr("0: it is not ordered")));
         fields.push_back(
-            typedField("price",
-                       line && isLength(line->unit)
-                           ? BuyingWords::tr("price of one %1").arg(said(text(line->unit)))
-                           : BuyingWords::tr("price of one"),
-                       line ? ownPrice(now, *line, *subject.workshop) : QString(),
-                       BuyingWords::tr("empty: his price for so many")));
-        fields.push_back(typedField("freight", BuyingWords::tr("freight"), asTyped(now.freight)));
-        fields.push_back(typedField("discount", BuyingWords::tr("discount off the goods"),
-                                    asTyped(now.discount)));
+            figureField("price",
+                        line && isLength(line->unit)
+                            ? BuyingWords::tr("price of one %1").arg(said(text(line->unit)))
+                            : BuyingWords::tr("price of one"),
+                        line ? ownPrice(now, *line, *subject.workshop) : QString(),
+                        BuyingWords::tr("empty: his price for so many")));
+        fields.push_back(figureField("freight", BuyingWords::tr("freight"), asTyped(now.freight)));
+        fields.push_back(figureField("discount", BuyingWords::tr("discount off the goods"),
+                                     asTyped(now.discount)));
     }
     fields.push_back(typedField("due", BuyingWords::tr("is to be here on"), dayAsTyped(now.due),
                                 dayAsTyped("2026-12-12")));
@@ -80,8 +76,8 @@ std::vector<Row> lateFields(const OrderSubject &subject)
     QStringList parts{BuyingWords::tr("all that came")};
     for (const OrderLine &line : subject.order()->now().lines)
         parts.append(said(line.part));
-    return {typedField("amount", BuyingWords::tr("what was charged"), {},
-                       said(subject.workshop->settings.currency.code())),
+    return {figureField("amount", BuyingWords::tr("what was charged"), {},
+                        said(subject.workshop->settings.currency.code())),
             choiceField("kind", BuyingWords::tr("for what"),
                         {BuyingWords::tr("freight"), BuyingWords::tr("duty"),
                          BuyingWords::tr("tax"), BuyingWords::tr("a credit: it is paid back"),
@@ -99,16 +95,16 @@ std::vector<Row> newFields(const OrderSubject &subject)
     return {choiceField("supplier", BuyingWords::tr("of whom"), suppliers),
             typedField("part", BuyingWords::tr("part"), said(subject.part),
                        BuyingWords::tr("type or scan it")),
-            typedField("quantity", BuyingWords::tr("how many, how much"), {}),
-            typedField("price", BuyingWords::tr("price of one"), {},
-                       BuyingWords::tr("empty: his price for so many")),
+            figureField("quantity", BuyingWords::tr("how many, how much"), {}),
+            figureField("price", BuyingWords::tr("price of one"), {},
+                        BuyingWords::tr("empty: his price for so many")),
             typedField("note", BuyingWords::tr("note for the supplier"), {})};
 }
 
 std::vector<std::string> lineTyped(const QVariantMap &values)
 {
-    std::string line = filled(values, "part") + ' ' + filled(values, "quantity");
-    if (const std::string price = filled(values, "price"); !price.empty())
+    std::string line = wordsIn(values, "part") + ' ' + figuresTyped(values, "quantity");
+    if (const std::string price = figuresTyped(values, "price"); !price.empty())
         line += " at " + price;
     return {line};
 }
@@ -117,14 +113,14 @@ std::vector<std::string> lineTyped(const QVariantMap &values)
 OrderWords changeWords(const Order &now, const QVariantMap &values)
 {
     OrderWords words;
-    const std::string part = filled(values, "part");
-    if (!part.empty() && filled(values, "quantity") == "0")
+    const std::string part = wordsIn(values, "part");
+    if (!part.empty() && figuresTyped(values, "quantity") == "0")
         words.without = {part};
     else if (!part.empty())
         words.lines = lineTyped(values);
     const auto amount = [&](const char *key, const Decimal &was, std::string &word) {
-        if (values.contains(QString::fromLatin1(key)) && filled(values, key) != was.text())
-            word = filled(values, key);
+        if (values.contains(QString::fromLatin1(key)) && figuresTyped(values, key) != was.text())
+            word = figuresTyped(values, key);
     };
     amount("freight", now.freight, words.freight);
     amount("discount", now.discount, words.discount);
@@ -145,7 +141,7 @@ Result<Action> lateAction(const std::string &number, const QVariantMap &values,
     words.order = number;
     const auto kind = static_cast<std::size_t>(values.value(QStringLiteral("kind")).toInt());
     words.kind = LateKinds.at(std::min(kind, LateKinds.size() - 1));
-    const auto amount = lateAmountAsked(filled(values, "amount"), words.kind);
+    const auto amount = lateAmountAsked(figuresTyped(values, "amount"), words.kind);
     if (!amount)
         return tl::unexpected(amount.error());
     words.amount = *amount;
@@ -204,7 +200,7 @@ QString saidMoreForNoMore(OrderDeed deed, const OrderSubject &subject, const QVa
                                : order ? supplierById(order->now().supplier, catalogue)
                                        : nullptr;
     if (!supplier || !values.contains(QStringLiteral("quantity")) ||
-        !filled(values, "price").empty())
+        !figuresTyped(values, "price").empty())
         return {};
     const auto asked = lineAsked(lineTyped(values).front(), *supplier, catalogue);
     const Part *part = asked ? catalogue.find(asked->line.part) : nullptr;

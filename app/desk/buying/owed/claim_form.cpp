@@ -98,7 +98,7 @@ QString ClaimForm::fieldOf(const QString &code) const
     return {};
 }
 
-void ClaimForm::finish(const QVariantMap &values)
+void ClaimForm::carryOut(const QVariantMap &values)
 {
     if (m_deed)
         pen().act(saidClaimStep(*m_deed, m_subject.number), claimStep(*m_deed, m_subject, values));

@@ -32,7 +32,7 @@ public:
     [[nodiscard]] QString about() const override;
     [[nodiscard]] QString button() const override;
     [[nodiscard]] QString fieldOf(const QString &code) const override;
-    void finish(const QVariantMap &values) override;
+    void carryOut(const QVariantMap &values) override;
 
 private:
     std::optional<ClaimDeed> m_deed;

@@ -8,6 +8,7 @@
 #include "app/desk/buying/owed/owed_told.h"
 #include "app/desk/words/spoken.h"
 #include "app/desk/words/typed_day.h"
+#include "app/desk/words/typed_figures.h"
 
 #include <array>
 
@@ -17,11 +18,6 @@ namespace {
 
 constexpr std::array Faults{ClaimFault::Missing, ClaimFault::ShortDelivery, ClaimFault::Damaged,
                             ClaimFault::WrongPart};
-
-std::string typed(const QVariantMap &values, const char *key)
-{
-    return unlocalised(values.value(QString::fromLatin1(key)).toString().trimmed()).toStdString();
-}
 
 Row noteField()
 {
@@ -38,7 +34,7 @@ std::vector<Row> raiseFields(const ClaimSubject &subject)
         faults.append(saidFault(fault));
     return {
         typedField("part", BuyingWords::tr("which part"), {}, BuyingWords::tr("type or scan it")),
-        typedField("quantity", BuyingWords::tr("how many, how much"), QStringLiteral("1")),
+        figureField("quantity", BuyingWords::tr("how many, how much"), QStringLiteral("1")),
         choiceField("fault", BuyingWords::tr("what is wrong"), faults),
         typedField("order", BuyingWords::tr("of which order"), {},
                    BuyingWords::tr("2026-0007; empty: of none")),
@@ -53,7 +49,7 @@ std::vector<Row> cameFields(const ClaimStanding &claim, const ClaimSubject &subj
     const Part *part = subject.workshop->part(claim.now.part);
     const QString owed =
         part ? saidQuantity(Quantity::ofSmallest(claim.owed(), part->unit)) : QString();
-    return {typedField("came", BuyingWords::tr("how many, how much"), owed),
+    return {figureField("came", BuyingWords::tr("how many, how much"), owed),
             typedField("to", BuyingWords::tr("to which place"), {},
                        claim.now.boxOf.empty() ? BuyingWords::tr("type or scan the bin: C4")
                                                : BuyingWords::tr("empty: into its box")),
@@ -78,10 +74,10 @@ Result<ToWrite> raisedAction(const ClaimSubject &subject, const QVariantMap &val
                              const Workshop &now, const By &by)
 {
     RaiseWords words;
-    words.part = typed(values, "part");
-    words.quantity = typed(values, "quantity");
-    words.order = typed(values, "order");
-    words.boxOf = typed(values, "boxOf");
+    words.part = wordsIn(values, "part");
+    words.quantity = figuresTyped(values, "quantity");
+    words.order = wordsIn(values, "order");
+    words.boxOf = wordsIn(values, "boxOf");
     words.note = values.value(QStringLiteral("note")).toString().trimmed().toStdString();
     const auto fault = static_cast<std::size_t>(values.value(QStringLiteral("fault")).toInt());
     words.fault = text(Faults.at(std::min(fault, Faults.size() - 1)));
@@ -110,8 +106,8 @@ Row creditField(const ClaimStanding &claim, const Workshop &shop)
                            : BuyingWords::tr("ordered at %1 %2; you can write it in %2: 12.50 %2")
                                  .arg(price, said(his.code()));
     }
-    return typedField("credit", BuyingWords::tr("what he pays back, in %1").arg(said(ours.code())),
-                      {}, hint);
+    return figureField("credit", BuyingWords::tr("what he pays back, in %1").arg(said(ours.code())),
+                       {}, hint);
 }
 
 SettleWords settleWords(ClaimDeed deed, const QVariantMap &values)
@@ -120,12 +116,12 @@ SettleWords settleWords(ClaimDeed deed, const QVariantMap &values)
     words.note = values.value(QStringLiteral("note")).toString().trimmed().toStdString();
     words.givenUp = deed == ClaimDeed::Drop;
     if (deed == ClaimDeed::Credit)
-        words.credit = typed(values, "credit");
+        words.credit = figuresTyped(values, "credit");
     if (deed != ClaimDeed::Came)
         return words;
-    words.came = typed(values, "came");
-    words.to = typed(values, "to");
-    words.lot = typed(values, "lot");
+    words.came = figuresTyped(values, "came");
+    words.to = wordsIn(values, "to");
+    words.lot = wordsIn(values, "lot");
     return words;
 }
 

@@ -6,6 +6,7 @@
 #include "app/desk/words/condition_words.h"
 #include "app/desk/words/spoken.h"
 #include "app/desk/words/standing.h"
+#include "app/desk/words/typed_figures.h"
 #include "model/exact/case_fold.h"
 
 namespace flarestock {
@@ -45,7 +46,7 @@ void AnotherPiece::begin(const OnDesk &onDesk, const HandedOut::InCar &planned, 
     QStringList conditions{tr("as it was")};
     conditions += allConditions();
     ask({typedField("used", tr("what went in"), {}, tr("type or scan its part number or tag")),
-         typedField("quantity", tr("how many"), QStringLiteral("1"), {}),
+         figureField("quantity", tr("how many"), QStringLiteral("1"), {}),
          typedField("usedLot", tr("its lot or serial"), {}, tr("where it has one")),
          typedField("from", tr("taken from"), {}, tr("the nearest that is free")),
          typedField("backTo", tr("the planned one goes to"), home, tr("type or scan the bin")),
@@ -88,19 +89,15 @@ QString AnotherPiece::fieldOf(const QString &code) const
 
 InsteadWords AnotherPiece::wordsOf(const QVariantMap &values) const
 {
-    const auto typed = [&values](const char *field) {
-        return unlocalised(values.value(QString::fromLatin1(field)).toString().trimmed())
-            .toStdString();
-    };
     InsteadWords words;
     words.build = m_onDesk.plan.id;
     words.planned = m_planned->part->number;
     words.plannedLot = m_planned->key.lot;
-    words.used = typed("used");
-    words.quantity = typed("quantity");
-    words.usedLot = typed("usedLot");
-    words.from = typed("from");
-    words.backTo = typed("backTo");
+    words.used = wordsIn(values, "used");
+    words.quantity = figuresTyped(values, "quantity");
+    words.usedLot = wordsIn(values, "usedLot");
+    words.from = wordsIn(values, "from");
+    words.backTo = wordsIn(values, "backTo");
     const int now = values.value(QStringLiteral("now")).toInt() - 1;
     if (now >= 0 && now <= 3)
         words.now = text(static_cast<PieceCondition>(now));
@@ -119,7 +116,7 @@ BuildForm::Says AnotherPiece::saysOf(const QVariantMap &values) const
     };
 }
 
-void AnotherPiece::finish(const QVariantMap &values)
+void AnotherPiece::carryOut(const QVariantMap &values)
 {
     if (!m_planned)
         return;

@@ -27,7 +27,7 @@ public:
     [[nodiscard]] QString caution() const override;
     /// A part or a lot is what went in, a bin is where the planned one goes.
     QString fieldOf(const QString &code) const override;
-    void finish(const QVariantMap &values) override;
+    void carryOut(const QVariantMap &values) override;
 
 protected:
     [[nodiscard]] Says saysOf(const QVariantMap &values) const override;

@@ -6,7 +6,7 @@
 
 namespace flarestock {
 
-void BuildForm::consider(const QVariantMap &values)
+void BuildForm::lookAhead(const QVariantMap &values)
 {
     m_values = values;
     m_again = m_reckoning.isUnderWay();

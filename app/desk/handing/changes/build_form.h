@@ -28,7 +28,7 @@ public:
 
     [[nodiscard]] QString outlook() const override { return m_says.join(u'\n'); }
     [[nodiscard]] bool isReckoning() const { return m_reckoning.isUnderWay(); }
-    void consider(const QVariantMap &values) override;
+    void lookAhead(const QVariantMap &values) override;
 
 protected:
     using Says = std::function<QStringList(const By &by)>;

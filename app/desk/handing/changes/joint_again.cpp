@@ -83,7 +83,7 @@ BuildForm::Says JointAgain::saysOf(const QVariantMap &) const
     };
 }
 
-void JointAgain::finish(const QVariantMap &)
+void JointAgain::carryOut(const QVariantMap &)
 {
     const QString sentence = tr("%1 was opened: fresh rings and washers went in.").arg(m_at);
     pen().act(sentence,

@@ -24,7 +24,7 @@ public:
     [[nodiscard]] QString about() const override;
     [[nodiscard]] QString button() const override { return tr("Fresh ones in"); }
     [[nodiscard]] QString caution() const override;
-    void finish(const QVariantMap &values) override;
+    void carryOut(const QVariantMap &values) override;
 
 protected:
     [[nodiscard]] Says saysOf(const QVariantMap &values) const override;

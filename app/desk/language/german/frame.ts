@@ -784,6 +784,17 @@
     </message>
 </context>
 <context>
+    <name>TypedFigures</name>
+    <message>
+        <source>can be read in two ways</source>
+        <translation>lässt sich auf zwei Arten lesen</translation>
+    </message>
+    <message>
+        <source>Write %1 or %2.</source>
+        <translation>%1 oder %2 schreiben.</translation>
+    </message>
+</context>
+<context>
     <name>Units</name>
     <message>
         <source>%1 mm</source>
@@ -941,6 +952,13 @@
     <message>
         <source>%1  ·  the copy %2</source>
         <translation>%1  ·  die Kopie %2</translation>
+    </message>
+</context>
+<context>
+    <name>flarestock::Form</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>

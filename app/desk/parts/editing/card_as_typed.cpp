@@ -3,9 +3,12 @@
 // What the screen says of a card while it is typed.
 
 #include "app/desk/parts/editing/card_editor.h"
+#include "app/desk/parts/editing/card_fields.h"
 #include "app/desk/stock/card/part_panel.h"
 #include "app/desk/words/spoken.h"
 #include "app/desk/words/standing.h"
+#include "model/exact/case_fold.h"
+#include "model/exchange/catalogue/part_columns.h"
 
 #include <algorithm>
 
@@ -61,6 +64,36 @@ void CardEditor::takeUp()
 void CardEditor::keep()
 {
     m_pen.unwritten().keep(keptName(), title(), typed(), m_asBegun);
+}
+
+/// The row as it would be written: what parts of another kind have stays on the screen only, as
+/// does a figure that can be read in two ways.
+RowCells CardEditor::row() const
+{
+    RowCells cells;
+    const auto headings = partHeadings();
+    for (std::size_t at = 0; at < headings.size(); ++at) {
+        const std::string heading(headings[at]);
+        const auto cell = cellOfTyped(heading, cellOf(m_cells, heading));
+        if (cell && hasColumn(kind(), at) && !trimmed(*cell).empty())
+            cells.emplace(heading, trimmed(*cell));
+    }
+    if (const std::string ports = m_ports.cell(); !ports.empty())
+        cells["ports"] = ports;
+    return cells;
+}
+
+std::map<std::string, QString> CardEditor::unclear() const
+{
+    std::map<std::string, QString> wrong;
+    const auto headings = partHeadings();
+    for (std::size_t at = 0; at < headings.size(); ++at) {
+        const std::string heading(headings[at]);
+        const auto cell = cellOfTyped(heading, cellOf(m_cells, heading));
+        if (!cell && hasColumn(kind(), at))
+            wrong.emplace(heading, saidProblem(cell.error()));
+    }
+    return wrong;
 }
 
 QString CardEditor::title() const

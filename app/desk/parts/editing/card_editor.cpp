@@ -88,7 +88,9 @@ void CardEditor::beginChange(const QString &number)
 void CardEditor::begin(const RowCells &cells)
 {
     m_begun = cells;
-    m_cells = cells;
+    m_cells.clear();
+    for (const auto &[heading, cell] : cells)
+        m_cells[heading] = cellAsTyped(heading, cell).toStdString();
     m_cells.erase("ports");
     if (cellOf(m_cells, "unit").empty())
         m_cells["unit"] = "each";
@@ -128,26 +130,11 @@ RowKnows CardEditor::knows() const
             {}};
 }
 
-/// The row as it would be written: what parts of another kind have stays on the screen only.
-RowCells CardEditor::row() const
-{
-    RowCells cells;
-    const auto headings = partHeadings();
-    for (std::size_t at = 0; at < headings.size(); ++at) {
-        const std::string cell = cellOf(m_cells, headings[at]);
-        if (hasColumn(kind(), at) && !trimmed(cell).empty())
-            cells.emplace(headings[at], trimmed(cell));
-    }
-    if (const std::string ports = m_ports.cell(); !ports.empty())
-        cells["ports"] = ports;
-    return cells;
-}
-
 /// By the code that reads the files; and a new card needs a number that none has.
 void CardEditor::judge()
 {
     keep();
-    m_wrong.clear();
+    m_wrong = unclear();
     m_wrongAtPort.clear();
     for (const CellFault &fault : faultsOf(SheetKind::Parts, row(), knows())) {
         const auto port = fault.heading == "ports" ? m_ports.at(fault.within) : std::nullopt;

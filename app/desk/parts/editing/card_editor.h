@@ -84,6 +84,8 @@ private:
     [[nodiscard]] RowKnows knows() const;
     [[nodiscard]] Kind kind() const;
     [[nodiscard]] RowCells row() const;
+    /// Figures that can be read in two ways, by heading.
+    [[nodiscard]] std::map<std::string, QString> unclear() const;
 
     Pen &m_pen;
     std::function<Result<TextFiles>()> m_documents;
@@ -94,7 +96,7 @@ private:
     bool m_isOfBefore = false;
     bool m_isTried = false; ///< It was to be written: all that is wrong is said.
     RowCells m_begun;       ///< As it stood in the shop.
-    RowCells m_cells;       ///< Without the ports.
+    RowCells m_cells;       ///< As they stand in the fields; without the ports.
     PortFields m_ports;
     std::set<std::string> m_touched;
     std::map<std::string, QString> m_wrong;       ///< By heading.

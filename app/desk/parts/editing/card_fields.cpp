@@ -4,6 +4,7 @@
 
 #include "app/desk/language/sentences.h"
 #include "app/desk/words/spoken.h"
+#include "app/desk/words/typed_figures.h"
 #include "model/exact/case_fold.h"
 #include "model/exchange/catalogue/part_columns.h"
 #include "model/fluids/compatibility.h"
@@ -11,6 +12,7 @@
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <set>
 
 namespace flarestock {
 
@@ -24,6 +26,16 @@ struct FieldWords {
 bool isAlwaysSaid(const std::string &heading)
 {
     return heading == "kind" || heading == "unit";
+}
+
+/// What is measured or counted; names, lists of numbers and threads are not.
+bool isFigure(const std::string &heading)
+{
+    static const std::set<std::string, std::less<>> All = {
+        "rated",  "lowest",    "highest", "dash",   "bore",       "bend radius", "angle", "tube",
+        "micron", "allowance", "beta",    "flow",   "clean loss", "bypass",      "curve", "amps",
+        "low",    "high",      "passage", "volume", "gauge",      "wide open"};
+    return All.contains(heading);
 }
 
 struct Named {
@@ -133,7 +145,8 @@ Row fieldRow(const std::string &heading, const CardFields &card)
     const auto wrong = card.wrong.find(heading);
     return {said(heading),
             {is.title, words.empty() ? QStringLiteral("typed") : QStringLiteral("choice"), choices,
-             words.empty() ? said(text) : QString::number(chosen), is.hint,
+             words.empty() ? said(text) : QString::number(chosen),
+             isFigure(heading) ? localised(is.hint) : is.hint,
              wrong == card.wrong.end() ? QString() : wrong->second}};
 }
 
@@ -143,6 +156,18 @@ QStringList cardFieldCells()
 {
     return {QStringLiteral("title"), QStringLiteral("form"), QStringLiteral("choices"),
             QStringLiteral("value"), QStringLiteral("hint"), QStringLiteral("problem")};
+}
+
+QString cellAsTyped(const std::string &heading, const std::string &cell)
+{
+    return isFigure(heading) ? localised(said(cell)) : said(cell);
+}
+
+Result<std::string> cellOfTyped(const std::string &heading, const std::string &typed)
+{
+    if (heading == "thread") // M10x1.250: its pitch is no thousands.
+        return unlocalised(said(typed)).toStdString();
+    return isFigure(heading) ? figuresTyped(said(typed)) : typed;
 }
 
 std::vector<std::string> wordsOf(const std::string &heading)

@@ -12,7 +12,7 @@ namespace flarestock {
 
 /// What stands in the choice of a field while nothing is said: the first.
 struct CardFields {
-    const RowCells &cells;
+    const RowCells &cells; ///< As they stand in the fields.
     Kind kind = Kind::Adapter;
     bool isNew = true; ///< A card that is there keeps its number.
     /// What is wrong, by heading, in a person's words.
@@ -23,6 +23,10 @@ struct CardFields {
 /// `value` is what stood in it when the field was made.
 [[nodiscard]] QStringList cardFieldCells();
 [[nodiscard]] std::vector<Row> cardFieldRows(const CardFields &card);
+/// A cell of the catalogue as it stands in its field, figures as the person's country writes them.
+[[nodiscard]] QString cellAsTyped(const std::string &heading, const std::string &cell);
+/// The cell of what stands in a field. Problem: a figure that can be read in two ways.
+[[nodiscard]] Result<std::string> cellOfTyped(const std::string &heading, const std::string &typed);
 /// The text of a field's choice; empty where nothing is chosen.
 [[nodiscard]] std::string chosenText(const std::string &heading, int choice);
 /// The words that a field can hold, in the catalogue's spelling; none where it is typed. The first

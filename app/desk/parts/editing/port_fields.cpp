@@ -25,10 +25,14 @@ QStringList roles()
             PortFieldWords::tr("return"),     PortFieldWords::tr("vent")};
 }
 
+std::string typedWords(const PortFields::Typed &typed)
+{
+    return unlocalised(typed.words.trimmed()).toStdString();
+}
+
 std::string textOf(const PortFields::Typed &typed)
 {
-    std::string text =
-        typed.name.trimmed().toStdString() + ": " + typed.words.trimmed().toStdString();
+    std::string text = typed.name.trimmed().toStdString() + ": " + typedWords(typed);
     if (typed.role != PortRole::Either)
         text += " [" + std::string(flarestock::text(typed.role)) + "]";
     return text;
@@ -107,7 +111,7 @@ std::optional<std::size_t> PortFields::at(std::size_t byte) const
 
 std::optional<Port> PortFields::portOf(const Typed &typed)
 {
-    auto port = Port::parse(typed.words.trimmed().toStdString());
+    auto port = Port::parse(typedWords(typed));
     return port ? std::optional(std::move(*port)) : std::nullopt;
 }
 

@@ -2,6 +2,7 @@
 
 #include "app/desk/parts/trade/trade_form.h"
 
+#include "app/desk/language/sentences.h"
 #include "app/desk/parts/trade/trade_words.h"
 #include "app/desk/words/spoken.h"
 
@@ -152,7 +153,7 @@ RowCells TradeForm::filled(const QVariantMap &values) const
     return cells;
 }
 
-void TradeForm::consider(const QVariantMap &values)
+void TradeForm::lookAhead(const QVariantMap &values)
 {
     if (!m_workshop || !m_isNew || m_kind != SheetKind::Offers)
         return;
@@ -168,7 +169,7 @@ void TradeForm::consider(const QVariantMap &values)
     put(heading, said(asks->second));
 }
 
-void TradeForm::finish(const QVariantMap &values)
+void TradeForm::carryOut(const QVariantMap &values)
 {
     const RowCells cells = filled(values);
     const Catalogue &catalogue = m_workshop->catalogue;
@@ -181,7 +182,8 @@ void TradeForm::finish(const QVariantMap &values)
     if (!faults.empty())
         return pen().refuse(tr("%1: %2. %3")
                                 .arg(tradeTitle(m_kind, faults.front().heading),
-                                     said(faults.front().wrong), said(faults.front().remedy)));
+                                     inWords(faults.front().wrong),
+                                     inWords(faults.front().remedy)));
     const QString what =
         m_kind == SheetKind::Suppliers
             ? tr("Supplier %1 written down.").arg(said(cellOf(cells, "name")))

@@ -26,8 +26,8 @@ public:
     [[nodiscard]] QString about() const override;
     [[nodiscard]] QString button() const override;
     /// The currency of a new offer goes with its supplier, as long as nobody wrote another.
-    Q_INVOKABLE void consider(const QVariantMap &values) override;
-    Q_INVOKABLE void finish(const QVariantMap &values) override;
+    void lookAhead(const QVariantMap &values) override;
+    void carryOut(const QVariantMap &values) override;
 
     /// A supplier by its id, a new one where it is empty; opened() says that it is here.
     Q_INVOKABLE void beginSupplier(const QString &id);

@@ -2,7 +2,9 @@
 
 #include "app/desk/parts/trade/trade_words.h"
 
+#include "app/desk/form/form.h"
 #include "app/desk/words/spoken.h"
+#include "app/desk/words/typed_figures.h"
 #include "model/exact/case_fold.h"
 
 #include <QCoreApplication>
@@ -38,6 +40,13 @@ std::vector<std::pair<std::string, QString>> choicesOf(const std::string &headin
                 {"yes", TradeWords::tr("the shop gets it back")},
                 {"no", TradeWords::tr("the shop bears it")}};
     return {};
+}
+
+bool isFigure(const std::string &heading)
+{
+    return heading == "prices" || heading == "pack" || heading == "minimum" ||
+           heading == "multiple" || heading == "lead days" || heading == "freight" ||
+           heading == "minimum order" || heading == "tax percent";
 }
 
 QString hintOf(const std::string &heading)
@@ -103,18 +112,22 @@ Row tradeField(const std::string &heading, const std::string &text, const TradeO
             chosen = static_cast<int>(words.size());
         words.append(shown);
     }
-    const bool isTyped = choices.empty();
-    return {said(heading),
-            {tradeTitle(of.kind, heading),
-             isTyped ? QStringLiteral("typed") : QStringLiteral("choice"), words,
-             isTyped ? said(text) : QString::number(chosen), hintOf(heading)}};
+    const QByteArray key = QByteArray::fromStdString(heading);
+    const QString title = tradeTitle(of.kind, heading);
+    if (!choices.empty())
+        return choiceField(key, title, words, chosen);
+    return isFigure(heading)
+               ? figureField(key, title, localised(said(text)), localised(hintOf(heading)))
+               : typedField(key, title, said(text), hintOf(heading));
 }
 
 std::string tradeText(const std::string &heading, const QVariant &filled, const TradeOf &of)
 {
     const auto choices = choicesOf(heading, of);
+    const QString typed = filled.toString().trimmed();
     if (choices.empty())
-        return filled.toString().trimmed().toStdString();
+        return isFigure(heading) ? figuresTyped(typed).value_or(typed.toStdString())
+                                 : typed.toStdString();
     const auto at = static_cast<std::size_t>(std::max(0, filled.toInt()));
     return at < choices.size() ? choices[at].first : std::string();
 }

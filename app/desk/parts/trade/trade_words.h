@@ -19,10 +19,10 @@ struct TradeOf {
 /// In the order in which they are filled in.
 [[nodiscard]] std::vector<std::string> tradeHeadings(SheetKind kind);
 [[nodiscard]] QString tradeTitle(SheetKind kind, const std::string &heading);
-/// As fieldCells() of a form.
+/// As fieldCells() of a form; figures as the person's country writes them.
 [[nodiscard]] Row tradeField(const std::string &heading, const std::string &text,
                              const TradeOf &of);
-/// The cell's text of what was filled in.
+/// The cell's text of what was filled in, figures as the files have them.
 [[nodiscard]] std::string tradeText(const std::string &heading, const QVariant &filled,
                                     const TradeOf &of);
 

@@ -7,6 +7,7 @@
 #include "app/desk/service/service_words.h"
 #include "app/desk/words/spoken.h"
 #include "app/desk/words/typed_day.h"
+#include "app/desk/words/typed_figures.h"
 #include "model/journal/notes/lot_facts.h"
 
 namespace flarestock {
@@ -15,7 +16,7 @@ namespace {
 
 std::int64_t countTyped(const FilledWork &filled, const char *field)
 {
-    return QString::fromStdString(filled.typed(field)).toLongLong();
+    return QString::fromStdString(filled.figures(field)).toLongLong();
 }
 
 bool isCount(const std::string &typed)
@@ -66,10 +67,10 @@ WorkWords wordsOf(const FilledWork &filled, const Garage &garage)
     words.day = dayTyped(filled.values, "day");
     words.made = dayTyped(filled.values, "made");
     words.useBy = dayTyped(filled.values, "useBy");
-    words.length = filled.typed("length");
+    words.length = filled.figures("length");
     words.washed = countTyped(filled, "washed");
     words.hadRuns = countTyped(filled, "hadRuns");
-    words.hadHours = filled.typed("hadHours");
+    words.hadHours = filled.figures("hadHours");
     readFrom(filled, words);
     readOld(filled, words);
     words.keepRings = filled.choice("rings") != 0;
@@ -96,8 +97,12 @@ Result<WorkDone> fittedFromStock(WorkWords words, const Garage &garage, const By
 
 std::string FilledWork::typed(const char *field) const
 {
-    const QString shown = values.value(QString::fromLatin1(field)).toString().trimmed();
-    return unlocalised(shown).toStdString();
+    return wordsIn(values, field);
+}
+
+std::string FilledWork::figures(const char *field) const
+{
+    return figuresTyped(values, field);
 }
 
 int FilledWork::choice(const char *field) const
@@ -114,7 +119,7 @@ QString whyNotFilled(const FilledWork &filled)
                 .arg(said(typed), dayAsTyped("2026-12-12"));
     }
     for (const char *field : {"runs", "washed", "hadRuns"}) {
-        if (!isCount(filled.typed(field)))
+        if (!isCount(filled.figures(field)))
             return ServiceWords::tr("%1 is no number of them. Write 0 or more.")
                 .arg(said(filled.typed(field)));
     }
@@ -149,7 +154,7 @@ Result<WorkDone> workDone(const FilledWork &filled, const Garage &garage, By by)
 Result<Outing> outingOf(const FilledWork &filled, const Workshop &shop, const By &by)
 {
     OutingWords words{filled.subject.at.car, filled.typed("other"), dayTyped(filled.values, "day"),
-                      countTyped(filled, "runs"), filled.typed("hours")};
+                      countTyped(filled, "runs"), filled.figures("hours")};
     const auto events = ranChoices(filled.subject);
     const int choice = filled.choice("event");
     if (words.event.empty() && choice >= 0 && choice < static_cast<int>(events.size()))

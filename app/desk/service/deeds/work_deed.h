@@ -60,8 +60,9 @@ struct FilledWork {
     WorkSubject subject;
     QVariantMap values;
 
-    [[nodiscard]] std::string typed(const char *field) const; ///< Without blanks at its ends.
-    [[nodiscard]] int choice(const char *field) const;        ///< -1 where it is not asked for.
+    [[nodiscard]] std::string typed(const char *field) const;   ///< Without blanks at its ends.
+    [[nodiscard]] std::string figures(const char *field) const; ///< As the model reads them.
+    [[nodiscard]] int choice(const char *field) const;          ///< -1 where it is not asked for.
 };
 /// Why it cannot be done as it was filled in; empty where it can.
 [[nodiscard]] QString whyNotFilled(const FilledWork &filled);

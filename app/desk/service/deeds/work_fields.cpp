@@ -2,6 +2,7 @@
 //
 // The fields of a work's form, each with what is most likely meant.
 
+#include "app/desk/form/form.h"
 #include "app/desk/service/deeds/work_deed.h"
 #include "app/desk/service/service_words.h"
 #include "app/desk/words/condition_words.h"
@@ -21,14 +22,15 @@ public:
 
     void typed(const char *key, const QString &title, const QString &value, const QString &hint)
     {
-        m_rows.push_back({QString::fromLatin1(key),
-                          {title, QStringLiteral("typed"), QStringList(), value, hint}});
+        m_rows.push_back(typedField(key, title, value, hint));
+    }
+    void figure(const char *key, const QString &title, const QString &value, const QString &hint)
+    {
+        m_rows.push_back(figureField(key, title, value, hint));
     }
     void choice(const char *key, const QString &title, const QStringList &choices, int value = 0)
     {
-        m_rows.push_back(
-            {QString::fromLatin1(key),
-             {title, QStringLiteral("choice"), choices, QString::number(value), QString()}});
+        m_rows.push_back(choiceField(key, title, choices, value));
     }
     void day(const QString &title, const std::string &day)
     {
@@ -102,9 +104,9 @@ void addReplacing(WorkFields &fields, const WorkSubject &subject)
     fields.typed("with", ServiceWords::tr("part"), said(piece.piece.part),
                  ServiceWords::tr("its number"));
     if (part && isLength(part->unit))
-        fields.typed("length", ServiceWords::tr("length"),
-                     typedAmount(Quantity::ofSmallest(piece.quantity, part->unit), subject.units),
-                     {});
+        fields.figure("length", ServiceWords::tr("length"),
+                      typedAmount(Quantity::ofSmallest(piece.quantity, part->unit), subject.units),
+                      {});
     if (part)
         fields.old(true);
     else
@@ -142,9 +144,9 @@ void addFitting(WorkFields &fields, const WorkSubject &subject)
     fields.typed("lot", ServiceWords::tr("lot, serial or tag"),
                  out ? said(out->piece.lot) : QString(), {});
     fields.day(ServiceWords::tr("in since"), subject.book->today);
-    fields.typed("washed", ServiceWords::tr("washed before"), QStringLiteral("0"), {});
-    fields.typed("hadRuns", ServiceWords::tr("runs before"), QStringLiteral("0"), {});
-    fields.typed("hadHours", ServiceWords::tr("hours before"), QStringLiteral("0"), {});
+    fields.figure("washed", ServiceWords::tr("washed before"), QStringLiteral("0"), {});
+    fields.figure("hadRuns", ServiceWords::tr("runs before"), QStringLiteral("0"), {});
+    fields.figure("hadHours", ServiceWords::tr("hours before"), QStringLiteral("0"), {});
     fields.typed("made", ServiceWords::tr("made, cured or opened on"), {},
                  dayAsTyped("2026-12-12"));
     fields.typed("useBy", ServiceWords::tr("may be used until"), {}, dayAsTyped("2026-12-12"));
@@ -164,9 +166,9 @@ void addRunning(WorkFields &fields, const WorkSubject &subject)
                    ? localised(said((*(events.front()->*number)).stripped().text()))
                    : QString();
     };
-    fields.typed("runs", ServiceWords::tr("runs"), expected(&Event::runs), QStringLiteral("6"));
-    fields.typed("hours", ServiceWords::tr("hours of the engine"), expected(&Event::hours),
-                 localised(QStringLiteral("2.5")));
+    fields.figure("runs", ServiceWords::tr("runs"), expected(&Event::runs), QStringLiteral("6"));
+    fields.figure("hours", ServiceWords::tr("hours of the engine"), expected(&Event::hours),
+                  localised(QStringLiteral("2.5")));
     fields.choice("event", ServiceWords::tr("at"), titles,
                   isLikely ? 0 : static_cast<int>(titles.size()) - 1);
     fields.typed("other", ServiceWords::tr("or at something else"), {},

@@ -105,7 +105,7 @@ QString WorkForm::fieldOf(const QString &code) const
     return shown({"lot", "tag"});
 }
 
-void WorkForm::finish(const QVariantMap &values)
+void WorkForm::carryOut(const QVariantMap &values)
 {
     if (!m_deed || m_begun.book == nullptr)
         return;

@@ -35,7 +35,7 @@ public:
     /// Why it cannot; also whether it is a work at all: empty where it is none.
     Q_INVOKABLE QString whyNot(const QString &deed) const;
     QString fieldOf(const QString &code) const override;
-    void finish(const QVariantMap &values) override;
+    void carryOut(const QVariantMap &values) override;
 
 private:
     WorkSubject m_subject;

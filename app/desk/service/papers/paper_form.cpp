@@ -92,7 +92,7 @@ QString PaperForm::button() const
     return tr("Choose its file …");
 }
 
-void PaperForm::finish(const QVariantMap &values)
+void PaperForm::carryOut(const QVariantMap &values)
 {
     const auto all = events();
     const int event = values.value(QStringLiteral("event")).toInt();

@@ -5,6 +5,7 @@
 #include "app/desk/stock/bench/bench_words.h"
 #include "app/desk/words/spoken.h"
 #include "app/desk/words/typed_day.h"
+#include "app/desk/words/typed_figures.h"
 #include "app/workshop/worked_build.h"
 
 #include <array>
@@ -103,8 +104,12 @@ std::optional<BenchDeed> benchDeedNamed(const QString &name)
 
 std::string BenchFilled::typed(const char *field) const
 {
-    const QString shown = values.value(QString::fromLatin1(field)).toString().trimmed();
-    return unlocalised(shown).toStdString();
+    return wordsIn(values, field);
+}
+
+std::string BenchFilled::figures(const char *field) const
+{
+    return figuresTyped(values, field);
 }
 
 std::string BenchFilled::chosen(const char *field) const
@@ -119,11 +124,11 @@ CuttingWords cuttingWords(const BenchFilled &filled)
 {
     CuttingWords words;
     words.part = filled.subject.entry->number;
-    words.lengths = lengthsTyped(filled.typed("lengths"));
+    words.lengths = lengthsTyped(filled.figures("lengths"));
     words.build = filled.chosen("build");
     words.to = filled.typed("to");
-    words.kerf = filled.typed("kerf");
-    words.leastUseful = filled.typed("least");
+    words.kerf = filled.figures("kerf");
+    words.leastUseful = filled.figures("least");
     words.plan = filled.chosen("plan");
     if (words.plan.rfind("lot|", 0) == 0) {
         words.lot = words.plan.substr(4);
@@ -136,14 +141,14 @@ MakingWords makingWords(const BenchFilled &filled)
 {
     MakingWords words;
     words.hose = filled.subject.entry->number;
-    words.cut = filled.typed("cut");
+    words.cut = filled.figures("cut");
     words.startEnd = filled.chosen("start");
     words.farEnd = filled.chosen("far");
     words.tag = filled.typed("tag");
     words.to = filled.typed("to");
     words.lot = filled.chosen("lot");
-    words.clocking = filled.typed("clocking");
-    words.pressure = filled.typed("pressure");
+    words.clocking = filled.figures("clocking");
+    words.pressure = filled.figures("pressure");
     words.medium = filled.typed("medium");
     words.result = filled.chosen("result");
     words.testedBy = filled.typed("testedBy");
@@ -163,7 +168,7 @@ OpeningWords openingWords(const BenchFilled &filled)
     if (const std::string only = filled.chosen("only"); !only.empty())
         words.only = {only};
     words.nothingLeft = filled.values.value(QStringLiteral("left")).toInt() == 1;
-    const QString costs = QString::fromStdString(filled.typed("costs"));
+    const QString costs = QString::fromStdString(filled.figures("costs"));
     for (const QString &cost : costs.split(u';', Qt::SkipEmptyParts))
         words.costs.push_back(cost.trimmed().toStdString());
     return words;

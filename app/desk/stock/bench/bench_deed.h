@@ -35,6 +35,7 @@ struct BenchFilled {
     QVariantMap values;
 
     [[nodiscard]] std::string typed(const char *field) const;
+    [[nodiscard]] std::string figures(const char *field) const; ///< As the model reads them.
     [[nodiscard]] std::string chosen(const char *field) const;
 };
 

@@ -92,14 +92,14 @@ Row placeField(const QString &title, const DeedSubject &subject)
 std::vector<Row> cutFields(const DeedSubject &subject)
 {
     return {
-        typedField("lengths", BenchWords::tr("which lengths"), {},
-                   BenchWords::tr("24 in + 2 x 2 ft 4 in; none: the build's")),
+        figureField("lengths", BenchWords::tr("which lengths"), {},
+                    BenchWords::tr("24 in + 2 x 2 ft 4 in; none: the build's")),
         oneOf("build", BenchWords::tr("for which build"), subject),
         oneOf("plan", BenchWords::tr("off which piece"), subject),
         placeField(BenchWords::tr("to which place"), subject),
-        typedField("kerf", BenchWords::tr("what each cut takes"), QStringLiteral("1/16 in"), {}),
-        typedField("least", BenchWords::tr("a shorter rest goes to scrap"), QStringLiteral("4 in"),
-                   {})};
+        figureField("kerf", BenchWords::tr("what each cut takes"), QStringLiteral("1/16 in"), {}),
+        figureField("least", BenchWords::tr("a shorter rest goes to scrap"), QStringLiteral("4 in"),
+                    {})};
 }
 
 /// The next of L-1, L-2 … that nothing is called.
@@ -113,21 +113,21 @@ QString nextTag(const Workshop &shop)
 
 std::vector<Row> makeUpFields(const DeedSubject &subject)
 {
-    return {typedField("cut", BenchWords::tr("length, as it is cut"), {},
-                       BenchWords::tr("22 1/2 in, 570 mm")),
+    return {figureField("cut", BenchWords::tr("length, as it is cut"), {},
+                        BenchWords::tr("22 1/2 in, 570 mm")),
             oneOf("start", BenchWords::tr("end at its start"), subject),
             oneOf("far", BenchWords::tr("end at its far end"), subject),
             typedField("tag", BenchWords::tr("tag"), nextTag(*subject.book->workshop), {}),
             placeField(BenchWords::tr("to which place"), subject),
             oneOf("lot", BenchWords::tr("off which piece"), subject),
-            typedField("clocking", BenchWords::tr("clocking, degrees"), {},
-                       BenchWords::tr("90, where the ends are bent")),
+            figureField("clocking", BenchWords::tr("clocking, degrees"), {},
+                        BenchWords::tr("90, where the ends are bent")),
             typedField("useBy", BenchWords::tr("may be used until"), {},
                        BenchWords::tr("%1, where it ages").arg(dayAsTyped("2031-11-30"))),
             choiceField("result", BenchWords::tr("proof test"),
                         {BenchWords::tr("not made yet"), BenchWords::tr("passed"),
                          BenchWords::tr("failed")}),
-            typedField("pressure", BenchWords::tr("held at"), {}, QStringLiteral("2000 psi")),
+            figureField("pressure", BenchWords::tr("held at"), {}, QStringLiteral("2000 psi")),
             typedField("medium", BenchWords::tr("with what"), {}, BenchWords::tr("water")),
             typedField("testedBy", BenchWords::tr("tested by"), {},
                        BenchWords::tr("whoever is at the desk"))};
@@ -142,8 +142,8 @@ std::vector<Row> openFields(const DeedSubject &subject)
                         {BenchWords::tr("it is still a piece"),
                          BenchWords::tr("nothing is left of it: a pack, a kit")},
                         part.says("kit") || part.says("pack") ? 1 : 0),
-            typedField("costs", BenchWords::tr("what one of them cost, if not by its offer"), {},
-                       QStringLiteral("BK-460=12.50; CL-T60=4.00"))};
+            figureField("costs", BenchWords::tr("what one of them cost, if not by its offer"), {},
+                        localised(QStringLiteral("BK-460=12.50; CL-T60=4.00")))};
 }
 
 } // namespace

@@ -111,7 +111,7 @@ QString BenchForm::fieldOf(const QString &code) const
     return {};
 }
 
-void BenchForm::consider(const QVariantMap &values)
+void BenchForm::lookAhead(const QVariantMap &values)
 {
     m_values = values;
     m_again = m_reckoning.isUnderWay();
@@ -137,7 +137,7 @@ void BenchForm::reckon()
     });
 }
 
-void BenchForm::finish(const QVariantMap &values)
+void BenchForm::carryOut(const QVariantMap &values)
 {
     if (!m_deed || m_begun.entry == nullptr)
         return;

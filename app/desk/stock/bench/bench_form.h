@@ -35,8 +35,8 @@ public:
 
     /// A bin belongs to the place.
     QString fieldOf(const QString &code) const override;
-    void consider(const QVariantMap &values) override;
-    void finish(const QVariantMap &values) override;
+    void lookAhead(const QVariantMap &values) override;
+    void carryOut(const QVariantMap &values) override;
 
 private:
     [[nodiscard]] QString ownCaution() const; ///< Of the deed, wherever it is done.

@@ -8,6 +8,7 @@
 #include "app/desk/words/condition_words.h"
 #include "app/desk/words/spoken.h"
 #include "app/desk/words/typed_day.h"
+#include "app/desk/words/typed_figures.h"
 #include "app/stockroom/byhand/coming_in.h"
 #include "app/stockroom/byhand/moving.h"
 #include "app/stockroom/byhand/seeing.h"
@@ -29,7 +30,7 @@ MoveWords moveWords(const FilledIn &filled)
 {
     MoveWords words;
     words.part = filled.subject.entry->number;
-    words.quantity = filled.typed("quantity");
+    words.quantity = filled.figures("quantity");
     words.from = filled.subject.pieces->place;
     words.to = filled.typed("to");
     words.lot = filled.subject.pieces->lot;
@@ -46,7 +47,7 @@ Result<Action> takenFor(const std::string &build, const FilledIn &filled, const 
     if (!plan)
         return tl::unexpected(plan.error());
     const Part *part = shop.part(filled.subject.entry->number);
-    const auto quantity = quantityAsked(filled.typed("quantity"), *part);
+    const auto quantity = quantityAsked(filled.figures("quantity"), *part);
     if (!quantity)
         return tl::unexpected(quantity.error());
     PickList list;
@@ -108,8 +109,8 @@ Result<Action> scrappedFor(const FilledIn &filled, const Workshop &shop, By by)
 
 Result<Action> broughtIn(const FilledIn &filled, const Workshop &shop, const By &by)
 {
-    return cameIn({filled.subject.entry->number, filled.typed("quantity"), filled.chosen("from"),
-                   filled.typed("to"), filled.typed("cost"), filled.typed("lot"),
+    return cameIn({filled.subject.entry->number, filled.figures("quantity"), filled.chosen("from"),
+                   filled.typed("to"), filled.figures("cost"), filled.typed("lot"),
                    filled.typed("document"), dayTyped(filled.values, "useBy"),
                    filled.chosen("owner")},
                   shop, by);
@@ -118,7 +119,7 @@ Result<Action> broughtIn(const FilledIn &filled, const Workshop &shop, const By 
 Result<Action> keptAt(const FilledIn &filled, const Workshop &shop, const By &by)
 {
     const auto keeping = keepingOf({filled.subject.entry->number, filled.typed("place"),
-                                    filled.typed("least"), filled.typed("most")},
+                                    filled.figures("least"), filled.figures("most")},
                                    shop, by);
     if (!keeping)
         return tl::unexpected(keeping.error());
@@ -186,7 +187,12 @@ QString placeTitle(const FilledIn &filled, const std::string &id)
 
 std::string FilledIn::typed(const char *field) const
 {
-    return unlocalised(shown(field)).toStdString();
+    return shown(field).toStdString();
+}
+
+std::string FilledIn::figures(const char *field) const
+{
+    return figuresTyped(values, field);
 }
 
 QString FilledIn::shown(const char *field) const
@@ -249,7 +255,7 @@ Pen::CountBy countOf(const FilledIn &filled)
 {
     return [filled](const Workshop &shop, const By &by) {
         CountWords words{
-            filled.subject.entry->number, filled.typed("found"), filled.typed("place"), {}, {}};
+            filled.subject.entry->number, filled.figures("found"), filled.typed("place"), {}, {}};
         const auto &pieces = filled.subject.pieces;
         if (pieces && pieces->place == words.place) {
             words.lot = pieces->lot;
@@ -261,7 +267,7 @@ Pen::CountBy countOf(const FilledIn &filled)
 
 QString saidCounted(const FilledIn &filled, const Counted &counted)
 {
-    const auto found = quantityAsked(filled.typed("found"), *filled.subject.entry->part);
+    const auto found = quantityAsked(filled.figures("found"), *filled.subject.entry->part);
     const auto amount = [&](std::int64_t some) {
         return saidStock(some, *filled.subject.entry->part, filled.subject.units);
     };

@@ -2,6 +2,7 @@
 //
 // The fields of a deed's form, each with what is most likely meant.
 
+#include "app/desk/form/form.h"
 #include "app/desk/stock/deeds/deed_words.h"
 #include "app/desk/stock/deeds/stock_deed.h"
 #include "app/desk/stock/stock_rows.h"
@@ -21,14 +22,15 @@ public:
 
     void typed(const char *key, const QString &title, const QString &value, const QString &hint)
     {
-        m_rows.push_back({QString::fromLatin1(key),
-                          {title, QStringLiteral("typed"), QStringList(), value, hint}});
+        m_rows.push_back(typedField(key, title, value, hint));
+    }
+    void figure(const char *key, const QString &title, const QString &value, const QString &hint)
+    {
+        m_rows.push_back(figureField(key, title, value, hint));
     }
     void choice(const char *key, const QString &title, const QStringList &choices, int value = 0)
     {
-        m_rows.push_back(
-            {QString::fromLatin1(key),
-             {title, QStringLiteral("choice"), choices, QString::number(value), QString()}});
+        m_rows.push_back(choiceField(key, title, choices, value));
     }
     /// One of the ids of choicesOf(), by their titles.
     void oneOf(const char *key, const QString &title)
@@ -41,8 +43,8 @@ public:
     void quantity(const QString &value)
     {
         const bool isLength = flarestock::isLength(m_subject.entry->part->unit);
-        typed("quantity", isLength ? DeedWords::tr("how much") : DeedWords::tr("how many"), value,
-              isLength ? DeedWords::tr("5 ft 6 in, 1.2 m") : QString());
+        figure("quantity", isLength ? DeedWords::tr("how much") : DeedWords::tr("how many"), value,
+               isLength ? DeedWords::tr("5 ft 6 in, 1.2 m") : QString());
     }
     void place(const QString &value)
     {
@@ -109,21 +111,21 @@ void addKeeping(Fields &fields, const DeedSubject &subject)
     const auto &keepings = subject.book->workshop->notes.keepings;
     const auto kept = keepings.find({subject.entry->number, home.toStdString()});
     fields.typed("place", DeedWords::tr("which place"), home, DeedWords::tr("type or scan it: C4"));
-    fields.typed("least", DeedWords::tr("at least"),
-                 kept == keepings.end() ? QStringLiteral("1")
-                                        : asTyped(kept->second.least, subject),
-                 DeedWords::tr("0: it is kept there no more"));
-    fields.typed("most", DeedWords::tr("filled up to"),
-                 kept == keepings.end() ? QString() : asTyped(kept->second.most, subject),
-                 DeedWords::tr("the same, where nothing is written"));
+    fields.figure("least", DeedWords::tr("at least"),
+                  kept == keepings.end() ? QStringLiteral("1")
+                                         : asTyped(kept->second.least, subject),
+                  DeedWords::tr("0: it is kept there no more"));
+    fields.figure("most", DeedWords::tr("filled up to"),
+                  kept == keepings.end() ? QString() : asTyped(kept->second.most, subject),
+                  DeedWords::tr("the same, where nothing is written"));
 }
 
 void addReceiving(Fields &fields, const DeedSubject &subject)
 {
     fields.oneOf("from", DeedWords::tr("from whom"));
     fields.quantity({});
-    fields.typed("cost", DeedWords::tr("what all of it cost"), {},
-                 said(subject.book->workshop->settings.currency.code()));
+    fields.figure("cost", DeedWords::tr("what all of it cost"), {},
+                  said(subject.book->workshop->settings.currency.code()));
     fields.place(homeOf(subject));
     fields.typed("lot", DeedWords::tr("lot, serial or name of the piece"), {},
                  isLength(subject.entry->part->unit) ? DeedWords::tr("a piece needs one: COIL-17")
@@ -172,8 +174,8 @@ std::vector<Row> fieldRows(StockDeed deed, const DeedSubject &subject)
     case StockDeed::Count:
         fields.typed("place", DeedWords::tr("which place"), homeOf(subject),
                      DeedWords::tr("type or scan it: C4"));
-        fields.typed("found", DeedWords::tr("how many lie there"), {},
-                     DeedWords::tr("what you have counted"));
+        fields.figure("found", DeedWords::tr("how many lie there"), {},
+                      DeedWords::tr("what you have counted"));
         break;
     case StockDeed::Receive:
         addReceiving(fields, subject);

@@ -61,8 +61,10 @@ struct FilledIn {
     DeedSubject subject;
     QVariantMap values;
 
-    [[nodiscard]] std::string typed(const char *field) const; ///< Without blanks at its ends.
-    [[nodiscard]] QString shown(const char *field) const;     ///< The same as it was typed.
+    /// Words without blanks at their ends; figures as the model reads them; what stands there.
+    [[nodiscard]] std::string typed(const char *field) const;
+    [[nodiscard]] std::string figures(const char *field) const;
+    [[nodiscard]] QString shown(const char *field) const;
     /// The id behind the choice that was made.
     [[nodiscard]] std::string chosen(const char *field) const;
 };

@@ -102,7 +102,7 @@ QString StockForm::fieldOf(const QString &code) const
     return !isKnown && shownFields().rowOf(lot) >= 0 ? lot : QString();
 }
 
-void StockForm::finish(const QVariantMap &values)
+void StockForm::carryOut(const QVariantMap &values)
 {
     if (!m_deed || m_begun.entry == nullptr)
         return;

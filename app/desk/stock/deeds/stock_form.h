@@ -31,7 +31,7 @@ public:
     Q_INVOKABLE bool begin(const QString &deed);
     /// A bin belongs to the place.
     QString fieldOf(const QString &code) const override;
-    void finish(const QVariantMap &values) override;
+    void carryOut(const QVariantMap &values) override;
 
 private:
     [[nodiscard]] QString ownCaution() const; ///< Of the deed, wherever it is done.

@@ -4,6 +4,7 @@
 
 #include "app/desk/papers/desk_speech.h"
 #include "app/desk/words/spoken.h"
+#include "app/desk/words/typed_figures.h"
 #include "app/workshop/clock.h"
 
 namespace flarestock {
@@ -44,9 +45,9 @@ bool LabelForm::begin()
     if (titles.isEmpty())
         return false;
     ask({choiceField("for", tr("for what"), titles),
-         typedField("count", tr("how many of each"), QStringLiteral("1")),
-         typedField("size", tr("size, width by height in mm"), said(m_file.size),
-                    QStringLiteral("50x25"))});
+         figureField("count", tr("how many of each"), QStringLiteral("1")),
+         figureField("size", tr("size, width by height in mm"), localised(said(m_file.size)),
+                     QStringLiteral("50x25"))});
     Q_EMIT changed();
     return true;
 }
@@ -128,16 +129,15 @@ QString LabelForm::button() const
     return tr("Choose its file …");
 }
 
-void LabelForm::finish(const QVariantMap &values)
+void LabelForm::carryOut(const QVariantMap &values)
 {
     const auto all = choices();
     const int chosen = values.value(QStringLiteral("for")).toInt();
     bool isNumber = false;
-    const int count = values.value(QStringLiteral("count")).toString().trimmed().toInt(&isNumber);
+    const int count = said(figuresTyped(values, "count")).toInt(&isNumber);
     if (!isNumber || count < 1 || count > LabelsMost)
         return pen().refuse(tr("Say how many of each: 1 to %1.").arg(LabelsMost));
-    const std::string size =
-        unlocalised(values.value(QStringLiteral("size")).toString()).toStdString();
+    const std::string size = figuresTyped(values, "size");
     if (const auto right = labelSizeAsked(size); !right)
         return pen().refuse(saidProblem(right.error()));
     if (chosen < 0 || chosen >= static_cast<int>(all.size()))

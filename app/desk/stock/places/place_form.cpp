@@ -57,7 +57,7 @@ QString PlaceForm::about() const
               "left empty.");
 }
 
-void PlaceForm::finish(const QVariantMap &values)
+void PlaceForm::carryOut(const QVariantMap &values)
 {
     if (!m_change)
         return pen().refuse(tr("Nothing can be written down here."));

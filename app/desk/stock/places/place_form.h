@@ -29,7 +29,7 @@ public:
     [[nodiscard]] QString title() const override { return tr("A new place"); }
     [[nodiscard]] QString about() const override;
     [[nodiscard]] QString button() const override { return tr("Add it"); }
-    void finish(const QVariantMap &values) override;
+    void carryOut(const QVariantMap &values) override;
 
 Q_SIGNALS:
     /// It stands in the shop, which is to be read anew.

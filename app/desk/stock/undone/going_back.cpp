@@ -91,7 +91,7 @@ QString GoingBack::caution() const
               "written down that it was taken back.");
 }
 
-void GoingBack::finish(const QVariantMap &values)
+void GoingBack::carryOut(const QVariantMap &values)
 {
     if (!m_movement)
         return;

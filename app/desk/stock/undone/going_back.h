@@ -32,7 +32,7 @@ public:
     [[nodiscard]] QString caution() const override;
     [[nodiscard]] QString outlook() const override { return m_says.join(u'\n'); }
     [[nodiscard]] bool isReading() const { return m_reading.isUnderWay(); }
-    void finish(const QVariantMap &values) override;
+    void carryOut(const QVariantMap &values) override;
 
 private:
     Read m_read;

@@ -25,6 +25,8 @@ constexpr std::array<KeyWord, 13> PlainKeys = {"id",    "title", "from",      "t
 constexpr std::array<KeyWord, 11> RequiredKeys = {
     "id", "title", "kind", "level", "form", "from", "to", "template", "why", "system", "default"};
 constexpr std::array<KeyWord, 4> OfferedKeys = {"from", "to", "template", "fluid"};
+constexpr std::array<KeyWord, 10> NameKeys = {"id",  "title", "from",  "to",      "template",
+                                              "why", "fluid", "words", "plugged", "pumps"};
 constexpr std::array<KeyWord, 5> FreeKeys = {"choices", "micron", "tubing", "rated", "forward"};
 
 template <std::size_t Count>
@@ -133,6 +135,11 @@ FieldForm formOf(Paragraph kind, std::string_view key, const TomlValue &table)
     if (key == "when")
         return FieldForm::Condition;
     return isOneOf(key, PlainKeys) ? FieldForm::Text : FieldForm::Varying;
+}
+
+bool canBeMeasured(std::string_view key)
+{
+    return !isOneOf(key, NameKeys);
 }
 
 std::vector<std::string_view> fieldsOf(Paragraph kind, const TomlValue &table)

@@ -29,6 +29,8 @@ enum class FieldForm : std::uint8_t {
 /// said, or what stands there is none of them.
 [[nodiscard]] std::vector<std::string> choicesOf(Paragraph kind, std::string_view key,
                                                  const TomlValue &table);
+/// Whether a measure can stand there; elsewhere a name or a sentence does.
+[[nodiscard]] bool canBeMeasured(std::string_view key);
 /// Whether there are words to choose from at a key's place, beside what is typed.
 [[nodiscard]] bool isOffered(Paragraph kind, std::string_view key, const TomlValue &table);
 /// Whether it is a list of values with conditions.

@@ -161,7 +161,10 @@ std::optional<TextEdit> TemplateForm::filledIn(const std::string &place,
     const FieldForm form = formOf(m_at.kind, keyOfPlace(place), *now);
     if (form == FieldForm::Word || form == FieldForm::YesNo)
         return chosenIn(place, filled.toInt());
-    return typedIn(place, filled.toString().toStdString());
+    // The text has points, and the field shows the text: a point is never taken for a group's.
+    const QString typed = filled.toString();
+    const bool isMeasure = canBeMeasured(keyOfPlace(place));
+    return typedIn(place, (isMeasure ? unlocalised(typed) : typed).toStdString());
 }
 
 std::optional<TextEdit> TemplateForm::chosenIn(const std::string &place, int choice) const

@@ -4,6 +4,7 @@
 
 #include "app/desk/trailer/carry/carry_rows.h"
 #include "app/desk/words/spoken.h"
+#include "app/desk/words/typed_figures.h"
 #include "app/garage/garage.h"
 #include "app/trailer/certainty.h"
 #include "app/workshop/clock.h"
@@ -163,8 +164,9 @@ void CarryDesk::carryFor(int occasion)
 
 void CarryDesk::beCertain(const QString &typed)
 {
-    const auto wanted =
-        certaintyAsked(unlocalised(typed).toStdString(), tr("a certainty of").toStdString());
+    const auto wanted = figuresTyped(typed).and_then([](const std::string &figures) {
+        return certaintyAsked(figures, tr("a certainty of").toStdString());
+    });
     m_certaintyProblem = wanted ? QString() : saidProblem(wanted.error());
     if (!wanted) {
         Q_EMIT changed();
