@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// The headings over the stock table; a figure's sorts by it, once more the other way round.
+// The headings over the stock table; a figure's sorts by it, once more the other way round. They
+// stand as the sum goes: here, and in the trailer, less what is promised, is free.
 
 import QtQuick
 import Flarestock.Screens
@@ -47,6 +48,14 @@ Row {
         title: qsTr("here")
         onClicked: root.sorted(by)
     }
+    SortHeading {
+        order: root.order
+        downwards: root.downwards
+        width: root.columns.trailer
+        by: 3
+        title: qsTr("in the trailer")
+        onClicked: root.sorted(by)
+    }
     Plain {
         width: root.columns.figure
         text: qsTr("promised")
@@ -56,15 +65,8 @@ Row {
         downwards: root.downwards
         width: root.columns.figure
         by: 2
-        title: qsTr("free")
-        onClicked: root.sorted(by)
-    }
-    SortHeading {
-        order: root.order
-        downwards: root.downwards
-        width: root.columns.trailer
-        by: 3
-        title: qsTr("in the trailer")
+        title: qsTr("free in all")
+        Accessible.description: qsTr("here and in the trailer, less what is promised or must stay")
         onClicked: root.sorted(by)
     }
     SortHeading {

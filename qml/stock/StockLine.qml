@@ -97,6 +97,10 @@ AbstractButton {
             text: root.here
         }
         Figure {
+            width: root.columns.trailer
+            text: root.trailer
+        }
+        Figure {
             width: root.columns.figure
             text: root.promised
             quiet: true
@@ -122,10 +126,6 @@ AbstractButton {
                     text: root.free === "" ? root.below : root.free // qmllint disable unqualified
                 }
             }
-        }
-        Figure {
-            width: root.columns.trailer
-            text: root.trailer
         }
         Figure {
             visible: root.columns.hasKeep

@@ -18,6 +18,7 @@ private Q_SLOTS:
         showStock();
     }
     void aScannerIsHeardWhereverTheKeyboardIs();
+    void figuresStandAsTheSumGoes();
     void tabComesRound_data();
     void tabComesRound();
     void everyControlHasAName();
@@ -57,6 +58,34 @@ void StockIsForEveryone::aScannerIsHeardWhereverTheKeyboardIs()
     key(Qt::Key_Escape);
     QTRY_VERIFY(item("field-to") == nullptr);
     m_window->removeEventFilter(&m_ear);
+}
+
+/// Here, and in the trailer, less what is promised, is free: in the table and on the panel.
+void StockIsForEveryone::figuresStandAsTheSumGoes()
+{
+    const auto left = [this](const char *name) { return item(name)->mapToScene(QPointF()).x(); };
+    QVERIFY(left("sort-1") < left("sort-3")); // here, in the trailer …
+    QVERIFY(left("sort-3") < left("sort-2")); // … free.
+    const auto shop = Workshop::open(m_file.toStdString()).value();
+    int inBoth = 0;
+    for (const Part &part : shop->catalogue.parts()) {
+        std::int64_t here = 0;
+        std::int64_t trailer = 0;
+        for (const auto &[key, held] : shop->ledger.balances()) {
+            const Place *place = shop->ledger.place(key.place);
+            if (key.part == part.number && isStock(place->kind))
+                (place->kind == PlaceKind::Drawer ? trailer : here) += held.quantity;
+        }
+        if (here <= 0 || trailer <= 0 || isLength(part.unit) || inBoth == 5)
+            continue;
+        ++inBoth;
+        stock().select(QString::fromStdString(part.number));
+        const QString sum = QStringLiteral("%1 here + %2 in the trailer").arg(here).arg(trailer);
+        QTRY_VERIFY2(words("stockSum").startsWith(sum), qPrintable(words("stockSum")));
+        QVERIFY2(words("stockSum").contains(QStringLiteral(" free")),
+                 qPrintable(words("stockSum")));
+    }
+    QVERIFY(inBoth > 0);
 }
 
 void StockIsForEveryone::tabComesRound_data()

@@ -92,12 +92,12 @@ QString StockRows::says(const StockEntry &entry) const
     if (entry.part != nullptr)
         all.append(said(entry.part->description));
     all.append(tr("here %1").arg(here(entry)));
-    if (!entry.level)
-        all.append(
-            tr("free %1").arg(entry.free == 0 ? QStringLiteral("0") : amount(entry, entry.free)));
+    const QString free =
+        entry.free == 0 && !entry.level ? QStringLiteral("0") : amount(entry, entry.free);
     for (const auto &[words, figure] :
-         {std::pair(tr("promised %1"), amount(entry, entry.promised)),
-          std::pair(tr("in the trailer %1"), amount(entry, entry.trailer)),
+         {std::pair(tr("in the trailer %1"), amount(entry, entry.trailer)),
+          std::pair(tr("promised %1"), amount(entry, entry.promised)),
+          std::pair(tr("free in all %1"), free),
           std::pair(tr("kept %1"), amount(entry, entry.kept)),
           std::pair(tr("on order %1"), due(entry)), std::pair(tr("at %1"), where(entry))}) {
         if (!figure.isEmpty())

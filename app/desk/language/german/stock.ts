@@ -608,6 +608,14 @@
         <source>only its cost is another</source>
         <translation>nur seine Kosten sind andere</translation>
     </message>
+    <message>
+        <source>%1 here + %2 in the trailer</source>
+        <translation>%1 hier + %2 im Anhänger</translation>
+    </message>
+    <message>
+        <source>%1 in stock, in the trailer</source>
+        <translation>%1 im Lager, im Anhänger</translation>
+    </message>
 </context>
 <context>
     <name>PartHead</name>
@@ -1043,10 +1051,6 @@
         <translation>zugesagt</translation>
     </message>
     <message>
-        <source>free</source>
-        <translation>frei</translation>
-    </message>
-    <message>
         <source>in the trailer</source>
         <translation>im Anhänger</translation>
     </message>
@@ -1057,6 +1061,14 @@
     <message>
         <source>on order</source>
         <translation>bestellt</translation>
+    </message>
+    <message>
+        <source>free in all</source>
+        <translation>insgesamt frei</translation>
+    </message>
+    <message>
+        <source>here and in the trailer, less what is promised or must stay</source>
+        <translation>hier und im Anhänger, ohne was zugesagt ist oder bleiben muss</translation>
     </message>
 </context>
 <context>
@@ -1503,10 +1515,6 @@
         <translation>hier %1</translation>
     </message>
     <message>
-        <source>free %1</source>
-        <translation>frei %1</translation>
-    </message>
-    <message>
         <source>promised %1</source>
         <translation>zugesagt %1</translation>
     </message>
@@ -1537,6 +1545,10 @@
     <message>
         <source>below</source>
         <translation>unter Soll</translation>
+    </message>
+    <message>
+        <source>free in all %1</source>
+        <translation>insgesamt frei %1</translation>
     </message>
 </context>
 </TS>

@@ -166,12 +166,16 @@ QString cardSum(const CardAsked &asked)
     const auto amount = [&](std::int64_t some) {
         return saidStock(some, *entry.part, asked.units);
     };
-    QString sum = CardWords::tr("%1 in stock").arg(amount(all));
+    const bool isInBoth = entry.here > 0 && entry.trailer > 0;
+    QString sum = isInBoth ? CardWords::tr("%1 here + %2 in the trailer")
+                                 .arg(amount(entry.here), amount(entry.trailer))
+                  : entry.here > 0 ? CardWords::tr("%1 in stock").arg(amount(all))
+                                   : CardWords::tr("%1 in stock, in the trailer").arg(amount(all));
     if (entry.promised > 0)
         sum += CardWords::tr(" − %1 promised").arg(amount(entry.promised));
     if (const std::int64_t other = all - entry.promised - entry.free; other > 0)
         sum += CardWords::tr(" − %1 not to be taken").arg(amount(other));
-    if (entry.free != all)
+    if (entry.free != all || isInBoth)
         sum += CardWords::tr(" = %1 free").arg(amount(entry.free));
     if (!isLength(entry.part->unit))
         return sum;
