@@ -30,6 +30,7 @@ void StockDesk::setShop(const ShopOnDesk &shop, bool isOther)
     if (isOther) {
         forget();
         m_book = nullptr;
+        m_isSought = false;
         m_rows.become(nullptr, {});
         m_fields.become({});
         m_panel.show(nullptr, {});
@@ -104,6 +105,7 @@ void StockDesk::sift()
             const bool isPast = std::exchange(m_siftAgain, false) || book != m_book;
             if (isPast)
                 return sift();
+            m_isSought = true;
             m_rows.become(book, std::move(*lines));
             if (m_rows.rowOf(m_panel.number()) < 0)
                 m_panel.show(book, m_rows.numberAt(0));
@@ -149,7 +151,7 @@ QString StockDesk::heading() const
 
 QString StockDesk::about() const
 {
-    if (!m_book)
+    if (!m_isSought)
         return {};
     const int parts = m_rows.count();
     const QString count = parts == 1 ? tr("1 part") : tr("%1 parts").arg(QLocale().toString(parts));
@@ -160,7 +162,7 @@ QString StockDesk::nothing() const
 {
     if (!m_workshop)
         return tr("Nothing is known here of what this shop has in stock.");
-    if (!m_book)
+    if (!m_isSought)
         return tr("Looking through the shop …");
     if (m_rows.count() > 0)
         return {};

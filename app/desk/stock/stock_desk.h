@@ -124,6 +124,7 @@ private:
     std::shared_ptr<const StockBook> m_book;
     bool m_isLooking = false;
     bool m_isStale = true;    ///< The book is of a shop of before.
+    bool m_isSought = false;  ///< The lines are those of a book.
     bool m_siftAgain = false; ///< Something else was asked for while lines were sought.
     Units m_units = Units::Metric;
     std::optional<std::vector<std::string>> m_along; ///< As DeedSubject::along.
