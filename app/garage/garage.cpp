@@ -200,7 +200,7 @@ bool isPlainRing(const FittedPiece &piece)
 
 Result<const Place *> carAsked(const std::string &typed, const Ledger &ledger)
 {
-    const auto place = placeAsked(typed, ledger);
+    auto place = placeAsked(typed, ledger);
     if (!place || (*place)->kind == PlaceKind::Car)
         return place;
     std::string cars;

@@ -273,7 +273,7 @@ void OrderStands::stepsAreTakenBackOneByOne()
         auto back = stepBack(booked(records), step.id);
         if (!back)
             return QString::fromStdString(back.error().sentence());
-        if (const QString refused = why(records, *back); !refused.isEmpty())
+        if (QString refused = why(records, *back); !refused.isEmpty())
             return refused;
         back->id = idNumber(id);
         records.push_back(back->asRecord());
