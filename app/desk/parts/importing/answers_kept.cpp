@@ -39,6 +39,8 @@ QString digestOf(const std::string &text)
 
 QVariantMap keptOfList(const ListAnswers &given, const std::vector<AskedRow> &asking)
 {
+    if (given.isEmpty())
+        return {};
     QVariantList answers;
     for (std::size_t at = 0; at < given.answers.size(); ++at)
         answers.append(QStringList{digestOfAsked(asking.at(at)),
@@ -88,11 +90,8 @@ void ListImport::keepAnswers()
         return;
     const ListAnswers given{{m_answers.begin(), m_answers.begin() + m_question},
                             m_changes.leftOut()};
-    if (given.isEmpty())
-        m_pen.unwritten().forget(keptName());
-    else
-        m_pen.unwritten().keep(keptName(), tr("Import %1").arg(m_file),
-                               keptOfList(given, m_list->asking()));
+    m_pen.unwritten().keep(keptName(), tr("Import %1").arg(m_file),
+                           keptOfList(given, m_list->asking()));
 }
 
 } // namespace flarestock

@@ -24,7 +24,7 @@ struct ListAnswers {
 
 /// By which the same text is told again.
 [[nodiscard]] QString digestOf(const std::string &text);
-/// As many answers as there are questions, at most.
+/// As many answers as there are questions, at most; empty where nothing was said.
 [[nodiscard]] QVariantMap keptOfList(const ListAnswers &given, const std::vector<AskedRow> &asking);
 [[nodiscard]] ListAnswers answersKept(const QVariantMap &kept, const std::vector<AskedRow> &asking);
 
