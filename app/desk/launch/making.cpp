@@ -8,6 +8,7 @@ namespace flarestock {
 
 Making::Making()
 {
+    m_next.setObjectName(QStringLiteral("making")); // A bench tells it by this.
     m_next.setInterval(0);
     connect(&m_next, &QTimer::timeout, this, [this] { incubateFor(Pace::TurnMs); });
 }

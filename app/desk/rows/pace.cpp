@@ -8,6 +8,7 @@ namespace flarestock {
 
 Pace::Pace()
 {
+    m_next.setObjectName(QStringLiteral("pace")); // A bench tells it by this.
     m_next.setSingleShot(true);
     connect(&m_next, &QTimer::timeout, this, &Pace::turn);
 }

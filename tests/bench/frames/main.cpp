@@ -4,7 +4,7 @@
 //
 // Drives the desk's real window by keys on a shop of years, and says for each round how long the
 // window's thread was held, beside an empty window in the same run. Exit status 1 where any piece
-// of work took this thread more than 8 ms of the processor.
+// of work took this thread more than 8 ms of the processor while keys were pressed.
 
 #include "driven_window.h"
 #include "made_shop.h"

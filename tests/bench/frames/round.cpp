@@ -71,14 +71,15 @@ void Round::turn()
     QCoreApplication::processEvents(QEventLoop::AllEvents);
 }
 
-bool Round::press(const char *what, const Act &act)
+bool Round::press(const char *what, const Acts &acts)
 {
     (void)m_application.taken();
     ++m_presses;
     QElapsedTimer since;
     since.start();
     const int frame = m_application.frames();
-    m_application.hold(what, act);
+    for (const auto &act : acts)
+        m_application.hold(what, act);
     double toFrame = -1;
     qint64 last = since.elapsed();
     std::vector<Held> events = m_application.taken();
@@ -117,7 +118,7 @@ bool printRounds(const std::vector<RoundSaid> &rounds, double limit)
                     quantile(each(round.events, &Held::painting), 1), quantile(round.toFrame, 0.5),
                     quantile(round.toFrame, 1));
         if (most > limit) {
-            isWithin = isWithin && !round.isAwaited;
+            isWithin = isWithin && !round.isKeyed;
             std::printf("    longest: %s\n",
                         qPrintable(longest(round, limit).join(QStringLiteral(", "))));
         }
