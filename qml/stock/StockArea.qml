@@ -20,8 +20,7 @@ AreaScreen {
         root.stock.find(typed);
     }
     function done() {
-        if (sought.trim() === "" || !root.stock.reach(sought))
-            screen.enter();
+        root.stock.reach(sought);
     }
     function widen() {
         root.stock.clear();
@@ -56,6 +55,9 @@ AreaScreen {
 
         function onForgotten() {
             root.forgotten();
+        }
+        function onLinesReached() {
+            screen.enter();
         }
     }
     StockScreen {

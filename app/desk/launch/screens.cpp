@@ -15,6 +15,10 @@ namespace flarestock {
 
 void prepareScreens()
 {
+    // The engine makes no machine code of its own while somebody waits: each piece that it makes
+    // is a change of the process's memory map, which all processors have to hear of.
+    if (!qEnvironmentVariableIsSet("QV4_FORCE_INTERPRETER"))
+        qputenv("QV4_FORCE_INTERPRETER", "1");
     if (!qEnvironmentVariableIsSet("QT_QUICK_CONTROLS_STYLE"))
         QQuickStyle::setStyle(QStringLiteral("Fusion"));
     // One family and hinting whatever the desktop prefers: figures of equal width, no boxes.

@@ -9,6 +9,7 @@
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <tuple>
 
 namespace flarestock {
 
@@ -28,41 +29,47 @@ struct Field {
     std::string now;
 };
 
-/// Numbers by their size, "-4" before "-10"; other texts as they sort.
-bool isBefore(const std::string &a, const std::string &b)
+/// Numbers by their size, "-4" before "-10", and before other texts; those as they sort.
+std::vector<Choice> listed(const std::vector<std::string> &all, const QString &form)
 {
-    const auto number = [](const std::string &text) {
+    std::vector<std::tuple<bool, double, std::string>> sorted;
+    for (const std::string &one : all) {
         bool isNumber = false;
-        const double value = said(text).remove(u'-').toDouble(&isNumber);
-        return isNumber ? std::optional(value) : std::nullopt;
-    };
-    const auto one = number(a);
-    const auto other = number(b);
-    return one && other ? *one < *other : a < b;
-}
-
-std::vector<Choice> listed(std::vector<std::string> all, const QString &form)
-{
-    std::sort(all.begin(), all.end(), isBefore);
+        const double value = said(one).remove(u'-').toDouble(&isNumber);
+        sorted.emplace_back(!isNumber, isNumber ? value : 0, one);
+    }
+    std::sort(sorted.begin(), sorted.end());
     std::vector<Choice> choices{{{}, NarrowWords::tr("any")}};
-    for (const std::string &one : all)
+    for (const auto &[isText, value, one] : sorted)
         choices.emplace_back(one, form.arg(localised(inWords(one))));
     return choices;
 }
 
-std::vector<Choice> places(const StockBook &book)
+/// A place by its title, or by its id where it has none.
+QString placeSaid(const StockBook &book, const std::string &place)
 {
-    std::vector<Choice> choices{
+    const Place *known = book.workshop->ledger.place(place);
+    return known == nullptr || known->title.empty() ? said(place) : said(known->title);
+}
+
+/// Not one place.
+std::vector<Choice> wide()
+{
+    return {
         {{}, NarrowWords::tr("wherever we have it")},
         {Narrowing::Shop, NarrowWords::tr("on shelves and in bins")},
         {Narrowing::Trailer, NarrowWords::tr("in the trailer")},
         {Narrowing::Away, NarrowWords::tr("lent or out for repair")},
         {Narrowing::Cars, NarrowWords::tr("in a car")},
-        {Narrowing::Catalogue, NarrowWords::tr("also what we have none of")}};
-    for (const std::string &place : book.places) {
-        const Place *known = book.workshop->ledger.place(place);
-        choices.emplace_back(place, known->title.empty() ? said(place) : said(known->title));
-    }
+        {Narrowing::Catalogue, NarrowWords::tr("also what we have none of")},
+    };
+}
+
+std::vector<Choice> places(const StockBook &book)
+{
+    std::vector<Choice> choices = wide();
+    for (const std::string &place : book.places)
+        choices.emplace_back(place, placeSaid(book, place));
     return choices;
 }
 
@@ -159,15 +166,28 @@ Narrowing narrowed(const StockBook &book, Narrowing asked, const std::pair<QStri
     return asked;
 }
 
+/// It is asked for with each key: so no list of choices is made for it.
 QString saidNarrowing(const StockBook &book, const Narrowing &asked)
 {
     QStringList all;
-    for (const Field &field : fieldsOf(book, asked)) {
-        if (const int at = placeOf(field); at > 0)
-            all.append(field.key == std::string_view("below")
-                           ? NarrowWords::tr("below what we keep")
-                           : field.choices[static_cast<std::size_t>(at)].second);
+    for (const std::string &one : {asked.kind, asked.dash, asked.thread}) {
+        if (!one.empty())
+            all.append(localised(inWords(one)));
     }
+    if (!asked.micron.empty())
+        all.append(NarrowWords::tr("%1 µm").arg(localised(inWords(asked.micron))));
+    if (!asked.where.empty()) {
+        const std::vector<Choice> some = wide();
+        const auto known = std::find_if(
+            some.begin(), some.end(), [&](const Choice &one) { return one.first == asked.where; });
+        all.append(known != some.end() ? known->second : placeSaid(book, asked.where));
+    }
+    if (asked.pastDay)
+        all.append(NarrowWords::tr("past its day"));
+    else if (asked.condition)
+        all.append(allConditions().at(static_cast<int>(*asked.condition)));
+    if (asked.below)
+        all.append(NarrowWords::tr("below what we keep"));
     return all.join(QStringLiteral(", "));
 }
 

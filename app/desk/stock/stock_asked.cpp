@@ -10,6 +10,7 @@
 #include "model/exact/case_fold.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace flarestock {
 
@@ -25,6 +26,7 @@ void StockDesk::find(const QString &typed)
 {
     m_asked.words.clear();
     m_asked.ports.clear();
+    m_toReach.reset();
     if (m_what.read(typed))
         m_asked.ports = m_what.portsOf(-1);
     else
@@ -48,6 +50,7 @@ void StockDesk::forget()
 {
     const Narrowing before = m_asked;
     m_asked = {};
+    m_toReach.reset();
     m_asked.order = before.order;
     m_asked.downwards = before.downwards;
     m_panel.mean({});
@@ -106,12 +109,25 @@ PartPanel::Meant StockDesk::meantBy(const QString &code) const
     return {{}, found ? found->number : std::string(), {}};
 }
 
-bool StockDesk::reach(const QString &typed)
+void StockDesk::reach(const QString &typed)
 {
-    if (!m_book || !sifted(*m_book, m_asked).empty())
-        return false;
-    const auto meant = meantBy(typed);
-    return !(meant.where.empty() && meant.part.empty()) && scan(typed);
+    m_toReach = typed.trimmed();
+    if (m_isSought && !m_sifting.isUnderWay())
+        reached();
+}
+
+/// The lines of what was typed are there.
+void StockDesk::reached()
+{
+    const auto typed = std::exchange(m_toReach, {});
+    if (!typed)
+        return;
+    if (m_rows.count() == 0 && !typed->isEmpty()) {
+        const auto meant = meantBy(*typed);
+        if (!(meant.where.empty() && meant.part.empty()) && scan(*typed))
+            return;
+    }
+    Q_EMIT linesReached();
 }
 
 bool StockDesk::scan(const QString &code)

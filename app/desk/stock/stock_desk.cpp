@@ -110,6 +110,7 @@ void StockDesk::sift()
             if (m_rows.rowOf(m_panel.number()) < 0)
                 m_panel.show(book, m_rows.numberAt(0));
             Q_EMIT changed();
+            reached();
         };
     });
 }

@@ -99,15 +99,16 @@ public:
     Q_INVOKABLE void showCandidate(int candidate);
     /// A part number, tag, lot or place. Whether it is one.
     Q_INVOKABLE bool scan(const QString &code);
-    /// Enter behind what was typed: where nothing that is asked for is like it, and it is such a
-    /// code, that is shown whatever it was narrowed to. Whether it was.
-    Q_INVOKABLE bool reach(const QString &typed);
+    /// Enter behind what was typed, once its lines are there: where there are none, and it is such a
+    /// code, that is shown whatever it was narrowed to; else linesReached().
+    Q_INVOKABLE void reach(const QString &typed);
 
 Q_SIGNALS:
     void changed();
     void selectedChanged(); ///< Another part, or what can be done with it.
     /// A scanned code has led to a part, which is selected now.
     void arrived();
+    void linesReached();
     /// What was typed to find something holds no more.
     void forgotten();
 
@@ -118,6 +119,7 @@ private:
     void showSelected();
     void take(const std::shared_ptr<const StockBook> &book);
     void forget(); ///< What was asked for.
+    void reached();
     [[nodiscard]] PartPanel::Meant meantBy(const QString &code) const;
 
     std::shared_ptr<const Workshop> m_workshop;
@@ -126,6 +128,7 @@ private:
     bool m_isStale = true;    ///< The book is of a shop of before.
     bool m_isSought = false;  ///< The lines are those of a book.
     bool m_siftAgain = false; ///< Something else was asked for while lines were sought.
+    std::optional<QString> m_toReach; ///< By Enter, once the lines are there.
     Units m_units = Units::Metric;
     std::optional<std::vector<std::string>> m_along; ///< As DeedSubject::along.
     Narrowing m_asked;
