@@ -183,12 +183,17 @@ void JointGraph::layArcs()
         if (isJoiningPiece(part) && part.ports.size() == 2)
             addArcs(static_cast<StockedIndex>(index), byIn);
     }
-    for (const std::vector<Arc> &row : byIn) {
+    for (std::vector<Arc> &row : byIn) {
+        std::stable_sort(row.begin(), row.end(),
+                         [](const Arc &a, const Arc &b) { return a.out < b.out; });
         m_arcs.all.insert(m_arcs.all.end(), row.begin(), row.end());
         m_arcs.close();
-        for (const Arc &arc : row)
-            m_lanes.all.push_back({arc.piece, arc.out});
-        m_lanes.close();
+        for (std::uint32_t at = 0; at < row.size(); ++at) {
+            if (at == 0 || row[at - 1].out != row[at].out)
+                m_bundles.all.push_back({row[at].out, at, at});
+            ++m_bundles.all.back().end;
+        }
+        m_bundles.close();
     }
 }
 

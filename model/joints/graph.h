@@ -20,10 +20,11 @@ namespace flarestock {
 
 using TypeIndex = std::uint32_t;
 
-/// What of an arc a bound looks at, by the thousand.
-struct Lane {
-    StockedIndex piece;
+/// Arcs of one row that are left by the same port type: places in the row.
+struct Bundle {
     TypeIndex out;
+    std::uint32_t begin;
+    std::uint32_t end;
 };
 
 /// Rows of T, one for each port type, in one block.
@@ -73,13 +74,10 @@ public:
     {
         return m_hops.of(from);
     }
-    /// By part number.
+    /// By the port type by which they are left, then by part number.
     [[nodiscard]] std::span<const Arc> arcs(TypeIndex in) const noexcept { return m_arcs.of(in); }
     /// As arcs().
-    [[nodiscard]] std::span<const Lane> lanes(TypeIndex in) const noexcept
-    {
-        return m_lanes.of(in);
-    }
+    [[nodiscard]] const Rows<Bundle> &bundles() const noexcept { return m_bundles; }
 
     /// Cut ends and weld ends. The one takes a line and the other is welded, so that neither joins
     /// two pieces of a way: between two tube nuts there would be no tube.
@@ -104,7 +102,7 @@ private:
     std::optional<LinkBook> m_links;
     Rows<Hop> m_hops;
     Rows<Arc> m_arcs;
-    Rows<Lane> m_lanes;
+    Rows<Bundle> m_bundles;
     std::vector<bool> m_ends;
 };
 

@@ -8,7 +8,8 @@ namespace flarestock {
 
 Outlook::Outlook(const JointGraph &graph, Supplies &supplies, const Aim &aim)
     : m_graph(graph), m_aim(aim), m_scale(aim.preference), m_pieces(supplies.least(aim.preference)),
-      m_narrow(graph.size(), 0)
+      m_narrow(graph.size(), 0), m_through(graph.bundles().all.size(), Nowhere),
+      m_isLedThrough(graph.size(), false)
 {
     WayRank throttled;
     throttled.narrow = 1;
@@ -87,17 +88,35 @@ Outlook::Row Outlook::enteredLast() const
 }
 
 /// The same of a piece before the last.
-Outlook::Row Outlook::entered(const Row &leaving) const
+Outlook::Row Outlook::entered(const Row &leaving)
 {
     Row row(m_graph.size(), Nowhere);
     for (TypeIndex in = 0; in < m_graph.size(); ++in) {
-        std::uint64_t least = Nowhere;
-        for (const Lane &lane : m_graph.lanes(in)) {
-            const std::uint64_t rest = leaving[lane.out];
-            if (rest != Nowhere && (m_graph.ruinedBy(lane.piece) & m_aim.fluidBit) == 0)
-                least = std::min(least, m_pieces[lane.piece] + rest);
+        const auto bundles = m_graph.bundles().of(in);
+        const auto pieces = through(in);
+        for (std::size_t at = 0; at < bundles.size(); ++at) {
+            const std::uint64_t rest = leaving[bundles[at].out];
+            if (rest != Nowhere && pieces[at] != Nowhere)
+                row[in] = std::min(row[in], pieces[at] + rest);
         }
-        row[in] = least;
+    }
+    return row;
+}
+
+std::span<const std::uint64_t> Outlook::through(TypeIndex in)
+{
+    const auto bundles = m_graph.bundles().of(in);
+    const std::span<std::uint64_t> row(m_through.data() + m_graph.bundles().begins[in],
+                                       bundles.size());
+    if (m_isLedThrough[in])
+        return row;
+    m_isLedThrough[in] = true;
+    const auto arcs = m_graph.arcs(in);
+    for (std::size_t at = 0; at < bundles.size(); ++at) {
+        for (std::uint32_t arc = bundles[at].begin; arc < bundles[at].end; ++arc) {
+            if (allows(arcs[arc]))
+                row[at] = std::min(row[at], m_pieces[arcs[arc].piece]);
+        }
     }
     return row;
 }

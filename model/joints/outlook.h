@@ -44,6 +44,9 @@ public:
     /// What a piece takes at least, by StockedIndex.
     [[nodiscard]] std::span<const std::uint64_t> pieces() const noexcept { return m_pieces; }
     [[nodiscard]] std::uint64_t narrow(TypeIndex type) const { return m_narrow[type]; }
+    /// What a piece that is entered by this port type takes at least, by the graph's bundles of it;
+    /// Nowhere: none of them is allowed. Worked out when it is first asked for.
+    [[nodiscard]] std::span<const std::uint64_t> through(TypeIndex in);
 
     /// The fluid does not rule the piece out, and its angle is the one wanted.
     [[nodiscard]] bool allows(const Arc &arc) const noexcept
@@ -58,7 +61,7 @@ private:
     [[nodiscard]] std::uint64_t leastAnswer(const NeedKind &kind) const;
     [[nodiscard]] Row lastLinks() const;
     [[nodiscard]] Row enteredLast() const;
-    [[nodiscard]] Row entered(const Row &leaving) const;
+    [[nodiscard]] Row entered(const Row &leaving);
     [[nodiscard]] Row leftFor(const Row &entered) const;
     void addNarrow(Row &row) const;
 
@@ -68,7 +71,9 @@ private:
     std::span<const std::uint64_t> m_pieces;
     Row m_burdens; ///< By burden.
     Row m_narrow;
-    std::vector<Row> m_leaving; ///< By pieces still to come.
+    std::vector<Row> m_leaving;       ///< By pieces still to come.
+    Row m_through;                    ///< By the graph's bundles.
+    std::vector<bool> m_isLedThrough; ///< By port type: it is worked out.
 };
 
 /// Those of one shelf, each worked out when it is first asked for.

@@ -15,10 +15,10 @@ namespace flarestock {
 /// What a path takes so far. It is copied at each step, and so holds no memory of its own.
 struct Tally {
     struct Use {
-        StockedIndex index = 0;
-        int count = 0;
+        StockedIndex index;
+        int count;
     };
-    std::array<Use, 48> uses;
+    std::array<Use, 48> uses; ///< The first `size` of them; the others hold nothing.
     std::size_t size = 0;
     WayRank rank;
     std::int64_t uncertainMicro = 0; ///< Part of costMicro that more of the same could lower.

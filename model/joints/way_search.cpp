@@ -129,13 +129,20 @@ void WaySearch::lookAhead(Outlook &outlook, std::size_t depth, TypeIndex at, con
         if (entering > m_worst)
             continue;
         const auto arcs = m_graph.arcs(hop.to);
-        const auto lanes = m_graph.lanes(hop.to);
-        for (std::size_t i = 0; i < lanes.size(); ++i) {
-            const std::uint64_t rest = leaving[lanes[i].out];
-            const std::uint64_t least = entering + pieces[lanes[i].piece] + rest;
-            if (rest != Outlook::Nowhere && least <= m_worst && outlook.allows(arcs[i]) &&
-                !stoodAt(lanes[i].out, depth))
-                promises.push_back({least, {&arcs[i], hop.link}});
+        const auto bundles = m_graph.bundles().of(hop.to);
+        const auto through = outlook.through(hop.to);
+        for (std::size_t i = 0; i < bundles.size(); ++i) {
+            const Bundle &bundle = bundles[i];
+            const std::uint64_t rest = leaving[bundle.out];
+            if (rest == Outlook::Nowhere || through[i] == Outlook::Nowhere ||
+                entering + through[i] + rest > m_worst || stoodAt(bundle.out, depth))
+                continue;
+            for (std::uint32_t place = bundle.begin; place < bundle.end; ++place) {
+                const Arc &arc = arcs[place];
+                const std::uint64_t least = entering + pieces[arc.piece] + rest;
+                if (least <= m_worst && outlook.allows(arc))
+                    promises.push_back({least, {&arc, hop.link}});
+            }
         }
     }
 }
