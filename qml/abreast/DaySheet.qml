@@ -32,6 +32,7 @@ WorkSheet {
     title: qsTr("Try another day")
     about: qsTr("Nothing is written until the days are kept.")
     widest: 420
+    saidBelow: true
     onOpened: field.forceActiveFocus(Qt.TabFocusReason)
 
     InkField {
@@ -57,5 +58,9 @@ WorkSheet {
             framed: false
             onClicked: root.close()
         }
+    }
+    SheetProblem {
+        text: root.problem
+        linesKept: 2
     }
 }

@@ -53,6 +53,7 @@ WorkSheet {
     title: qsTr("Build done: the leak test")
     about: root.newestTest
     widest: 680
+    saidBelow: true
     onOpened: begin()
     onClosed: kept.putAway()
     onWrittenChanged: {
@@ -159,5 +160,9 @@ WorkSheet {
             framed: false
             onClicked: root.close()
         }
+    }
+    SheetProblem {
+        text: root.problem
+        linesKept: 2
     }
 }

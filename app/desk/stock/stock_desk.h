@@ -99,8 +99,8 @@ public:
     Q_INVOKABLE void showCandidate(int candidate);
     /// A part number, tag, lot or place. Whether it is one.
     Q_INVOKABLE bool scan(const QString &code);
-    /// Enter behind what was typed, once its lines are there: where there are none, and it is such a
-    /// code, that is shown whatever it was narrowed to; else linesReached().
+    /// Enter behind what was typed, once its lines are there. Where there are none and it is such
+    /// a code, that is shown whatever it was narrowed to; else linesReached().
     Q_INVOKABLE void reach(const QString &typed);
 
 Q_SIGNALS:
@@ -125,9 +125,9 @@ private:
     std::shared_ptr<const Workshop> m_workshop;
     std::shared_ptr<const StockBook> m_book;
     bool m_isLooking = false;
-    bool m_isStale = true;    ///< The book is of a shop of before.
-    bool m_isSought = false;  ///< The lines are those of a book.
-    bool m_siftAgain = false; ///< Something else was asked for while lines were sought.
+    bool m_isStale = true;            ///< The book is of a shop of before.
+    bool m_isSought = false;          ///< The lines are those of a book.
+    bool m_siftAgain = false;         ///< Something else was asked for while lines were sought.
     std::optional<QString> m_toReach; ///< By Enter, once the lines are there.
     Units m_units = Units::Metric;
     std::optional<std::vector<std::string>> m_along; ///< As DeedSubject::along.

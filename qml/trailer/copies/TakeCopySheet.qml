@@ -64,6 +64,7 @@ WorkSheet {
     about: qsTr("The copy is one file for another machine. Until it is brought back, what lies in "
                 + "these drawers is used there and not here.")
     widest: 620
+    saidBelow: true
     onOpened: begin()
     onClosed: kept.putAway()
     onFilledChanged: {
@@ -190,5 +191,9 @@ WorkSheet {
             framed: false
             onClicked: root.close()
         }
+    }
+    SheetProblem {
+        text: root.problem
+        linesKept: 2
     }
 }

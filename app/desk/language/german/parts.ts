@@ -1181,6 +1181,10 @@
         <source>packs in steps of</source>
         <translation>Packungen in Schritten von</translation>
     </message>
+    <message>
+        <source>empty: as the supplier has it</source>
+        <translation>leer: wie beim Lieferanten</translation>
+    </message>
 </context>
 <context>
     <name>TwoPortsLeaf</name>

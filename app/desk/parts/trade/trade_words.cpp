@@ -49,8 +49,10 @@ bool isFigure(const std::string &heading)
            heading == "minimum order" || heading == "tax percent";
 }
 
-QString hintOf(const std::string &heading)
+QString hintOf(const std::string &heading, SheetKind kind)
 {
+    if (heading == "lead days" && kind == SheetKind::Offers)
+        return TradeWords::tr("empty: as the supplier has it");
     static const std::map<std::string, QString> All = {
         {"currency", QStringLiteral("USD")},
         {"freight", QStringLiteral("0: 12.00; 250: 0")},
@@ -116,9 +118,9 @@ Row tradeField(const std::string &heading, const std::string &text, const TradeO
     const QString title = tradeTitle(of.kind, heading);
     if (!choices.empty())
         return choiceField(key, title, words, chosen);
-    return isFigure(heading)
-               ? figureField(key, title, localised(said(text)), localised(hintOf(heading)))
-               : typedField(key, title, said(text), hintOf(heading));
+    const QString hint = hintOf(heading, of.kind);
+    return isFigure(heading) ? figureField(key, title, localised(said(text)), localised(hint))
+                             : typedField(key, title, said(text), hint);
 }
 
 std::string tradeText(const std::string &heading, const QVariant &filled, const TradeOf &of)
