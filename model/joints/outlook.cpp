@@ -9,7 +9,7 @@ namespace flarestock {
 Outlook::Outlook(const JointGraph &graph, Supplies &supplies, const Aim &aim)
     : m_graph(graph), m_aim(aim), m_scale(aim.preference), m_pieces(supplies.least(aim.preference)),
       m_narrow(graph.size(), 0), m_through(graph.bundles().all.size(), Nowhere),
-      m_isLedThrough(graph.size(), false)
+      m_isThroughKnown(graph.size(), false)
 {
     WayRank throttled;
     throttled.narrow = 1;
@@ -108,9 +108,9 @@ std::span<const std::uint64_t> Outlook::through(TypeIndex in)
     const auto bundles = m_graph.bundles().of(in);
     const std::span<std::uint64_t> row(m_through.data() + m_graph.bundles().begins[in],
                                        bundles.size());
-    if (m_isLedThrough[in])
+    if (m_isThroughKnown[in])
         return row;
-    m_isLedThrough[in] = true;
+    m_isThroughKnown[in] = true;
     const auto arcs = m_graph.arcs(in);
     for (std::size_t at = 0; at < bundles.size(); ++at) {
         for (std::uint32_t arc = bundles[at].begin; arc < bundles[at].end; ++arc) {

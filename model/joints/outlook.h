@@ -71,9 +71,9 @@ private:
     std::span<const std::uint64_t> m_pieces;
     Row m_burdens; ///< By burden.
     Row m_narrow;
-    std::vector<Row> m_leaving;       ///< By pieces still to come.
-    Row m_through;                    ///< By the graph's bundles.
-    std::vector<bool> m_isLedThrough; ///< By port type: it is worked out.
+    std::vector<Row> m_leaving;         ///< By pieces still to come.
+    Row m_through;                      ///< By the graph's bundles.
+    std::vector<bool> m_isThroughKnown; ///< By port type: it is worked out.
 };
 
 /// Those of one shelf, each worked out when it is first asked for.

@@ -10,6 +10,8 @@
 #include "model/storage/trailer/travelling.h"
 #include "stock_on_screen.h"
 
+#include <QSignalSpy>
+
 using namespace flarestock;
 
 class PiecesInHandAreThoseMeant : public QObject, protected StockOnScreen {
@@ -25,6 +27,7 @@ private Q_SLOTS:
     void whereNoneLieAnyMoreNoneAreInHand();
     void aScannedLotGivesItsPieces();
     void aScannedPartShowsWhateverItWasNarrowedTo();
+    void enterWaitsForTheLinesThatAreSought();
     void escapeLeavesThePlace();
     void inACopyWhatIsElsewhereIsSaid();
     void nothingIsWarnedAbout() { QCOMPARE(m_screens->warnings(), QStringList()); }
@@ -140,6 +143,32 @@ void PiecesInHandAreThoseMeant::aScannedPartShowsWhateverItWasNarrowedTo()
     QCOMPARE(stock().heading(), asked);
     stock().find({});
     QVERIFY2(stock().isNarrowed(), "the place was left as well");
+}
+
+/// Lines are sought away from the window: Enter pressed meanwhile is answered once they are there.
+void PiecesInHandAreThoseMeant::enterWaitsForTheLinesThatAreSought()
+{
+    const QString element = QStringLiteral("EC-100-S");
+    const QSignalSpy reached(&stock(), &StockDesk::linesReached);
+    scan("trailer-3");
+    stock().find(element);
+    stock().reach(element);
+    QVERIFY(stock().isLoading() && stock().isNarrowed());
+    QTRY_COMPARE(stock().selected(), element);
+    QVERIFY(stock().rows()->rowOf(element) >= 0);
+    QCOMPARE(reached.count(), 0);
+    stock().find(QStringLiteral("EC"));
+    stock().reach(QStringLiteral("EC"));
+    QCOMPARE(reached.count(), 0);
+    QTRY_COMPARE(reached.count(), 1);
+    QVERIFY(stock().rows()->count() > 1);
+    stock().find(QStringLiteral("EC-1"));
+    stock().reach(QStringLiteral("EC-1"));
+    stock().find(QStringLiteral("EC-10")); // One types on.
+    QTRY_VERIFY(!stock().isLoading());
+    QCOMPARE(reached.count(), 1);
+    stock().clear();
+    QTRY_VERIFY(!stock().isLoading());
 }
 
 void PiecesInHandAreThoseMeant::escapeLeavesThePlace()
