@@ -15,17 +15,18 @@ WorkSheet {
 
     required property string newestTest
     required property string whyNotDone
+    required property string against // What speaks against calling it done.
     required property bool brakes
     required property string who
     required property KeptFields kept
     property bool busy: false
-    property bool passed: true
+    property string result: "" // "passed", "failed"; nobody has said it yet.
 
     readonly property var written: ({
         medium: medium.text,
         pressure: pressure.text,
         held: held.text,
-        passed: root.passed,
+        result: root.result,
         second: second.text,
         note: note.text
     })
@@ -38,7 +39,7 @@ WorkSheet {
         held.text = test.held ?? "";
         second.text = test.second ?? "";
         note.text = test.note ?? "";
-        passed = test.passed ?? true;
+        result = test.result ?? "";
     }
     /// What was said of another test is none of this one.
     function begin() {
@@ -47,7 +48,7 @@ WorkSheet {
         ofBefore.visible = Object.keys(before).length > 0;
         if (ofBefore.visible)
             fill(before);
-        medium.forceActiveFocus();
+        medium.field.forceActiveFocus();
     }
 
     title: qsTr("Build done: the leak test")
@@ -61,8 +62,42 @@ WorkSheet {
             kept.keep(written);
     }
 
+    component Asked: ColumnLayout {
+        id: asked
+
+        required property string name
+        property alias field: field
+        property alias text: field.text
+
+        spacing: 2
+        Layout.fillWidth: true
+        Layout.preferredWidth: (grid.width - grid.columnSpacing) / 2
+
+        Words {
+            text: asked.name
+            small: true
+            quiet: true
+            Layout.fillWidth: true
+        }
+        InkField {
+            id: field
+
+            name: asked.name
+            Layout.fillWidth: true
+            onAccepted: root.finished(root.written)
+        }
+    }
+
     OfBefore {
         id: ofBefore
+    }
+    Words {
+        objectName: "speaksAgainst"
+        visible: text !== ""
+        text: root.against
+        color: Theme.caution
+        wrapMode: Text.Wrap
+        Layout.fillWidth: true
     }
     Words {
         text: qsTr("Depressurise before a joint is opened, catch the fluid, no ignition source, "
@@ -75,66 +110,59 @@ WorkSheet {
         Layout.fillWidth: true
     }
     GridLayout {
+        id: grid
+
         columns: 2
         columnSpacing: Theme.gap
         rowSpacing: Theme.gap
         Layout.fillWidth: true
 
-        InkField {
+        Asked {
             id: medium
 
-            objectName: "testMedium"
-            name: qsTr("with what")
-            placeholderText: qsTr("with what: air, water, the fluid itself")
-            Layout.fillWidth: true
+            name: qsTr("with what: air, water, the fluid itself")
+            field.objectName: "testMedium"
         }
-        InkField {
+        Asked {
             id: pressure
 
-            objectName: "testPressure"
-            name: qsTr("at which pressure")
-            placeholderText: qsTr("at which pressure, with its unit")
-            Layout.fillWidth: true
+            name: qsTr("at which pressure, with its unit")
+            field.objectName: "testPressure"
         }
-        InkField {
+        Asked {
             id: held
 
-            objectName: "testHeld"
             name: qsTr("for how long")
-            placeholderText: qsTr("for how long")
-            Layout.fillWidth: true
+            field.objectName: "testHeld"
         }
-        InkField {
+        Asked {
             id: second
 
-            objectName: "testSecond"
-            name: qsTr("who has seen it too")
-            placeholderText: root.brakes ? qsTr("who has seen it too: brakes need it")
-                                         : qsTr("who has seen it too")
-            Layout.fillWidth: true
+            name: root.brakes ? qsTr("who has seen it too: brakes need it")
+                              : qsTr("who has seen it too")
+            field.objectName: "testSecond"
         }
-        InkField {
+        Asked {
             id: note
 
-            objectName: "testNote"
             name: qsTr("what else was seen")
-            placeholderText: qsTr("what else was seen")
-            Layout.fillWidth: true
+            field.objectName: "testNote"
         }
         Row {
             spacing: 4
+            Layout.alignment: Qt.AlignBottom
 
             GroupButton {
                 objectName: "testPassed"
                 text: qsTr("it held")
-                checked: root.passed
-                onClicked: root.passed = true
+                checked: root.result === "passed"
+                onClicked: root.result = "passed"
             }
             GroupButton {
                 objectName: "testFailed"
                 text: qsTr("it leaked")
-                checked: !root.passed
-                onClicked: root.passed = false
+                checked: root.result === "failed"
+                onClicked: root.result = "failed"
             }
         }
     }
@@ -144,7 +172,9 @@ WorkSheet {
 
         DeskButton {
             objectName: "writeTest"
-            text: root.passed ? qsTr("Write it down: build done") : qsTr("Write it down: it leaked")
+            text: root.result === "passed" ? qsTr("Write it down: build done")
+                : root.result === "failed" ? qsTr("Write it down: it leaked")
+                                           : qsTr("Write it down")
             enabled: !root.busy
             onClicked: root.finished(root.written)
         }

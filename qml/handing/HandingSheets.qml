@@ -121,6 +121,7 @@ Item {
         kept: root.handing.test
         newestTest: root.handing.newestTest
         whyNotDone: root.handing.whyNotDone
+        against: root.handing.against
         brakes: root.handing.brakes
         who: root.who
         problem: root.handing.problem

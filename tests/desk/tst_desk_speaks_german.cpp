@@ -76,6 +76,8 @@ void SpeaksGerman::theButtonChangesAllAtOnce()
     QCOMPARE(text("otherBuild"), QStringLiteral("Anderer…"));
     QVERIFY(m_desk->build()->about().contains(QStringLiteral("12. Dez"))); // what the desk says,
     QVERIFY(m_desk->build()->everythingHere().contains(QStringLiteral("fehlen")));
+    for (const char *step : {"step-reserve", "step-pick", "step-give", "step-done"})
+        QVERIFY2(!m_english.contains(text(step)), step);
     QVERIFY(QLocale().decimalPoint() == QStringLiteral(",")); // figures
     QVERIFY(m_desk->build()->total().contains(u','));
     QCOMPARE(m_screens->warnings(), QStringList());

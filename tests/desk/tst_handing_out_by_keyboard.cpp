@@ -199,6 +199,12 @@ void HandingOutByKeyboard::theLeakTestEndsTheBuild()
     write("testMedium", "air");
     write("testPressure", "60");
     write("testHeld", "10 min");
+    QVERIFY2(words("speaksAgainst").contains(QStringLiteral("stop")),
+             qPrintable(words("speaksAgainst")));
+    key(Qt::Key_Return); // Nobody has said whether it held.
+    QTRY_VERIFY(words("sheetProblem").contains(QStringLiteral("held or leaked")));
+    QVERIFY(!m_desk->handing()->isDone());
+    press("testPassed");
     press("writeTest");
     awaitWritten();
     QTRY_VERIFY(words("sheetProblem").contains(QStringLiteral("60"))); // A number without a unit.

@@ -44,7 +44,8 @@ private:
         return {{QStringLiteral("medium"), QStringLiteral("air")},
                 {QStringLiteral("pressure"), QStringLiteral("60 psi")},
                 {QStringLiteral("held"), QStringLiteral("10 min")},
-                {QStringLiteral("passed"), passed},
+                {QStringLiteral("result"),
+                 passed ? QStringLiteral("passed") : QStringLiteral("failed")},
                 {QStringLiteral("second"), second}};
     }
 };

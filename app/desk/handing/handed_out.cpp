@@ -2,6 +2,8 @@
 
 #include "app/desk/handing/handed_out.h"
 
+#include "app/desk/build/bill_rows.h"
+#include "app/desk/build/finding_rows.h"
 #include "app/desk/words/condition_words.h"
 #include "app/desk/words/spoken.h"
 
@@ -234,6 +236,28 @@ std::vector<Row> inCarRows(const HandedOut &handed, const Workshop &workshop, Un
               QStringList{number, quantity, condition, lot}.join(QStringLiteral(", "))}});
     }
     return rows;
+}
+
+QString saidAgainst(const HandedOut &handed, const WorkedOut &worked)
+{
+    QStringList all;
+    const auto add = [&all](auto count, const QString &one, const QString &many) {
+        if (count > 0)
+            all.append(count == 1 ? one : many.arg(count));
+    };
+    if (worked.findings != nullptr && worked.bill != nullptr) {
+        add(count(*worked.findings, Severity::Stop), HandingWords::tr("1 finding stops it"),
+            HandingWords::tr("%1 findings stop it"));
+        add(shortLines(*worked.bill), HandingWords::tr("1 line is short"),
+            HandingWords::tr("%1 lines are short"));
+    }
+    add(handed.toPromise.size(), HandingWords::tr("1 line is not reserved"),
+        HandingWords::tr("%1 lines are not reserved"));
+    add(handed.picks.picks.size(), HandingWords::tr("1 is to be picked yet"),
+        HandingWords::tr("%1 are to be picked yet"));
+    return all.isEmpty() ? QString()
+                         : HandingWords::tr("Not as it should be when a build is done: %1.")
+                               .arg(all.join(QStringLiteral(", ")));
 }
 
 QString saidTest(const std::vector<LeakTest> &tests)

@@ -57,6 +57,9 @@ struct HandedOut {
 [[nodiscard]] std::vector<Row> inCarRows(const HandedOut &handed, const Workshop &workshop,
                                          Units units);
 
+/// What speaks against calling the build done: stops, what is short or was not taken to its car.
+[[nodiscard]] QString saidAgainst(const HandedOut &handed, const WorkedOut &worked);
+
 /// "air, 60 psi held 10 min, passed, by Kim and Lee"; a sentence where there is none.
 [[nodiscard]] QString saidTest(const std::vector<LeakTest> &tests);
 

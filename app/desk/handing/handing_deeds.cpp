@@ -92,7 +92,7 @@ LeakTestWords HandingOut::wordsOf(const QVariantMap &test) const
             word("medium"),
             figuresTyped(test, "pressure"),
             figuresTyped(test, "held"),
-            test.value(QStringLiteral("passed")).toBool() ? "passed" : "failed",
+            word("result"),
             word("second"),
             word("note")};
 }
@@ -109,6 +109,8 @@ void HandingOut::finish(const QVariantMap &test)
     const LeakTestWords words = wordsOf(test);
     if (!test.isEmpty() && (words.medium.empty() || words.held.empty()))
         return refuse(tr("A leak test says with what, at which pressure and for how long."));
+    if (!test.isEmpty() && words.result.empty())
+        return refuse(tr("Say whether it held or leaked."));
     const bool failed = !test.isEmpty() && words.result == "failed";
     if (!failed && m_handed.brakes && !test.isEmpty() && words.second.empty())
         return refuse(tr("Brakes need a second name below the test. Who has seen it too?"));

@@ -28,6 +28,7 @@ class HandingOut : public QObject {
     Q_PROPERTY(QString notFound READ notFound NOTIFY changed)
     Q_PROPERTY(QString newestTest READ newestTest NOTIFY changed)
     Q_PROPERTY(QString whyNotDone READ whyNotDone NOTIFY changed)
+    Q_PROPERTY(QString against READ against NOTIFY changed)
     Q_PROPERTY(bool brakes READ brakes NOTIFY changed)
     Q_PROPERTY(bool isDone READ isDone NOTIFY changed)
     Q_PROPERTY(int tickedCount READ tickedCount NOTIFY changed)
@@ -54,6 +55,8 @@ public:
     [[nodiscard]] QString notFound() const { return saidLacking(m_handed.picks, m_units); }
     [[nodiscard]] QString newestTest() const { return saidTest(m_handed.standing.testsNow()); }
     [[nodiscard]] QString whyNotDone() const;
+    /// What speaks against calling the build done, as a sentence; empty where nothing does.
+    [[nodiscard]] QString against() const { return saidAgainst(m_handed, m_worked); }
     [[nodiscard]] bool brakes() const { return m_handed.brakes; }
     [[nodiscard]] bool isDone() const { return m_handed.standing.isDone(); }
     [[nodiscard]] int tickedCount() const { return static_cast<int>(m_ticked.size()); }
@@ -79,8 +82,9 @@ public:
     Q_INVOKABLE bool beginAnother(int row);
     /// Begins joint() for a spot of the map. Whether it is a joint of a build in the shop.
     Q_INVOKABLE bool beginJoint(const QString &spot);
-    /// A leak test as "medium" "pressure" "held" "passed" "second" "note" say it; one that has
-    /// passed ends the build. An empty map: with the test that stands already.
+    /// A leak test as "medium" "pressure" "held" "result" "second" "note" say it, the result as
+    /// "passed" or "failed"; one that has passed ends the build. An empty map: with the test that
+    /// stands already.
     Q_INVOKABLE void finish(const QVariantMap &test);
     Q_INVOKABLE void openAgain();
     /// Forgets a problem that was read.

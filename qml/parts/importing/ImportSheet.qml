@@ -102,6 +102,13 @@ WorkSheet {
         Layout.minimumHeight: 120
     }
     Words {
+        objectName: "answeredWords"
+        visible: root.settled && text !== ""
+        text: root.list.answeredWords
+        wrapMode: Text.Wrap
+        Layout.fillWidth: true
+    }
+    Words {
         visible: root.settled
         text: qsTr("Nothing is in the shop yet. All of it is written as one step, "
                    + "which can be taken back.")

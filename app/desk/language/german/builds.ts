@@ -1028,16 +1028,8 @@
         <translation>Vor dem Öffnen einer Verbindung den Druck ablassen, die Flüssigkeit auffangen, keine Zündquelle, Augen- und Hautschutz, Feuerlöscher griffbereit. Unter Gasdruck birst, was bei Flüssigkeit nur leckt: nur so viel Druck, wie für das schwächste Teil zugelassen ist, und seitlich stehen.</translation>
     </message>
     <message>
-        <source>with what</source>
-        <translation>womit</translation>
-    </message>
-    <message>
         <source>with what: air, water, the fluid itself</source>
         <translation>womit: Luft, Wasser, die Flüssigkeit selbst</translation>
-    </message>
-    <message>
-        <source>at which pressure</source>
-        <translation>bei welchem Druck</translation>
     </message>
     <message>
         <source>at which pressure, with its unit</source>
@@ -1082,6 +1074,10 @@
     <message>
         <source>Back to the build  Esc</source>
         <translation>Zurück zum Aufbau  Esc</translation>
+    </message>
+    <message>
+        <source>Write it down</source>
+        <translation>Aufschreiben</translation>
     </message>
 </context>
 <context>
@@ -1311,6 +1307,42 @@
     <message>
         <source>failed</source>
         <translation>nicht bestanden</translation>
+    </message>
+    <message>
+        <source>1 finding stops it</source>
+        <translation>1 Befund hält ihn auf</translation>
+    </message>
+    <message>
+        <source>%1 findings stop it</source>
+        <translation>%1 Befunde halten ihn auf</translation>
+    </message>
+    <message>
+        <source>1 line is short</source>
+        <translation>1 Zeile fehlt</translation>
+    </message>
+    <message>
+        <source>%1 lines are short</source>
+        <translation>%1 Zeilen fehlen</translation>
+    </message>
+    <message>
+        <source>1 line is not reserved</source>
+        <translation>1 Zeile ist nicht reserviert</translation>
+    </message>
+    <message>
+        <source>%1 lines are not reserved</source>
+        <translation>%1 Zeilen sind nicht reserviert</translation>
+    </message>
+    <message>
+        <source>1 is to be picked yet</source>
+        <translation>1 ist noch zu entnehmen</translation>
+    </message>
+    <message>
+        <source>%1 are to be picked yet</source>
+        <translation>%1 sind noch zu entnehmen</translation>
+    </message>
+    <message>
+        <source>Not as it should be when a build is done: %1.</source>
+        <translation>Nicht, wie es sein soll, wenn ein Aufbau fertig ist: %1.</translation>
     </message>
 </context>
 <context>
@@ -2500,6 +2532,10 @@
     <message>
         <source>Leak test of %1</source>
         <translation>Dichtprüfung von %1</translation>
+    </message>
+    <message>
+        <source>Say whether it held or leaked.</source>
+        <translation>Sagen, ob es gehalten hat oder undicht war.</translation>
     </message>
 </context>
 <context>

@@ -1428,6 +1428,10 @@
         <source>Import %1</source>
         <translation>%1 einlesen</translation>
     </message>
+    <message>
+        <source>Of the rows asked about: taken in %1, left out %2.</source>
+        <translation>Von den Zeilen, nach denen gefragt wurde: übernommen %1, weggelassen %2.</translation>
+    </message>
 </context>
 <context>
     <name>flarestock::PartsDesk</name>

@@ -142,6 +142,16 @@ QString ListImport::meant() const
     return all.isEmpty() ? tr("taken in place of the row before") : all.join(QStringLiteral("\n"));
 }
 
+QString ListImport::answeredWords() const
+{
+    if (m_answers.empty())
+        return {};
+    const auto taken = std::count(m_answers.begin(), m_answers.end(), true);
+    return tr("Of the rows asked about: taken in %1, left out %2.")
+        .arg(saidCount(static_cast<std::size_t>(taken)),
+             saidCount(m_answers.size() - static_cast<std::size_t>(taken)));
+}
+
 QString ListImport::takeWords() const
 {
     const std::size_t rows = m_list ? taken().size() : 0;

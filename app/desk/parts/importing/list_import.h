@@ -38,6 +38,7 @@ class ListImport : public QObject {
     Q_PROPERTY(QString meant READ meant NOTIFY changed)
     Q_PROPERTY(bool canTake READ canTake NOTIFY changed)
     Q_PROPERTY(bool losesNothing READ losesNothing NOTIFY changed)
+    Q_PROPERTY(QString answeredWords READ answeredWords NOTIFY changed)
     Q_PROPERTY(QString takeWords READ takeWords NOTIFY changed)
     Q_PROPERTY(flarestock::Rows *cells READ cells CONSTANT)
     Q_PROPERTY(flarestock::ListChanges *changes READ changes CONSTANT)
@@ -64,6 +65,8 @@ public:
     [[nodiscard]] bool canTake() const;  ///< It can be taken as understood.
     /// It can be taken, and all that stands in the row means something then.
     [[nodiscard]] bool losesNothing() const;
+    /// "Of the 11 asked about 1 is taken in, 10 are left out."; empty where none was.
+    [[nodiscard]] QString answeredWords() const;
     [[nodiscard]] QString takeWords() const; ///< "Take in 407 rows"
     [[nodiscard]] Rows *cells() { return &m_cells; }
     /// Once no question is asked any more.
