@@ -24,6 +24,7 @@ private Q_SLOTS:
     }
     void aScannedPlaceGivesItsPieces();
     void theyAreTakenFromThere();
+    void noMoreAreTakenThanLieThere();
     void whereNoneLieAnyMoreNoneAreInHand();
     void aScannedLotGivesItsPieces();
     void aScannedPartShowsWhateverItWasNarrowedTo();
@@ -83,6 +84,24 @@ void PiecesInHandAreThoseMeant::theyAreTakenFromThere()
     QCOMPARE(lies("EC-100-S", "H4"), atHome);
     QCOMPARE(lies("EC-100-S", "trailer-1"), 0);
     QCOMPARE(lies("EC-100-S", "trailer-3"), 1);
+}
+
+void PiecesInHandAreThoseMeant::noMoreAreTakenThanLieThere()
+{
+    scan("trailer-6");
+    stock().select(QStringLiteral("CL-38"));
+    QTRY_COMPARE(inHandAt(), std::string("trailer-6"));
+    press("deed-move");
+    write("field-to", "trailer-3");
+    item("field-quantity")->forceActiveFocus(Qt::TabFocusReason);
+    key(Qt::Key_A, Qt::ControlModifier);
+    type("999");
+    key(Qt::Key_Return);
+    QTRY_VERIFY(words("sheetProblem").startsWith(QStringLiteral("trailer-6 holds ")));
+    QVERIFY(words("sheetProblem").contains(QStringLiteral("999 would go")));
+    QCOMPARE(lies("CL-38", "trailer-3"), 0);
+    key(Qt::Key_Escape);
+    QTRY_VERIFY(item("field-to") == nullptr);
 }
 
 /// The one of trailer-1 is gone: the next deed is not done with one of H4 instead.

@@ -1031,6 +1031,10 @@
         <source>%1, where it ages</source>
         <translation>%1, wo es altert</translation>
     </message>
+    <message>
+        <source>%3 holds %1 of %2, and %4 would go. If more lies there, count it first.</source>
+        <translation>%3 hat %1 von %2, gehen sollen %4. Liegt dort mehr, erst zählen.</translation>
+    </message>
 </context>
 <context>
     <name>StockHead</name>

@@ -9,6 +9,7 @@
 #include "app/desk/words/condition_words.h"
 #include "app/desk/words/spoken.h"
 #include "app/desk/words/typed_day.h"
+#include "app/stockroom/asked.h"
 
 #include <algorithm>
 
@@ -230,6 +231,25 @@ std::vector<std::string> choicesOf(StockDeed deed, const char *field, const Deed
         add(PlaceKind::Car);
     }
     return ids;
+}
+
+QString saidTooMuch(const FilledIn &filled)
+{
+    const DeedSubject &subject = filled.subject;
+    const Place *place = subject.place();
+    const bool takes = filled.deed == StockDeed::Take || filled.deed == StockDeed::PutBack ||
+                       filled.deed == StockDeed::Move || filled.deed == StockDeed::Lend ||
+                       filled.deed == StockDeed::Scrap || filled.deed == StockDeed::Judge;
+    if (!takes || place == nullptr || subject.entry->part == nullptr)
+        return {};
+    const Part &part = *subject.entry->part;
+    const auto asked = quantityAsked(filled.figures("quantity"), part);
+    if (!asked || *asked <= subject.there())
+        return {};
+    return DeedWords::tr("%3 holds %1 of %2, and %4 would go. If more lies there, count it first.")
+        .arg(saidAmount(Quantity::ofSmallest(subject.there(), part.unit), subject.units),
+             said(part.number), said(place->id),
+             saidAmount(Quantity::ofSmallest(*asked, part.unit), subject.units));
 }
 
 } // namespace flarestock

@@ -71,6 +71,8 @@ struct FilledIn {
 /// Who and where pieces can go or come from by choice: ids of places, or "build|id".
 [[nodiscard]] std::vector<std::string> choicesOf(StockDeed deed, const char *field,
                                                  const DeedSubject &subject);
+/// That no more can be taken than lies there, and how much does; empty where it can.
+[[nodiscard]] QString saidTooMuch(const FilledIn &filled);
 /// What it does, as a sentence.
 [[nodiscard]] QString saidDone(const FilledIn &filled);
 /// The action; not for a count.

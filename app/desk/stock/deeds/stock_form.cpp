@@ -107,6 +107,8 @@ void StockForm::carryOut(const QVariantMap &values)
     if (!m_deed || m_begun.entry == nullptr)
         return;
     const FilledIn filled{*m_deed, m_begun, values};
+    if (const QString tooMuch = saidTooMuch(filled); !tooMuch.isEmpty())
+        return pen().refuse(tooMuch);
     if (*m_deed != StockDeed::Count)
         return pen().act(saidDone(filled), madeOf(filled));
     if (filled.shown("found").isEmpty())
