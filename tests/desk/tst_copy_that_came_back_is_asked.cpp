@@ -6,7 +6,9 @@
 // The pieces are counted by hand beside each step.
 
 #include "app/desk/language/language.h"
+#include "app/desk/trailer/copies/brought_rows.h"
 #include "app/garage/at_work.h"
+#include "model/journal/notes/build_log.h"
 #include "trailer_on_screen.h"
 
 #include <QRegularExpression>
@@ -41,6 +43,7 @@ class CopyThatCameBackIsAsked : public QObject, protected TrailerOnScreen {
 private Q_SLOTS:
     void initTestCase();
     void whatCameIsToldAsHandsDidIt();
+    void whatIsSaidOfABuildHasItsTitle();
     void aRefusalComesIntoSight();
     void theQuestionIsGermanAtAGermanDesk();
     void itIsBroughtAsAnswered();
@@ -94,6 +97,34 @@ void CopyThatCameBackIsAsked::whatCameIsToldAsHandsDidIt()
     QVERIFY2(all.contains(QStringLiteral("called T-9 from then on")), qPrintable(all));
     QVERIFY2(!all.contains(QStringLiteral("ench →")), qPrintable(all)); // Out of the car it came.
     QVERIFY2(all.contains(QStringLiteral("torn mesh")), qPrintable(all));
+}
+
+/// Who takes a piece for a build that was tested opens it again: it is not done by that.
+void CopyThatCameBackIsAsked::whatIsSaidOfABuildHasItsTitle()
+{
+    auto shop = ShopFile::open(m_file.toStdString(), OpenMode::ReadOnly).value();
+    const auto workshop = Workshop::read(shop).value();
+    BuildDone done;
+    done.build = "coupe-fuel";
+    BuildDone open = done;
+    open.open = true;
+    Promise promise;
+    promise.build = "coupe-fuel";
+    promise.part = "EG-10-S";
+    promise.quantity = 2;
+    Promise letGo = promise;
+    letGo.quantity = -1;
+    BroughtBack back;
+    back.records = {done.asRecord(), open.asRecord(), promise.asRecord(), letGo.asRecord()};
+    QStringList what;
+    for (const Row &row : broughtRows(back, *workshop, Units::Metric))
+        what.append(row.cells.at(0).toString());
+    const QString build = QStringLiteral("Coupe, hill-climb: fuel for E85 injection");
+    QCOMPARE(
+        what,
+        QStringList({build + QStringLiteral(" is done"), build + QStringLiteral(" is open again"),
+                     QStringLiteral("promised to %1: 2 of EG-10-S").arg(build),
+                     QStringLiteral("no more promised to %1: 1 of EG-10-S").arg(build)}));
 }
 
 void CopyThatCameBackIsAsked::aRefusalComesIntoSight()

@@ -391,6 +391,22 @@
         <source>%1: taken %2, there %3</source>
         <translation>%1: genommen %2, dort %3</translation>
     </message>
+    <message>
+        <source>%1 is open again</source>
+        <translation>%1 ist wieder offen</translation>
+    </message>
+    <message>
+        <source>%1 is done</source>
+        <translation>%1 ist fertig</translation>
+    </message>
+    <message>
+        <source>no more promised to %1: %2 of %3</source>
+        <translation>%1 nicht mehr zugesagt: %2 von %3</translation>
+    </message>
+    <message>
+        <source>promised to %1: %2 of %3</source>
+        <translation>%1 zugesagt: %2 von %3</translation>
+    </message>
 </context>
 <context>
     <name>CopiesPane</name>

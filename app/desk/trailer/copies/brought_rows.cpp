@@ -7,10 +7,13 @@
 #include "app/desk/trailer/copies/copy_words.h"
 #include "app/desk/words/condition_words.h"
 #include "app/workshop/made_up.h"
+#include "model/journal/notes/build_log.h"
 #include "model/journal/notes/count.h"
 #include "model/servicing/outing.h"
 
 #include <QRegularExpression>
+
+#include <algorithm>
 
 namespace flarestock {
 
@@ -61,9 +64,44 @@ QString pieceOf(const std::string &part, const std::string &lot)
     return lot.empty() ? said(part) : CopySaid::tr("%1, %2").arg(said(part), said(lot));
 }
 
-/// What was done to a car, or another word that the copy has written down.
-QString saidRecord(const Record &record, const Workshop &shop)
+QString saidAmount(const std::string &number, std::int64_t quantity, const SaidBy &by)
 {
+    const Part *part = by.shop.part(number);
+    return part ? saidStock(quantity, *part, by.units)
+                : QLocale().toString(static_cast<qlonglong>(quantity));
+}
+
+QString titleOfBuild(const std::string &id, const Workshop &shop)
+{
+    const auto plan = std::find_if(shop.builds.begin(), shop.builds.end(),
+                                   [&id](const BuildPlan &one) { return one.id == id; });
+    return said(plan == shop.builds.end() || plan->title.empty() ? id : plan->title);
+}
+
+/// What the copy has written down of a build; nothing: it is of something else.
+std::optional<QString> saidOfBuild(const Record &record, const SaidBy &by)
+{
+    if (const auto done = BuildDone::read(record)) {
+        const QString build = titleOfBuild(done->build, by.shop);
+        return done->open ? CopySaid::tr("%1 is open again").arg(build)
+                          : CopySaid::tr("%1 is done").arg(build);
+    }
+    const auto promise = Promise::read(record);
+    if (!promise)
+        return {};
+    const QString quantity = saidAmount(promise->part, std::abs(promise->quantity), by);
+    const QString build = titleOfBuild(promise->build, by.shop);
+    return (promise->quantity < 0 ? CopySaid::tr("no more promised to %1: %2 of %3")
+                                  : CopySaid::tr("promised to %1: %2 of %3"))
+        .arg(build, quantity, said(promise->part));
+}
+
+/// What was done to a car, or another word that the copy has written down.
+QString saidRecord(const Record &record, const SaidBy &by)
+{
+    if (const auto ofBuild = saidOfBuild(record, by))
+        return *ofBuild;
+    const Workshop &shop = by.shop;
     if (record.kind == RecordKind::Servicing)
         return CopySaid::tr("%1, %2: %3 %4")
             .arg(titleOf(shop, record.subject), said(record.field("position")),
@@ -76,13 +114,6 @@ QString saidRecord(const Record &record, const Workshop &shop)
     const std::string place = record.field("place");
     return place.empty() ? CopySaid::tr("%1: %2").arg(kind, piece)
                          : CopySaid::tr("%1: %2 at %3").arg(kind, piece, titleOf(shop, place));
-}
-
-QString saidAmount(const std::string &number, std::int64_t quantity, const SaidBy &by)
-{
-    const Part *part = by.shop.part(number);
-    return part ? saidStock(quantity, *part, by.units)
-                : QLocale().toString(static_cast<qlonglong>(quantity));
 }
 
 Row rowOf(const MovementId &id, const QString &what, const QStringList &detail)
@@ -100,7 +131,7 @@ Row rowOf(const Record &record, const SaidBy &by)
         detail.append(said(record.who));
     if (!record.field("note").empty())
         detail.append(said(record.field("note")));
-    QString what = saidRecord(record, by.shop);
+    QString what = saidRecord(record, by);
     if (!record.field(TakesBackField).empty())
         what = CopySaid::tr("taken back: %1").arg(what);
     return rowOf(record.id, what, detail);
