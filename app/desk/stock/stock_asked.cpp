@@ -124,8 +124,9 @@ void StockDesk::reached()
         return;
     if (m_rows.count() == 0 && !typed->isEmpty()) {
         const auto meant = meantBy(*typed);
-        if (!(meant.where.empty() && meant.part.empty()) && scan(*typed))
-            return;
+        if (!(meant.where.empty() && meant.part.empty()))
+            scan(*typed);
+        return; // Where nothing is like it one types on.
     }
     Q_EMIT linesReached();
 }

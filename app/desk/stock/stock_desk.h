@@ -100,7 +100,7 @@ public:
     /// A part number, tag, lot or place. Whether it is one.
     Q_INVOKABLE bool scan(const QString &code);
     /// Enter behind what was typed, once its lines are there. Where there are none and it is such
-    /// a code, that is shown whatever it was narrowed to; else linesReached().
+    /// a code, that is shown whatever it was narrowed to; where there are some, linesReached().
     Q_INVOKABLE void reach(const QString &typed);
 
 Q_SIGNALS:

@@ -34,7 +34,7 @@ QStringList slipNotes(const SlipBook &book, PlanAim aim, Units units)
                          .arg(muchOf(one.shortage.quantity, one.shortage.part, book, units),
                               said(one.shortage.part), inWords(one.why)));
     if (book.later && aim == PlanAim::Cheapest)
-        notes.append(BuyingWords::tr("Were nothing needed before %1, it would cost %2 less.")
+        notes.append(BuyingWords::tr("If all of it could wait until %1, it would cost %2 less.")
                          .arg(saidDayOf(book.later->day, book.today),
                               saidMoney({book.later->saves, book.workshop->settings.currency})));
     return notes;

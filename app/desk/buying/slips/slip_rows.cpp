@@ -201,11 +201,11 @@ QString saidDays(const Slip &slip)
 {
     const QString here = saidDayOf(slip.order.hereBy, slip.book.today);
     if (slip.order.orderBy.empty())
-        return BuyingWords::tr("ordered today, here %1").arg(here);
+        return BuyingWords::tr("ordered today, all here %1").arg(here);
     const QString by = saidDayOf(slip.order.orderBy, slip.book.today);
     return slip.order.orderBy < slip.book.today
-               ? BuyingWords::tr("to be ordered by %1, which is over; here %2").arg(by, here)
-               : BuyingWords::tr("order by %1; ordered today, here %2").arg(by, here);
+               ? BuyingWords::tr("to be ordered by %1, which is over; all here %2").arg(by, here)
+               : BuyingWords::tr("order by %1; ordered today, all here %2").arg(by, here);
 }
 
 Row slipRow(const Slip &slip)

@@ -824,8 +824,8 @@
         <translation>%1 von %2 steht auf keinem Bestellzettel: %3.</translation>
     </message>
     <message>
-        <source>Were nothing needed before %1, it would cost %2 less.</source>
-        <translation>Würde vor dem %1 nichts gebraucht, wäre es um %2 günstiger.</translation>
+        <source>If all of it could wait until %1, it would cost %2 less.</source>
+        <translation>Könnte alles bis %1 warten, wäre es um %2 günstiger.</translation>
     </message>
     <message>
         <source>earliest</source>
@@ -920,16 +920,16 @@
         <translation>%1 %</translation>
     </message>
     <message>
-        <source>ordered today, here %1</source>
-        <translation>heute bestellt, hier am %1</translation>
+        <source>ordered today, all here %1</source>
+        <translation>heute bestellt, alles hier am %1</translation>
     </message>
     <message>
-        <source>to be ordered by %1, which is over; here %2</source>
-        <translation>Bestellfrist %1 ist vorbei; hier am %2</translation>
+        <source>to be ordered by %1, which is over; all here %2</source>
+        <translation>Bestellfrist %1 ist vorbei; alles hier am %2</translation>
     </message>
     <message>
-        <source>order by %1; ordered today, here %2</source>
-        <translation>Bestellfrist %1; heute bestellt, hier am %2</translation>
+        <source>order by %1; ordered today, all here %2</source>
+        <translation>Bestellfrist %1; heute bestellt, alles hier am %2</translation>
     </message>
     <message>
         <source>counts as %1</source>
