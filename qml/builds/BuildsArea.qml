@@ -32,6 +32,8 @@ AreaScreen {
         enter();
     }
     function showByDate(shows: bool) {
+        if (shows && root.build.id !== "")
+            Desk.abreast.build = root.build.id; // That one is in hand there, too.
         root.byDate = shows;
         root.forgotten();
         enter();

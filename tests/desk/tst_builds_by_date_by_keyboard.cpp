@@ -89,7 +89,9 @@ void BuildsByDateByKeyboard::initTestCase()
 void BuildsByDateByKeyboard::theShortcutShowsThem()
 {
     QVERIFY(item("buildsByDate") != nullptr);
+    QVERIFY(m_desk->openBuild(QStringLiteral("coupe-fuel")));
     show();
+    QCOMPARE(abreast().build(), QStringLiteral("coupe-fuel")); // As on the desk.
     QVERIFY(item("lineMap") == nullptr);
     QCOMPARE(abreast().heads()->cell(0, QStringLiteral("key")).toString(),
              QStringLiteral("coupe-brakes")); // The earliest of the demo shop.

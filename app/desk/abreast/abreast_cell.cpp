@@ -22,7 +22,7 @@ void AbreastDesk::setPart(const QString &part)
 
 void AbreastDesk::setBuild(const QString &build)
 {
-    if (build == m_build || m_heads.rowOf(build) < 0)
+    if (build == m_build || (m_heads.count() > 0 && m_heads.rowOf(build) < 0))
         return;
     m_build = build;
     Q_EMIT inHandChanged();

@@ -274,7 +274,7 @@ void DrivenWindow::lookAtPictures()
     }
 }
 
-/// The planned builds side by side; the first of them tried some days later.
+/// The planned builds side by side; the one on the desk tried some days later.
 void DrivenWindow::lookAtDates()
 {
     Round opening = round("builds by date opened");

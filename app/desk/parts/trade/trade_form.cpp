@@ -182,8 +182,8 @@ void TradeForm::carryOut(const QVariantMap &values)
     if (!faults.empty())
         return pen().refuse(tr("%1: %2. %3")
                                 .arg(tradeTitle(m_kind, faults.front().heading),
-                                     inWords(faults.front().wrong),
-                                     inWords(faults.front().remedy)));
+                                     localised(inWords(faults.front().wrong)),
+                                     localised(inWords(faults.front().remedy))));
     const QString what =
         m_kind == SheetKind::Suppliers
             ? tr("Supplier %1 written down.").arg(said(cellOf(cells, "name")))
