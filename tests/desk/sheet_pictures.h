@@ -26,7 +26,7 @@ inline void pictureOfSheet(QQuickWindow &window, Look &look, const char *name)
                                                                     : QStringLiteral("light"))));
         for (const QQuickItem *one : allSeen(window)) {
             bool ofScreen = false; // What lies under the sheet has a test of its own.
-            for (const QQuickItem *above = one; above != nullptr; above = above->parentItem())
+            for (const QQuickItem *above = one->parentItem(); above; above = above->parentItem())
                 ofScreen = ofScreen || above->objectName() == QStringLiteral("billList") ||
                            above->objectName() == QStringLiteral("findingList") ||
                            above->objectName() == QStringLiteral("lineMap") ||

@@ -57,7 +57,7 @@ private Q_SLOTS:
 private:
     QString fileOf(const char *name, const QByteArray &text)
     {
-        const QString path = m_folder.filePath(QString::fromLatin1(name));
+        QString path = m_folder.filePath(QString::fromLatin1(name));
         QFile file(path);
         if (file.open(QIODevice::WriteOnly))
             file.write(text);
