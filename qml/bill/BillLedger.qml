@@ -117,6 +117,8 @@ FocusScope {
                 width: list.width
                 columns: widths
                 current: ListView.isCurrentItem && list.activeFocus
+                onCurrentChanged: holding.restart()
+                onHeightChanged: holding.restart() // In hand it shows all of its words.
                 onClicked: {
                     list.currentIndex = index;
                     list.forceActiveFocus(Qt.MouseFocusReason);
@@ -206,6 +208,15 @@ FocusScope {
             Accessible.name: root.folded ? qsTr("unfold the bill")
                                          : qsTr("fold the bill away, for more of the map")
             onClicked: root.foldAsked()
+        }
+    }
+    Timer {
+        id: holding // The row in hand, in sight.
+
+        interval: 0
+        onTriggered: {
+            if (list.activeFocus)
+                list.positionViewAtIndex(list.currentIndex, ListView.Contain);
         }
     }
     LedgerColumns {

@@ -40,7 +40,11 @@ ColumnLayout {
                     required property string key
                     required otherwise
 
-                    enabled: root.unfolded || y < root.rowHeight
+                    readonly property bool below: y >= root.rowHeight
+                    readonly property bool slipped: below && active // As others grew before it.
+
+                    enabled: root.unfolded || !below || active
+                    onSlippedChanged: root.unfolded = root.unfolded || slipped
                     onTyped: text => root.build.answer(key, text)
                     onPicked: choice => root.build.choose(key, choice)
                     onGivenUp: root.build.giveUp(key)

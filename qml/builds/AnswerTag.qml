@@ -94,13 +94,14 @@ Item {
     Words {
         id: beside
 
-        readonly property real room: text === "" ? 0 : implicitWidth + 8
+        readonly property real room: text === "" ? 0 : implicitWidth + 8 // Also while it hides.
 
         objectName: "answerOtherwise"
+        visible: !field.activeFocus // What is typed is in its own unit.
         anchors.right: parent.right
         anchors.rightMargin: 10
         anchors.baseline: field.baseline
-        text: field.activeFocus ? "" : root.otherwise // What is typed is in its own unit.
+        text: root.otherwise
         small: true
         quiet: true
     }

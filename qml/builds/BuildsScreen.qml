@@ -81,6 +81,11 @@ FocusScope {
             part = 1;
     }
 
+    Foothold {
+        screen: root
+        first: [root.showsMap ? mapView : picture, ledger, slips][root.roomy ? 0 : root.part]
+    }
+
     ColumnLayout {
         anchors.fill: parent
         anchors.leftMargin: Theme.wideGap
@@ -161,6 +166,8 @@ FocusScope {
                     onEntered: panel.enter()
                 }
                 BuildPicture {
+                    id: picture
+
                     visible: !root.showsMap
                     anchors.fill: parent
                     anchors.topMargin: root.tabsHeight

@@ -35,6 +35,12 @@ FocusScope {
             list.positionViewAtBeginning();
         }
     }
+    Timer {
+        id: holding
+
+        interval: 0
+        onTriggered: list.holdInSight()
+    }
     Connections { // What comes among the gravest is seen, wherever the list was.
         target: root.findings
 
@@ -73,6 +79,20 @@ FocusScope {
         ListView {
             id: list
 
+            property AbstractButton reached: null // Within a slip, which may be the longer one.
+
+            function holdInSight() {
+                if (currentItem && currentItem.activeFocus)
+                    return positionViewAtIndex(currentIndex, ListView.Contain);
+                if (!reached || !reached.visualFocus)
+                    return;
+                const top = reached.mapToItem(contentItem, 0, 0).y;
+                if (top < contentY)
+                    contentY = top - 8;
+                else if (top + reached.height > contentY + height)
+                    contentY = top + reached.height + 8 - height;
+            }
+
             objectName: "findingList"
             model: root.findings
             clip: true
@@ -88,6 +108,10 @@ FocusScope {
             Layout.fillWidth: true
             Layout.fillHeight: true
             ScrollBar.vertical: SlimScrollBar {}
+            onActiveFocusChanged: { // Whoever comes again comes to the finding, not to its button.
+                if (!activeFocus && currentItem)
+                    currentItem.focus = true;
+            }
             // What is gone leaves the one in hand where it can be seen.
             onCountChanged: positionViewAtIndex(Math.max(0, currentIndex), ListView.Contain)
             Keys.onReturnPressed: root.shown(root.findings.cell(currentIndex, "where"))
@@ -97,6 +121,11 @@ FocusScope {
                 objectName: "findingSlip"
                 width: list.width
                 current: ListView.isCurrentItem && list.activeFocus
+                onCurrentChanged: holding.restart()
+                onReached: button => {
+                    list.reached = button;
+                    holding.restart();
+                }
                 onClicked: {
                     list.currentIndex = index;
                     root.shown(where);

@@ -21,6 +21,7 @@ AbstractButton {
     property bool current: false
 
     signal mended()
+    signal reached(AbstractButton button) // The keyboard came to it.
 
     implicitHeight: column.height + 20
     focusPolicy: Qt.NoFocus
@@ -76,10 +77,16 @@ AbstractButton {
             wrapMode: Text.Wrap
         }
         DeskButton {
+            id: button
+
             objectName: "mend"
             visible: root.mend !== ""
             width: Math.min(implicitWidth, column.width)
             text: root.mend
+            onVisualFocusChanged: { // Nothing moves below a hand that presses it.
+                if (visualFocus)
+                    root.reached(button);
+            }
             onClicked: root.mended()
         }
         Words {
