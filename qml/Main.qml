@@ -64,7 +64,7 @@ ApplicationWindow {
     Component.onCompleted: focusScreen()
 
     function focusScreen() {
-        if (empty.visible)
+        if (!hasShop || stack.area === 0 && !hasBuild) // The empty desk shows, or will in a moment.
             empty.forceActiveFocus(Qt.OtherFocusReason);
         else
             stack.enter();

@@ -48,7 +48,7 @@ WorkSheet {
         ofBefore.visible = Object.keys(before).length > 0;
         if (ofBefore.visible)
             fill(before);
-        medium.field.forceActiveFocus();
+        medium.takeFocus();
     }
 
     title: qsTr("Build done: the leak test")
@@ -66,8 +66,12 @@ WorkSheet {
         id: asked
 
         required property string name
-        property alias field: field
+        required property string called // The field is, for a test.
         property alias text: field.text
+
+        function takeFocus() {
+            field.forceActiveFocus();
+        }
 
         spacing: 2
         Layout.fillWidth: true
@@ -82,6 +86,7 @@ WorkSheet {
         InkField {
             id: field
 
+            objectName: asked.called
             name: asked.name
             Layout.fillWidth: true
             onAccepted: root.finished(root.written)
@@ -121,32 +126,32 @@ WorkSheet {
             id: medium
 
             name: qsTr("with what: air, water, the fluid itself")
-            field.objectName: "testMedium"
+            called: "testMedium"
         }
         Asked {
             id: pressure
 
             name: qsTr("at which pressure, with its unit")
-            field.objectName: "testPressure"
+            called: "testPressure"
         }
         Asked {
             id: held
 
             name: qsTr("for how long")
-            field.objectName: "testHeld"
+            called: "testHeld"
         }
         Asked {
             id: second
 
             name: root.brakes ? qsTr("who has seen it too: brakes need it")
                               : qsTr("who has seen it too")
-            field.objectName: "testSecond"
+            called: "testSecond"
         }
         Asked {
             id: note
 
             name: qsTr("what else was seen")
-            field.objectName: "testNote"
+            called: "testNote"
         }
         Row {
             spacing: 4
