@@ -118,7 +118,10 @@ FocusScope {
                 columns: widths
                 current: ListView.isCurrentItem && list.activeFocus
                 onCurrentChanged: holding.restart()
-                onHeightChanged: holding.restart() // In hand it shows all of its words.
+                onHeightChanged: { // In hand it shows all of its words.
+                    if (current)
+                        holding.restart();
+                }
                 onClicked: {
                     list.currentIndex = index;
                     list.forceActiveFocus(Qt.MouseFocusReason);

@@ -35,6 +35,11 @@ FocusScope {
             list.positionViewAtBeginning();
         }
     }
+    InSight {
+        id: sight
+
+        flick: list
+    }
     Timer {
         id: holding
 
@@ -84,13 +89,8 @@ FocusScope {
             function holdInSight() {
                 if (currentItem && currentItem.activeFocus)
                     return positionViewAtIndex(currentIndex, ListView.Contain);
-                if (!reached || !reached.visualFocus)
-                    return;
-                const top = reached.mapToItem(contentItem, 0, 0).y;
-                if (top < contentY)
-                    contentY = top - 8;
-                else if (top + reached.height > contentY + height)
-                    contentY = top + reached.height + 8 - height;
+                if (reached && reached.visualFocus)
+                    sight.show(reached);
             }
 
             objectName: "findingList"

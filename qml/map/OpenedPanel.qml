@@ -16,8 +16,6 @@ FocusScope {
     required property Opened opened
     property bool canOpenAgain: false // The build has got pieces.
 
-    readonly property Item held: Window.activeFocusItem
-
     signal picked(string slot, string value)
     signal letGo(string slot)
     signal openedAgain(string spot) // A joint that is opened for service.
@@ -27,23 +25,11 @@ FocusScope {
         flick.forceActiveFocus(Qt.TabFocusReason);
     }
 
-    onHeldChanged: show(held)
-
-    /// What Tab comes to comes into sight. Nothing moves below a hand that presses it.
-    function show(item: Item) {
-        const button = item as AbstractButton;
-        let above = button && button.visualFocus ? item : null;
-        while (above && above !== column)
-            above = above.parent;
-        if (!above)
-            return;
-        const top = item.mapToItem(flick.contentItem, 0, 0).y;
-        if (top < flick.contentY)
-            flick.contentY = Math.max(0, top - 8);
-        else if (top + item.height > flick.contentY + flick.height)
-            flick.contentY = top + item.height + 8 - flick.height;
+    InSight {
+        flick: flick
+        within: column
+        keysOnly: true
     }
-
     Flickable {
         id: flick
 

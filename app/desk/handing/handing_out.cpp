@@ -34,7 +34,7 @@ void HandingOut::show(const WorkedOut &worked, const BuildPlan &plan, Units unit
     m_plan = plan;
     m_units = units;
     if (same && worked.alive)
-        return showRows(); // Perhaps in another language.
+        return;
     Origins known = isSameShop ? std::move(m_handed.origins) : Origins();
     m_handed = worked.expansion == nullptr ? HandedOut() : handedOut(worked, plan);
     m_handed.origins = std::move(known); // Nothing has moved: only the plan is another one.

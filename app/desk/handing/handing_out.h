@@ -47,6 +47,9 @@ public:
     /// The build on the desk as it stands now.
     void show(const WorkedOut &worked, const BuildPlan &plan, Units units);
 
+    /// In the language that there is now.
+    void sayAgain() { showRows(); }
+
     [[nodiscard]] bool isBusy() const { return m_pen.isBusy(); }
     /// Why the last deed was not done, as a sentence with what to do; empty where it was.
     [[nodiscard]] QString problem() const { return m_pen.problem(); }

@@ -284,6 +284,7 @@ void Desk::sayAgain()
     tellAreas(true);
     m_builds.become(buildRows(m_shop));
     m_build.sayAgain();
+    m_handing.sayAgain();
     m_backups.setShop(m_shop.backups);
     say(tr("nothing unsaved"));
 }

@@ -29,15 +29,12 @@ FocusScope {
     function enter() {
         flick.forceActiveFocus(Qt.TabFocusReason);
     }
-    /// Whatever gets the keyboard comes into sight.
-    function show(item: Item) {
-        const top = item.mapToItem(column, 0, 0).y;
-        if (top < flick.contentY)
-            flick.contentY = Math.max(0, top - 8);
-        else if (top + item.height > flick.contentY + flick.height - 16)
-            flick.contentY = top + item.height - flick.height + 24;
-    }
 
+    InSight {
+        id: sight
+
+        flick: flick
+    }
     Flickable {
         id: flick
 
@@ -128,7 +125,7 @@ FocusScope {
                     onClicked: root.page.line = key
                     onActiveFocusChanged: {
                         if (activeFocus)
-                            root.show(line);
+                            sight.show(line);
                     }
                 }
             }

@@ -26,14 +26,6 @@ FocusScope {
     function enter() {
         flick.forceActiveFocus(Qt.TabFocusReason);
     }
-    /// Whatever gets the keyboard comes into sight.
-    function show(item: Item) {
-        const top = item.mapToItem(column, 0, 0).y;
-        if (top < flick.contentY)
-            flick.contentY = Math.max(0, top - 8);
-        else if (top + item.height > flick.contentY + flick.height - 16)
-            flick.contentY = top + item.height - flick.height + 24;
-    }
 
     /// What the port in hand meets comes into sight below its tag, as far as there is room.
     function showMeetings() {
@@ -49,6 +41,11 @@ FocusScope {
 
         interval: 0
         onTriggered: root.showMeetings()
+    }
+    InSight {
+        id: sight
+
+        flick: flick
     }
     Flickable {
         id: flick
@@ -83,7 +80,7 @@ FocusScope {
                 part: root.part
                 offers: root.parts.offers
                 onAsked: deed => root.asked(deed)
-                onReached: item => root.show(item)
+                onReached: item => sight.show(item)
             }
             GridLayout {
                 width: column.width
@@ -98,7 +95,7 @@ FocusScope {
                     Layout.fillWidth: true
                     Layout.preferredWidth: 3
                     Layout.alignment: Qt.AlignTop
-                    onReached: item => root.show(item)
+                    onReached: item => sight.show(item)
                 }
                 CardDrawing {
                     number: root.part.number

@@ -13,11 +13,7 @@ Flickable {
     default property alias work: column.data
 
     function show(item: Item) {
-        const top = item.mapToItem(column, 0, 0).y;
-        if (top < root.contentY)
-            root.contentY = Math.max(0, top - 8);
-        else if (top + item.height > root.contentY + root.height)
-            root.contentY = top + item.height - root.height + 8;
+        sight.show(item);
     }
 
     contentHeight: column.height
@@ -30,6 +26,11 @@ Flickable {
     Keys.onUpPressed: contentY = Math.max(0, contentY - 40)
     Keys.onDownPressed: contentY = Math.min(Math.max(0, contentHeight - height), contentY + 40)
 
+    InSight {
+        id: sight
+
+        flick: root
+    }
     Column {
         id: column
 

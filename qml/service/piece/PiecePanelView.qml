@@ -23,15 +23,12 @@ FocusScope {
     function enter() {
         flick.forceActiveFocus(Qt.TabFocusReason);
     }
-    /// Whatever gets the keyboard comes into sight.
-    function show(item: Item) {
-        const top = item.mapToItem(column, 0, 0).y;
-        if (top < flick.contentY)
-            flick.contentY = Math.max(0, top - 8);
-        else if (top + item.height > flick.contentY + flick.height - 16)
-            flick.contentY = top + item.height - flick.height + 24;
-    }
 
+    InSight {
+        id: sight
+
+        flick: flick
+    }
     Flickable {
         id: flick
 
@@ -100,7 +97,7 @@ FocusScope {
                         onClicked: root.asked(key)
                         onActiveFocusChanged: {
                             if (activeFocus)
-                                root.show(button);
+                                sight.show(button);
                         }
                     }
                 }
@@ -129,7 +126,7 @@ FocusScope {
                 CardLine {
                     width: column.width
                     onBackAsked: root.backAsked(back, says)
-                    onReached: item => root.show(item)
+                    onReached: item => sight.show(item)
                 }
             }
         }

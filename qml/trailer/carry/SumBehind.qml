@@ -16,24 +16,10 @@ FocusScope {
     required property CarryDesk carry
     property bool busy: false
 
-    readonly property Item held: Window.activeFocusItem
-
-    onHeldChanged: show(held)
-
-    /// What gets the keyboard comes into sight.
-    function show(item: Item) {
-        let above = item;
-        while (above && above !== column)
-            above = above.parent;
-        if (!above || item === column)
-            return;
-        const top = item.mapToItem(flick.contentItem, 0, 0).y;
-        if (top < flick.contentY)
-            flick.contentY = Math.max(0, top - 8);
-        else if (top + item.height > flick.contentY + flick.height)
-            flick.contentY = top + item.height + 8 - flick.height;
+    InSight {
+        flick: flick
+        within: column
     }
-
     Flickable {
         id: flick
 

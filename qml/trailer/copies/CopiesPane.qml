@@ -14,37 +14,26 @@ FocusScope {
 
     required property CopiesDesk copies
 
-    readonly property Item held: Window.activeFocusItem
-
     signal takeAsked()
     signal lookAsked()
     signal releaseAsked(string trip, string name, var places)
     signal endAsked(string trip, string name)
 
-    onHeldChanged: show(held)
-
     function enter() {
         flick.forceActiveFocus(Qt.OtherFocusReason);
-    }
-    /// Whatever gets the keyboard comes into sight.
-    function show(item: Item) {
-        let above = item;
-        while (above && above !== column)
-            above = above.parent;
-        if (!above || item === column)
-            return;
-        const top = item.mapToItem(column, 0, 0).y;
-        if (top < flick.contentY)
-            flick.contentY = Math.max(0, top - 8);
-        else if (top + item.height > flick.contentY + flick.height - 16)
-            flick.contentY = Math.min(top - 8, top + item.height - flick.height + 24);
     }
 
     Timer {
         id: soon // Once what is to come into sight has its place.
 
         interval: 0
-        onTriggered: root.show(problem)
+        onTriggered: sight.show(problem)
+    }
+    InSight {
+        id: sight
+
+        flick: flick
+        within: column
     }
     Flickable {
         id: flick
@@ -123,7 +112,7 @@ FocusScope {
                 width: column.width
                 visible: root.copies.looked
                 copies: root.copies
-                onRefused: item => root.show(item)
+                onRefused: item => sight.show(item)
             }
             Words {
                 width: column.width

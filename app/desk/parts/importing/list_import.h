@@ -65,7 +65,7 @@ public:
     [[nodiscard]] bool canTake() const;  ///< It can be taken as understood.
     /// It can be taken, and all that stands in the row means something then.
     [[nodiscard]] bool losesNothing() const;
-    /// "Of the 11 asked about 1 is taken in, 10 are left out."; empty where none was.
+    /// "Of the rows asked about: taken in 1, left out 10."; empty where none was.
     [[nodiscard]] QString answeredWords() const;
     [[nodiscard]] QString takeWords() const; ///< "Take in 407 rows"
     [[nodiscard]] Rows *cells() { return &m_cells; }

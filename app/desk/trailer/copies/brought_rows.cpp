@@ -13,8 +13,6 @@
 
 #include <QRegularExpression>
 
-#include <algorithm>
-
 namespace flarestock {
 
 namespace {
@@ -73,9 +71,8 @@ QString saidAmount(const std::string &number, std::int64_t quantity, const SaidB
 
 QString titleOfBuild(const std::string &id, const Workshop &shop)
 {
-    const auto plan = std::find_if(shop.builds.begin(), shop.builds.end(),
-                                   [&id](const BuildPlan &one) { return one.id == id; });
-    return said(plan == shop.builds.end() || plan->title.empty() ? id : plan->title);
+    const BuildPlan *plan = shop.build(id);
+    return said(plan == nullptr || plan->title.empty() ? id : plan->title);
 }
 
 /// What the copy has written down of a build; nothing: it is of something else.
