@@ -6,6 +6,8 @@
 #include "model/exact/case_fold.h"
 #include "model/fluids/measure.h"
 
+#include <algorithm>
+
 namespace flarestock {
 
 namespace {
@@ -173,6 +175,16 @@ Result<std::string> notDoneBecause(const Workshop &workshop, const BuildPlan &pl
     if (!worked)
         return tl::unexpected(worked.error());
     return notDoneBecause(tests, worked->expansion.system == "brakes");
+}
+
+LeftUndone leftUndone(const WorkedBuild &built, const Workshop &workshop, const BuildPlan &plan)
+{
+    const auto &lines = built.bill.lines;
+    const auto isShort = [](const PricedLine &line) { return line.shortBy.sign() > 0; };
+    return {static_cast<std::size_t>(built.count(Severity::Stop)),
+            static_cast<std::size_t>(std::count_if(lines.begin(), lines.end(), isShort)),
+            promisesLacking(built, workshop, plan).size(),
+            pickList(built, workshop, plan).picks.size()};
 }
 
 Action doneAction(const Workshop &workshop, const BuildPlan &plan,

@@ -60,6 +60,18 @@ struct LeakTestWords {
 [[nodiscard]] Result<std::string> notDoneBecause(const Workshop &workshop, const BuildPlan &plan,
                                                  const std::vector<LeakTest> &tests);
 
+/// What speaks against calling a build done that its leak test allows: counts, all 0 where nothing.
+/// The shop decides.
+struct LeftUndone {
+    std::size_t stops = 0;       ///< Findings that stop it.
+    std::size_t shortLines = 0;  ///< Lines of the bill that are short.
+    std::size_t notReserved = 0; ///< Lines of the bill.
+    std::size_t notPicked = 0;   ///< What a hand has to take yet.
+    friend bool operator==(const LeftUndone &, const LeftUndone &) = default;
+};
+[[nodiscard]] LeftUndone leftUndone(const WorkedBuild &built, const Workshop &workshop,
+                                    const BuildPlan &plan);
+
 /// A build that is done, with what it was promised and did not take let go; `test` is written down
 /// before it in the same action. Whether it may be done is not asked here.
 [[nodiscard]] Action doneAction(const Workshop &workshop, const BuildPlan &plan,

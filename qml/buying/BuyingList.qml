@@ -28,34 +28,11 @@ FocusScope {
         if (list.count > 0)
             root.chosen(root.rows.cell(to, "key"));
     }
-    function sync() {
-        list.currentIndex = root.rows.rowOf(root.selected);
-    }
 
-    onSelectedChanged: sync()
-    Component.onCompleted: sync()
-
-    Timer {
-        id: soon // Once the view has heard of the change.
-
-        interval: 0
-        onTriggered: root.sync()
-    }
-    Connections {
-        target: root.rows
-
-        function onRowsInserted() {
-            soon.restart();
-        }
-        function onRowsRemoved() {
-            soon.restart();
-        }
-        function onRowsMoved() {
-            soon.restart();
-        }
-        function onModelReset() {
-            soon.restart();
-        }
+    ChosenLine {
+        list: list
+        rows: root.rows
+        chosen: root.selected
     }
     GroupedList {
         id: list

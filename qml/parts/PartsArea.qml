@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 //
-// The area of parts: the card index, and the sheets on which cards are written.
+// The area of parts: the card index. Its sheets are made after it.
 
 import QtQuick
 import Flarestock.Desk
@@ -23,20 +23,13 @@ AreaScreen {
     function scan(code: string): bool {
         return root.parts.scan(code);
     }
-
     function ask(deed: string) {
-        if (deed === "new")
-            root.parts.editor.beginNew();
-        else if (deed === "import")
-            list.open();
-        else if (deed === "suppliers")
-            suppliers.open();
-        else if (deed === "templates")
+        if (deed === "templates")
             Desk.templates.ask();
-        else if (deed === "offer" || deed.startsWith("offer|"))
-            root.parts.tradeForm.beginOffer(root.parts.selected, deed.slice(6));
-        else if (deed === "change")
-            root.parts.editor.beginChange(root.parts.selected);
+        else if (deed === "tables")
+            (tables.item as TablesSheet).look();
+        (sheets.item as CardSheets).ask(deed);
+        (trade.item as TradeSheets).ask(deed);
     }
 
     findHint: qsTr("Find a card: -8 orb, 10 micron, regulator  (Ctrl+F)")
@@ -65,29 +58,7 @@ AreaScreen {
     Shortcut {
         sequence: "Ctrl+L"
         enabled: root.current
-        onActivated: tables.look()
-    }
-    Connections {
-        target: root.parts.editor
-
-        function onOpened() {
-            card.begin();
-        }
-    }
-    Connections {
-        target: Desk.pen
-
-        function onWrote() {
-            if (card.opened) {
-                root.parts.goTo(root.parts.editor.number);
-                card.close();
-                screen.enter();
-            } else if (list.opened || trade.opened) {
-                list.close();
-                trade.close();
-                screen.enter();
-            }
-        }
+        onActivated: root.ask("tables")
     }
     PartsScreen {
         id: screen
@@ -95,56 +66,44 @@ AreaScreen {
         anchors.fill: parent
         focus: true
         parts: root.parts
-        onAsked: deed => deed === "tables" ? tables.look() : root.ask(deed)
+        onAsked: deed => root.ask(deed)
     }
-    CardSheet {
-        id: card
+    MadeAfter {
+        id: sheets
 
-        editor: root.parts.editor
-        problem: Desk.pen.problem
-        busy: Desk.pen.busy
+        current: root.current
+        sourceComponent: CardSheets {
+            parts: Desk.parts
+        }
     }
-    TablesSheet {
+    MadeAfter {
         id: tables
 
-        tables: root.parts.tables
-    }
-    SupplierSheet {
-        id: suppliers
-
-        suppliers: root.parts.tradeForm.suppliers
-        onChosen: id => {
-            suppliers.close();
-            root.parts.tradeForm.beginSupplier(id);
+        current: root.current
+        sourceComponent: TablesSheet {
+            tables: Desk.parts.tables
         }
     }
-    FormSheet {
+    MadeAfter {
         id: trade
 
-        form: root.parts.tradeForm
-        problem: Desk.pen.problem
-        busy: Desk.pen.busy
-    }
-    Connections {
-        target: root.parts.tradeForm
-
-        function onOpened() {
-            trade.open();
+        current: root.current
+        sourceComponent: TradeSheets {
+            parts: Desk.parts
         }
     }
-    ImportSheet {
-        id: list
+    Connections {
+        target: sheets.item as CardSheets
 
-        list: root.parts.importing
-        refused: Desk.pen.problem
-        busy: Desk.pen.busy
-        onFileAsked: listDialog.open()
+        function onWrote() {
+            screen.enter();
+        }
     }
-    FileToRead {
-        id: listDialog
+    Connections {
+        target: trade.item as TradeSheets
 
-        title: qsTr("Choose the list")
-        nameFilters: [qsTr("Tables (*.csv)"), qsTr("All files (*)")]
-        onAccepted: root.parts.importing.read(selectedFile)
+        function onWrote() {
+            screen.enter();
+        }
     }
 }

@@ -23,18 +23,11 @@ GroupedList {
         if (rows.count > 0)
             root.chosen(rows.cell(to, "key"));
     }
-    function sync() {
-        currentIndex = rows.rowOf(selected);
-        if (currentIndex === 0)
-            positionViewAtBeginning();
-    }
 
     model: rows
     focus: true
     keyNavigationEnabled: false
     section.property: "head"
-    onSelectedChanged: sync()
-    Component.onCompleted: sync()
     Accessible.role: Accessible.List
     Keys.onUpPressed: root.goTo(currentIndex - 1)
     Keys.onDownPressed: root.goTo(currentIndex + 1)
@@ -55,26 +48,13 @@ GroupedList {
         }
     }
 
-    Timer {
-        id: soon // Once the view has heard of the change.
-
-        interval: 0
-        onTriggered: root.sync()
-    }
-    Connections {
-        target: root.rows
-
-        function onRowsInserted() {
-            soon.restart();
-        }
-        function onRowsRemoved() {
-            soon.restart();
-        }
-        function onRowsMoved() {
-            soon.restart();
-        }
-        function onModelReset() {
-            soon.restart();
+    ChosenLine {
+        list: root
+        rows: root.rows
+        chosen: root.selected
+        onFollowed: {
+            if (root.currentIndex === 0)
+                root.positionViewAtBeginning();
         }
     }
     Words {

@@ -34,34 +34,11 @@ FocusScope {
         if (rows.count > 0)
             root.chosen(rows.numberAt(to));
     }
-    function sync() {
-        list.currentIndex = rows.rowOf(selected);
-    }
 
-    onSelectedChanged: sync()
-    Component.onCompleted: sync()
-
-    Timer {
-        id: soon // Once the view has heard of the change.
-
-        interval: 0
-        onTriggered: root.sync()
-    }
-    Connections {
-        target: root.rows
-
-        function onRowsInserted() {
-            soon.restart();
-        }
-        function onRowsRemoved() {
-            soon.restart();
-        }
-        function onDataChanged() {
-            soon.restart();
-        }
-        function onModelReset() {
-            soon.restart();
-        }
+    ChosenLine {
+        list: list
+        rows: root.rows
+        chosen: root.selected
     }
     ColumnLayout {
         anchors.fill: parent

@@ -63,14 +63,25 @@ AreaScreen {
         busy: Desk.pen.busy
         problem: Desk.pen.problem
         onExplained: sentence => root.explained(sentence)
-        onTakeAsked: sheets.take()
-        onLookAsked: sheets.look()
-        onGiveUpAsked: (trip, name, places) => sheets.giveUp(trip, name, places)
+        onTakeAsked: sheets.those.take()
+        onLookAsked: sheets.those.look()
+        onGiveUpAsked: (trip, name, places) => sheets.those.giveUp(trip, name, places)
     }
-    CopySheets {
+    MadeAfter {
         id: sheets
 
-        copies: root.trailer.copies
-        onLooking: screen.show(4)
+        readonly property CopySheets those: item as CopySheets
+
+        current: root.current
+        sourceComponent: CopySheets {
+            copies: Desk.trailer.copies
+        }
+    }
+    Connections {
+        target: sheets.those
+
+        function onLooking() {
+            screen.show(4);
+        }
     }
 }

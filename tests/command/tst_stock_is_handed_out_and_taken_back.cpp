@@ -195,7 +195,12 @@ void HandedOut::aBuildIsDoneOnlyWithItsLeakTest()
     QVERIFY(run({"build-done", Build}).refusesInOneLine());
     finishTest(Build);
     QCOMPARE(run({"reserve", Build, "AD-8-8", "1"}).status, 0);
-    QCOMPARE(run({"build-done", Build}).status, 0);
+    const Ran done = run({"build-done", Build}); // The shop decides, and hears what against.
+    QCOMPARE(done.status, 0);
+    QVERIFY2(done.out.starts_with("coupe-fuel is done, though 1 finding stops it, "),
+             done.out.c_str());
+    QVERIFY2(done.out.find(", 1 is to be picked yet, record ") != std::string::npos,
+             done.out.c_str());
     QCOMPARE(stockOf("AD-8-8", "promised"), std::string("A3=0 trailer-2=0 ")); // Free again.
     QCOMPARE(run({"leak-test", Build, "--medium", "air", "--pressure", "60", "--held", "10 min",
                   "--result", "passed", "--who", "fitter"})

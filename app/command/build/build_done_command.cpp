@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
 // `flarestock build-done`: a build is done, or open again. Without a leak test that has passed it
-// is not done; on brakes a second name has to stand below it.
+// is not done; on brakes a second name has to stand below it. What else speaks against it is said.
 
 #include "app/command/shop_options.h"
 #include "app/stockroom/handing_out.h"
@@ -28,6 +28,38 @@ void sayAlready(const BuildDoneAsked &asked, const std::string &id, CommandOutco
     outcome.print(id + (asked.open ? " is open already" : " is done already"));
 }
 
+/// "2 findings stop it, 1 line is short": empty where nothing speaks against it.
+std::string againstIt(const LeftUndone &left)
+{
+    std::string all;
+    const auto add = [&all](std::size_t count, const char *one, const std::string &many) {
+        if (count > 0)
+            all += (all.empty() ? "" : ", ") + (count == 1 ? one : std::to_string(count) + many);
+    };
+    add(left.stops, "1 finding stops it", " findings stop it");
+    add(left.shortLines, "1 line is short", " lines are short");
+    add(left.notReserved, "1 line is not reserved", " lines are not reserved");
+    add(left.notPicked, "1 is to be picked yet", " are to be picked yet");
+    return all;
+}
+
+/// The shop decides, and is told what it decides against.
+void sayDone(OpenShop &shop, const BuildPlan &plan, CommandOutcome &outcome)
+{
+    const auto built = workBuild(*shop.workshop, plan);
+    if (!built)
+        return outcome.refuse(built.error());
+    const LeftUndone left = leftUndone(*built, *shop.workshop, plan);
+    std::string said = plan.id + " is done";
+    if (left != LeftUndone())
+        said += ", though " + againstIt(left);
+    appendAction(shop, doneAction(*shop.workshop, plan, std::nullopt, shop.by), said,
+                 {{QStringLiteral("stops"), static_cast<qint64>(left.stops)},
+                  {QStringLiteral("short"), static_cast<qint64>(left.shortLines)},
+                  {QStringLiteral("not_reserved"), static_cast<qint64>(left.notReserved)},
+                  {QStringLiteral("not_picked"), static_cast<qint64>(left.notPicked)}});
+}
+
 void answerBuildDone(const BuildDoneAsked &asked, OpenShop &shop, CommandOutcome &outcome)
 {
     const auto plan = buildAsked(asked.build, *shop.workshop);
@@ -47,7 +79,7 @@ void answerBuildDone(const BuildDoneAsked &asked, OpenShop &shop, CommandOutcome
         return outcome.refuse(
             {id, "is not done: " + *wrong,
              "Make the test and write it down: flarestock leak-test " + id + "."});
-    appendAction(shop, doneAction(*shop.workshop, **plan, std::nullopt, shop.by), id + " is done");
+    sayDone(shop, **plan, outcome);
 }
 
 } // namespace

@@ -2,8 +2,6 @@
 
 #include "app/desk/handing/handed_out.h"
 
-#include "app/desk/build/bill_rows.h"
-#include "app/desk/build/finding_rows.h"
 #include "app/desk/words/condition_words.h"
 #include "app/desk/words/spoken.h"
 
@@ -141,6 +139,7 @@ HandedOut handedOut(const WorkedOut &worked, const BuildPlan &plan)
     handed.standing = workshop.notes.build(plan.id);
     handed.toPromise = promisesLacking(*worked.built, workshop, plan);
     handed.picks = pickList(*worked.built, workshop, plan);
+    handed.left = leftUndone(*worked.built, workshop, plan);
     handed.inCar = inCarOf(workshop, plan);
     handed.brakes = worked.expansion->system == "brakes";
     handed.whyNotDone = notDoneBecause(handed.standing.testsNow(), handed.brakes);
@@ -238,22 +237,20 @@ std::vector<Row> inCarRows(const HandedOut &handed, const Workshop &workshop, Un
     return rows;
 }
 
-QString saidAgainst(const HandedOut &handed, const WorkedOut &worked)
+QString saidAgainst(const HandedOut &handed)
 {
     QStringList all;
     const auto add = [&all](auto count, const QString &one, const QString &many) {
         if (count > 0)
             all.append(count == 1 ? one : many.arg(count));
     };
-    if (worked.findings != nullptr && worked.bill != nullptr) {
-        add(count(*worked.findings, Severity::Stop), HandingWords::tr("1 finding stops it"),
-            HandingWords::tr("%1 findings stop it"));
-        add(shortLines(*worked.bill), HandingWords::tr("1 line is short"),
-            HandingWords::tr("%1 lines are short"));
-    }
-    add(handed.toPromise.size(), HandingWords::tr("1 line is not reserved"),
+    add(handed.left.stops, HandingWords::tr("1 finding stops it"),
+        HandingWords::tr("%1 findings stop it"));
+    add(handed.left.shortLines, HandingWords::tr("1 line is short"),
+        HandingWords::tr("%1 lines are short"));
+    add(handed.left.notReserved, HandingWords::tr("1 line is not reserved"),
         HandingWords::tr("%1 lines are not reserved"));
-    add(handed.picks.picks.size(), HandingWords::tr("1 is to be picked yet"),
+    add(handed.left.notPicked, HandingWords::tr("1 is to be picked yet"),
         HandingWords::tr("%1 are to be picked yet"));
     return all.isEmpty() ? QString()
                          : HandingWords::tr("Not as it should be when a build is done: %1.")

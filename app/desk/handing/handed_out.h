@@ -25,6 +25,7 @@ struct HandedOut {
     };
     std::vector<Promise> toPromise;
     PickList picks;
+    LeftUndone left;
     std::vector<InCar> inCar;
     Origins origins; ///< Of what is in the car, as far as they were looked up.
     BuildStanding standing;
@@ -58,7 +59,7 @@ struct HandedOut {
                                          Units units);
 
 /// What speaks against calling the build done: stops, what is short or was not taken to its car.
-[[nodiscard]] QString saidAgainst(const HandedOut &handed, const WorkedOut &worked);
+[[nodiscard]] QString saidAgainst(const HandedOut &handed);
 
 /// "air, 60 psi held 10 min, passed, by Kim and Lee"; a sentence where there is none.
 [[nodiscard]] QString saidTest(const std::vector<LeakTest> &tests);

@@ -59,7 +59,7 @@ public:
     [[nodiscard]] QString newestTest() const { return saidTest(m_handed.standing.testsNow()); }
     [[nodiscard]] QString whyNotDone() const;
     /// What speaks against calling the build done, as a sentence; empty where nothing does.
-    [[nodiscard]] QString against() const { return saidAgainst(m_handed, m_worked); }
+    [[nodiscard]] QString against() const { return saidAgainst(m_handed); }
     [[nodiscard]] bool brakes() const { return m_handed.brakes; }
     [[nodiscard]] bool isDone() const { return m_handed.standing.isDone(); }
     [[nodiscard]] int tickedCount() const { return static_cast<int>(m_ticked.size()); }

@@ -2,15 +2,13 @@
 
 #include "app/desk/launch/making.h"
 
-#include "app/desk/rows/pace.h"
-
 namespace flarestock {
 
 Making::Making()
 {
     m_next.setObjectName(QStringLiteral("making")); // A bench tells it by this.
     m_next.setInterval(0);
-    connect(&m_next, &QTimer::timeout, this, [this] { incubateFor(Pace::TurnMs); });
+    connect(&m_next, &QTimer::timeout, this, [this] { incubateFor(SliceMs); });
 }
 
 void Making::incubatingObjectCountChanged(int count)

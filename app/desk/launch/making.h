@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// Making: a screen that is made beside what goes on is made in slices as short as the Pace has for
-// a turn. Qt's own slices (6.4) are up to 10 ms long, most of a frame.
+// Making: a screen that is made beside what goes on is made in short slices. Qt's own slices (6.4)
+// are up to 10 ms long, most of a frame.
 
 #pragma once
 
@@ -14,6 +14,10 @@ namespace flarestock {
 class Making : public QObject, public QQmlIncubationController {
     Q_OBJECT
 public:
+    /// A slice goes on for so long, and until what is under way by then is made: one component's
+    /// objects are, in one piece.
+    static constexpr int SliceMs = 1;
+
     Making();
 
 protected:

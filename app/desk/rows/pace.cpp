@@ -2,8 +2,6 @@
 
 #include "app/desk/rows/pace.h"
 
-#include <QElapsedTimer>
-
 namespace flarestock {
 
 Pace::Pace()
@@ -35,6 +33,14 @@ void Pace::work(QObject *whose, Step step)
     m_waiting.push_back({whose, std::move(step)});
     if (!m_next.isActive())
         m_next.start(0);
+}
+
+bool Pace::takesFrame()
+{
+    if (m_frame.isValid() && m_frame.elapsed() < FrameMs)
+        return false;
+    m_frame.start();
+    return true;
 }
 
 void Pace::turn()

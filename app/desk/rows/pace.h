@@ -6,6 +6,7 @@
 
 #pragma once
 
+#include <QElapsedTimer>
 #include <QJSEngine>
 #include <QObject>
 #include <QPointer>
@@ -29,6 +30,9 @@ public:
     /// under way by then.
     static constexpr int TurnMs = 3;
 
+    /// So long one frame is whose it is: one of a screen of 60 or 75 a second.
+    static constexpr int FrameMs = 13;
+
     /// Does one piece of the work; whether there is more.
     using Step = std::function<bool()>;
 
@@ -42,6 +46,8 @@ public:
     /// Does the work from the next turn on, after what waits already; not once `whose` is gone. All
     /// of it now where nothing goes in steps.
     void work(QObject *whose, Step step);
+    /// Whether nobody else has had this frame for lines of his own: who is told so makes some.
+    Q_INVOKABLE bool takesFrame();
     [[nodiscard]] bool isBusy() const { return !m_waiting.empty(); }
 
 private:
@@ -54,6 +60,7 @@ private:
 
     bool m_isInSteps = false;
     std::deque<Waiting> m_waiting;
+    QElapsedTimer m_frame; ///< Since one was taken.
     QTimer m_next;
 };
 

@@ -43,6 +43,7 @@ std::vector<Row> buildRows(const ShopOnDesk &shop)
         return std::pair(a->by.empty(), a->by) < std::pair(b->by.empty(), b->by);
     });
     std::vector<Row> rows;
+    rows.reserve(plans.size() + shop.templates.size());
     for (const BuildPlan *plan : plans)
         rows.push_back({said(plan->id),
                         {said(plan->title), buildDetail(shop, *plan), Desk::tr("planned builds")}});

@@ -25,18 +25,11 @@ FocusScope {
         if (list.count > 0)
             root.page.selected = root.page.keyAt(to);
     }
-    function sync() {
-        list.currentIndex = root.page.lines.rowOf(root.page.selected);
-    }
 
-    Component.onCompleted: sync()
-
-    Connections {
-        target: root.page
-
-        function onChanged() {
-            root.sync();
-        }
+    ChosenLine {
+        list: list
+        rows: root.page.lines
+        chosen: root.page.selected
     }
     ColumnLayout {
         anchors.fill: parent

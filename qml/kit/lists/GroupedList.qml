@@ -5,6 +5,7 @@
 
 import QtQuick
 import QtQuick.Controls
+import Flarestock.Desk
 import Flarestock.Screens
 
 ListView {
@@ -18,9 +19,15 @@ ListView {
     }
 
     onActiveFocusChanged: holdOne()
-    onCountChanged: holdOne()
+    onCountChanged: {
+        if (Pace.inSteps)
+            soon.restart(); // Its line is not made while the rows come.
+        else
+            holdOne();
+    }
     clip: true
     displayMarginEnd: unfolding.margin
+    currentIndex: -1 // Who comes with the keyboard is given one.
     cacheBuffer: 0 // Rows made ahead of time are made late: their list may be another one by then.
     activeFocusOnTab: true
     keyNavigationEnabled: true
@@ -29,6 +36,12 @@ ListView {
     section.delegate: GroupHead {}
     ScrollBar.vertical: SlimScrollBar {}
 
+    Timer {
+        id: soon
+
+        interval: 0
+        onTriggered: root.holdOne()
+    }
     Unfolding {
         id: unfolding
 

@@ -27,22 +27,10 @@ FocusScope {
             carry.selected = carry.rows.cell(row, "key");
     }
 
-    function sync() {
-        list.currentIndex = carry.rows.rowOf(carry.selected);
-    }
-
-    Timer {
-        id: soon // Once the view has heard of the change.
-
-        interval: 0
-        onTriggered: root.sync()
-    }
-    Connections {
-        target: root.carry
-
-        function onChanged() {
-            soon.restart();
-        }
+    ChosenLine {
+        list: list
+        rows: root.carry.rows
+        chosen: root.carry.selected
     }
 
     component Heading: Words {

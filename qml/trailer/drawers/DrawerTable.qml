@@ -6,7 +6,6 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
-import QtQuick.Controls
 import QtQuick.Layouts
 import Flarestock.Desk
 import Flarestock.Screens
@@ -90,25 +89,16 @@ FocusScope {
             Layout.fillWidth: true
             Layout.topMargin: 4
         }
-        ListView {
+        GroupedList {
             id: list
 
             objectName: "inDrawer"
             model: root.lines
-            clip: true
-            displayMarginEnd: unfolding.margin
-            cacheBuffer: 0
             focus: true
-            activeFocusOnTab: true
-            boundsBehavior: Flickable.StopAtBounds
-            highlightMoveDuration: 0
             Accessible.role: Accessible.List
             Accessible.name: root.title
             Layout.fillWidth: true
             Layout.fillHeight: true
-            ScrollBar.vertical: SlimScrollBar {}
-            onActiveFocusChanged: currentIndex = Math.max(currentIndex, 0)
-            onCountChanged: currentIndex = Math.max(currentIndex, 0)
             Keys.onEscapePressed: root.gone()
             delegate: InDrawerLine {
                 width: list.width
@@ -117,12 +107,6 @@ FocusScope {
                     list.currentIndex = index;
                     root.enter();
                 }
-            }
-
-            Unfolding {
-                id: unfolding
-
-                list: list
             }
 
             FocusFrame {

@@ -32,20 +32,12 @@ FocusScope {
         if (row >= 0 && row < drawers.count)
             root.chosen(drawers.cell(row, "key"));
     }
-    function sync() {
-        grid.currentIndex = drawers.rowOf(pulledOut);
+
+    ChosenLine {
+        list: grid
+        rows: root.drawers
+        chosen: root.pulledOut
     }
-
-    onPulledOutChanged: sync()
-    Component.onCompleted: sync()
-
-    Timer {
-        id: soon // Once the view has heard of the change.
-
-        interval: 0
-        onTriggered: root.sync()
-    }
-
     Rectangle {
         id: body
 
@@ -65,6 +57,7 @@ FocusScope {
             model: root.drawers
             displayMarginEnd: unfolding.margin
             clip: true
+            cacheBuffer: 0
             focus: true
             activeFocusOnTab: true
             keyNavigationEnabled: false
@@ -82,7 +75,6 @@ FocusScope {
             Keys.onDownPressed: root.goTo(currentIndex + root.across)
             Keys.onReturnPressed: root.entered()
             Keys.onEnterPressed: root.entered()
-            onCountChanged: soon.restart()
 
             Unfolding {
                 id: unfolding

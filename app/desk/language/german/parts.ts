@@ -785,18 +785,6 @@
         <source>Find a card</source>
         <translation>Karte suchen</translation>
     </message>
-    <message>
-        <source>Choose the list</source>
-        <translation>Liste wählen</translation>
-    </message>
-    <message>
-        <source>Tables (*.csv)</source>
-        <translation>Tabellen (*.csv)</translation>
-    </message>
-    <message>
-        <source>All files (*)</source>
-        <translation>Alle Dateien (*)</translation>
-    </message>
 </context>
 <context>
     <name>PartsScreen</name>
@@ -1184,6 +1172,21 @@
     <message>
         <source>empty: as the supplier has it</source>
         <translation>leer: wie beim Lieferanten</translation>
+    </message>
+</context>
+<context>
+    <name>TradeSheets</name>
+    <message>
+        <source>Choose the list</source>
+        <translation>Liste wählen</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tabellen (*.csv)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Alle Dateien (*)</translation>
     </message>
 </context>
 <context>
