@@ -148,7 +148,7 @@ void WrongWords::aBuildIsDoneOnce()
                   "10 min", "--result", "passed", "--who", "fitter"})
                  .status,
              0);
-    QVERIFY(run({"build-done", "coupe-fuel"}).out.starts_with("coupe-fuel is done, record "));
+    QVERIFY(run({"build-done", "coupe-fuel"}).out.starts_with("coupe-fuel is done, though "));
     QCOMPARE(run({"build-done", "coupe-fuel"}).out, std::string("coupe-fuel is done already\n"));
     QVERIFY(
         run({"build-done", "coupe-fuel", "--open"}).out.starts_with("coupe-fuel is open again"));
