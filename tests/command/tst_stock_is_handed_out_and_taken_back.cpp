@@ -50,7 +50,7 @@ private:
     [[nodiscard]] std::string stockOf(const char *part, const char *key) const
     {
         std::string said;
-        for (const QJsonValue &line : stock()) {
+        for (const auto &line : stock()) {
             if (textOf(line, "part") == part)
                 said += textOf(line, "place") + "=" + textOf(line, key) + " ";
         }
@@ -106,7 +106,7 @@ void HandedOut::theListGoesInTheOrderOfTheBins()
     QVERIFY(picks.size() >= promised.size());
     QVERIFY(arrayOf(listed, "lacking").isEmpty());
     std::vector<std::string> places;
-    for (const QJsonValue &pick : picks)
+    for (const auto &pick : picks)
         places.push_back(textOf(pick, "place"));
     std::vector<std::string>
         bins; // The demo's bins stand in this order, then shelves, then trailer.
@@ -270,7 +270,7 @@ void HandedOut::whatCameInCostsWhatWasPaid()
         const auto moved = json({"move", "UN-6", "1", "--from", "K8", "--to", "car-2"});
         QVERIFY2(moved.status == 0, moved.err.c_str());
     }
-    for (const QJsonValue &one : arrayOf(json({"history", "UN-6", "--place", "K8"}), "movements")) {
+    for (const auto &one : arrayOf(json({"history", "UN-6", "--place", "K8"}), "movements")) {
         if (textOf(one, "to") == "car-2")
             values.push_back(textOf(one, "value"));
     }
@@ -290,7 +290,7 @@ void HandedOut::cutsTakeTheirKerfAndLeaveNoUselessRest()
     QVERIFY2(cut.status == 0, cut.err.c_str());
     const auto held = [this] {
         std::string said;
-        for (const QJsonValue &line : stock())
+        for (const auto &line : stock())
             said += textOf(line, "lot") == "END-1" ? textOf(line, "onHand") : "";
         return said;
     };
@@ -313,7 +313,7 @@ void HandedOut::aLotIsFoundWhereverItWent()
     const auto history = json({"history", "--lot", "4417"});
     QCOMPARE(arrayOf(history, "movements").size(), 2);
     std::set<std::string> now;
-    for (const QJsonValue &one : arrayOf(history, "now"))
+    for (const auto &one : arrayOf(history, "now"))
         now.insert(textOf(one, "place") + " " + textOf(one, "quantity"));
     QCOMPARE(now, (std::set<std::string>{"A1 3", "car-2 1"}));
     // What is said of the lot stands beside the movement, whose id it is that is said.

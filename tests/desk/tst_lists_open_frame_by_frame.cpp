@@ -72,6 +72,7 @@ Window {
 std::vector<Row> rowsOf(int count)
 {
     std::vector<Row> rows;
+    rows.reserve(static_cast<std::size_t>(count));
     for (int at = 0; at < count; ++at)
         rows.push_back({QString::number(at), {at}});
     return rows;
