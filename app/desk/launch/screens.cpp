@@ -11,10 +11,30 @@
 #include <QQuickStyle>
 #include <QQuickWindow>
 
+#ifdef __GLIBC__
+#include <malloc.h>
+#endif
+
 namespace flarestock {
+
+namespace {
+
+/// Memory that was used and is free again stays with the process: given back to the system and
+/// asked for anew, each page of it is a fault, in the midst of a frame.
+void keepMemory()
+{
+#ifdef __GLIBC__
+    constexpr int MiB = 1024 * 1024;
+    mallopt(M_MMAP_THRESHOLD, 32 * MiB); // The most that it takes.
+    mallopt(M_TRIM_THRESHOLD, 128 * MiB);
+#endif
+}
+
+} // namespace
 
 void prepareScreens()
 {
+    keepMemory();
     // The engine makes no machine code of its own while somebody waits: each piece that it makes
     // is a change of the process's memory map, which all processors have to hear of.
     if (!qEnvironmentVariableIsSet("QV4_FORCE_INTERPRETER"))

@@ -229,23 +229,6 @@ void Desk::become(ShopOnDesk shop)
     m_builds.become(buildRows(m_shop));
 }
 
-void Desk::tellAreas(bool isOther)
-{
-    m_pen.setShop(m_shop);
-    m_handing.setReading(m_shop.read);
-    m_keeping.setShop(m_shop, isOther);
-    m_papers.setShop(m_shop);
-    m_planning.setShop(m_shop);
-    m_abreast.setShop(m_shop, isOther);
-    m_stock.setShop(m_shop, isOther);
-    m_anywhere.setShop(m_shop);
-    m_buying.setShop(m_shop, isOther);
-    m_trailer.setShop(m_shop, isOther);
-    m_service.setShop(m_shop, isOther);
-    m_parts.setShop(m_shop, isOther);
-    m_templates.setShop(m_shop, isOther);
-}
-
 void Desk::setWho(const QString &who)
 {
     m_who = who.trimmed();

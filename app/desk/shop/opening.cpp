@@ -1,12 +1,17 @@
 // SPDX-License-Identifier: MIT
 //
-// How a shop comes onto the desk: from a file, from a server, or as the demo shop made anew.
+// How a shop comes onto the desk: from a file, from a server, or as the demo shop made anew; and
+// how the areas hear of it.
 
+#include "app/desk/rows/pace.h"
 #include "app/desk/shop/desk.h"
 
 #include <QDir>
 #include <QFile>
 #include <QStandardPaths>
+
+#include <deque>
+#include <functional>
 
 namespace flarestock {
 
@@ -93,6 +98,38 @@ bool Desk::isLoading() const
     const auto isRead = [](const auto &area) { return !area.isLooking() || !area.isLoading(); };
     return !(isRead(m_abreast) && isRead(m_stock) && isRead(m_buying) && isRead(m_trailer) &&
              isRead(m_service) && isRead(m_parts));
+}
+
+/// Of another shop all at once; of the same one, those that nobody looks at after the rest.
+void Desk::tellAreas(bool isOther)
+{
+    m_pen.setShop(m_shop);
+    m_handing.setReading(m_shop.read);
+    m_keeping.setShop(m_shop, isOther);
+    m_papers.setShop(m_shop);
+    m_planning.setShop(m_shop);
+    m_templates.setShop(m_shop, isOther);
+    m_anywhere.setShop(m_shop);
+    std::deque<std::function<void()>> later; // Where nobody looks.
+    const auto tell = [&](auto &area) {
+        if (isOther || area.isLooking())
+            area.setShop(m_shop, isOther);
+        else
+            later.push_back([this, &area] { area.setShop(m_shop, false); });
+    };
+    tell(m_stock);
+    tell(m_abreast);
+    tell(m_buying);
+    tell(m_trailer);
+    tell(m_service);
+    tell(m_parts);
+    Pace::instance().work(this, [later = std::move(later)]() mutable {
+        if (later.empty())
+            return false;
+        later.front()();
+        later.pop_front();
+        return !later.empty();
+    });
 }
 
 } // namespace flarestock
