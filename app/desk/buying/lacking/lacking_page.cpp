@@ -5,6 +5,7 @@
 #include "app/desk/buying/buying_words.h"
 #include "app/desk/buying/lacking/lacking_rows.h"
 #include "app/desk/language/sentences.h"
+#include "app/desk/rows/pace.h"
 #include "app/desk/words/spoken.h"
 
 #include <algorithm>
@@ -59,8 +60,12 @@ void LackingPage::showSelected()
 {
     const Shortage *shortage = inHand();
     m_facts.showOther(shortage ? lackingFacts(*m_book, *shortage, m_units) : std::vector<Row>());
-    m_days.become(m_strip.rows(shortage ? shortage->part : std::string()));
     Q_EMIT changed();
+    Pace::instance().work(this, [this] { // A key does not wait for all days.
+        const Shortage *now = inHand();
+        m_days.become(m_strip.rows(now ? now->part : std::string()));
+        return false;
+    });
 }
 
 void LackingPage::select(const QString &key)
