@@ -168,23 +168,14 @@ Result<LeakTest> leakTestOf(const LeakTestWords &asked, const Workshop &workshop
     return test;
 }
 
-Result<std::string> notDoneBecause(const Workshop &workshop, const BuildPlan &plan,
-                                   const std::vector<LeakTest> &tests)
-{
-    const auto worked = workBuild(workshop, plan);
-    if (!worked)
-        return tl::unexpected(worked.error());
-    return notDoneBecause(tests, worked->expansion.system == "brakes");
-}
-
-LeftUndone leftUndone(const WorkedBuild &built, const Workshop &workshop, const BuildPlan &plan)
+LeftUndone leftUndone(const WorkedBuild &built, const std::vector<Promise> &lacking,
+                      const PickList &picks)
 {
     const auto &lines = built.bill.lines;
     const auto isShort = [](const PricedLine &line) { return line.shortBy.sign() > 0; };
     return {static_cast<std::size_t>(built.count(Severity::Stop)),
             static_cast<std::size_t>(std::count_if(lines.begin(), lines.end(), isShort)),
-            promisesLacking(built, workshop, plan).size(),
-            pickList(built, workshop, plan).picks.size()};
+            lacking.size(), picks.picks.size()};
 }
 
 Action doneAction(const Workshop &workshop, const BuildPlan &plan,
@@ -219,11 +210,12 @@ Result<Action> tested(const LeakTestWords &asked, const Workshop &workshop, cons
     const BuildPlan &plan = *workshop.build(test->build);
     auto tests = workshop.notes.build(plan.id).testsNow();
     tests.push_back(*test);
-    const auto wrong = notDoneBecause(workshop, plan, tests);
-    if (!wrong)
-        return tl::unexpected(wrong.error());
-    if (!wrong->empty())
-        return problem(plan.id, "is not done: " + *wrong, "Write the test down with it.");
+    const auto worked = workBuild(workshop, plan);
+    if (!worked)
+        return tl::unexpected(worked.error());
+    const std::string wrong = notDoneBecause(tests, worked->expansion.system == "brakes");
+    if (!wrong.empty())
+        return problem(plan.id, "is not done: " + wrong, "Write the test down with it.");
     return doneAction(workshop, plan, *test, by);
 }
 

@@ -55,11 +55,6 @@ struct LeakTestWords {
 [[nodiscard]] Result<LeakTest> leakTestOf(const LeakTestWords &asked, const Workshop &workshop,
                                           const By &by);
 
-/// What keeps a build from being done, were these its leak tests, oldest first; empty where nothing
-/// does. Problem: the plan cannot be worked out.
-[[nodiscard]] Result<std::string> notDoneBecause(const Workshop &workshop, const BuildPlan &plan,
-                                                 const std::vector<LeakTest> &tests);
-
 /// What speaks against calling a build done that its leak test allows: counts, all 0 where nothing.
 /// The shop decides.
 struct LeftUndone {
@@ -69,8 +64,9 @@ struct LeftUndone {
     std::size_t notPicked = 0;   ///< What a hand has to take yet.
     friend bool operator==(const LeftUndone &, const LeftUndone &) = default;
 };
-[[nodiscard]] LeftUndone leftUndone(const WorkedBuild &built, const Workshop &workshop,
-                                    const BuildPlan &plan);
+/// `lacking` and `picks` as promisesLacking() and pickList() give them for the build.
+[[nodiscard]] LeftUndone leftUndone(const WorkedBuild &built, const std::vector<Promise> &lacking,
+                                    const PickList &picks);
 
 /// A build that is done, with what it was promised and did not take let go; `test` is written down
 /// before it in the same action. Whether it may be done is not asked here.

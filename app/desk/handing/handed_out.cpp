@@ -139,7 +139,7 @@ HandedOut handedOut(const WorkedOut &worked, const BuildPlan &plan)
     handed.standing = workshop.notes.build(plan.id);
     handed.toPromise = promisesLacking(*worked.built, workshop, plan);
     handed.picks = pickList(*worked.built, workshop, plan);
-    handed.left = leftUndone(*worked.built, workshop, plan);
+    handed.left = leftUndone(*worked.built, handed.toPromise, handed.picks);
     handed.inCar = inCarOf(workshop, plan);
     handed.brakes = worked.expansion->system == "brakes";
     handed.whyNotDone = notDoneBecause(handed.standing.testsNow(), handed.brakes);
