@@ -9,13 +9,13 @@ Item {
     id: root
 
     required property int count // So many builds.
-    property bool tall: false   // A cell says what it was before, too.
+    property bool roomy: true
 
     readonly property real part: width >= 1200 ? 252 : 188
     readonly property real least: 146
     readonly property int shown: Math.min(count, Math.max(1, Math.floor((width - part) / least)))
     readonly property real build: Math.min(300, Math.floor((width - part) / Math.max(1, shown)))
-    readonly property real line: tall ? 80 : 66
+    readonly property real line: roomy ? 76 : 66 // The same while days are tried: nothing jumps.
     property int first: 0
 
     function show(column: int) {

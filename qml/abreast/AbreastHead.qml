@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: MIT
 //
 // One build at the head of its column: whose it is, whether all is here by its day, and the day,
-// which can be tried earlier and later.
+// which can be tried earlier and later. Without `pragma ComponentBehavior`, because what a bound
+// Loader brings stays empty in a delegate of Qt 6.4.
 
 import QtQuick
-import QtQuick.Layouts
+import Flarestock.Desk
 import Flarestock.Screens
 
 Rectangle {
@@ -38,69 +39,81 @@ Rectangle {
         anchors.fill: parent
         onClicked: root.clicked()
     }
-    ColumnLayout {
-        anchors.fill: parent
-        anchors.leftMargin: 6
-        anchors.rightMargin: 6
-        anchors.topMargin: 4
-        anchors.bottomMargin: 3
-        spacing: 1
+    Words {
+        objectName: "abreastBuild"
+        x: 6
+        y: 4
+        width: parent.width - 12
+        height: car.y - 5
+        text: root.title
+        small: true
+        strong: true
+        wrapMode: Text.Wrap
+        fontSizeMode: Text.Fit
+        minimumPixelSize: 8
+        elide: Text.ElideRight
+    }
+    Words {
+        id: car
 
-        Words {
-            objectName: "abreastBuild"
-            text: root.title
-            small: true
-            strong: true
-            wrapMode: Text.Wrap
-            fontSizeMode: Text.Fit
-            minimumPixelSize: 8
-            elide: Text.ElideRight
-            Layout.fillWidth: true
-            Layout.fillHeight: true
-        }
-        Words {
-            objectName: "abreastCar"
-            text: root.was === "" ? root.car : "◪ " + root.was
-            small: true
-            strong: root.was !== ""
-            color: root.was === "" ? Theme.quiet : Theme.caution
-            fontSizeMode: Text.HorizontalFit
-            minimumPixelSize: 8
-            Layout.fillWidth: true
-        }
-        RowLayout {
-            spacing: 4
+        objectName: "abreastCar"
+        x: 6
+        y: mark.y - 16
+        width: parent.width - 12
+        height: 15
+        text: root.was === "" ? root.car : "◪ " + root.was
+        small: true
+        strong: root.was !== ""
+        color: root.was === "" ? Theme.quiet : Theme.caution
+        fontSizeMode: Text.HorizontalFit
+        minimumPixelSize: 8
+    }
+    MarkIcon {
+        id: mark
 
-            MarkIcon {
-                mark: root.mark
-                implicitWidth: 18
-            }
-            Words {
-                objectName: "abreastWord"
-                text: root.word
-                strong: true
-                color: Theme.markInk(root.mark)
-                fontSizeMode: Text.HorizontalFit
-                minimumPixelSize: 9
-                Layout.fillWidth: true
-            }
-        }
-        RowLayout {
-            spacing: 2
+        x: 6
+        y: days.y - height - 1
+        width: 18
+        height: 18
+        mark: root.mark
+    }
+    Words {
+        objectName: "abreastWord"
+        x: 28
+        y: mark.y
+        width: parent.width - x - 6
+        height: mark.height
+        text: root.word
+        strong: true
+        color: Theme.markInk(root.mark)
+        fontSizeMode: Text.HorizontalFit
+        minimumPixelSize: 9
+        verticalAlignment: Text.AlignVCenter
+    }
+    Loader {
+        id: days
 
+        asynchronous: Pace.inSteps
+        y: root.height - height - 3
+        width: root.width
+        height: Theme.target
+        // qmllint disable unqualified
+        sourceComponent: Item {
             DayButton {
                 objectName: "dayBefore"
+                x: 6
+                width: Theme.target
                 text: "−"
                 Accessible.name: qsTr("one day earlier: %1").arg(root.title)
-                Layout.preferredWidth: Theme.target
                 onClicked: root.moved(-1)
             }
             DayButton {
                 objectName: "buildDay"
+                x: Theme.target + 8
+                width: parent.width - 2 * x
                 text: root.day
                 framed: false
                 Accessible.name: qsTr("another day for %1, now %2").arg(root.title).arg(root.day)
-                Layout.fillWidth: true
                 contentItem: Words {
                     text: root.day
                     strong: true
@@ -116,12 +129,14 @@ Rectangle {
             }
             DayButton {
                 objectName: "dayAfter"
+                x: parent.width - width - 6
+                width: Theme.target
                 text: "+"
                 Accessible.name: qsTr("one day later: %1").arg(root.title)
-                Layout.preferredWidth: Theme.target
                 onClicked: root.moved(1)
             }
         }
+        // qmllint enable unqualified
     }
     Rectangle {
         anchors.right: parent.right

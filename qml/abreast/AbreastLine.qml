@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
 //
-// A part with what lies of it, and what each of the builds that are shown gets.
-
-pragma ComponentBehavior: Bound
+// A part with what lies of it, and what each of the builds that are shown gets. Without `pragma
+// ComponentBehavior`, because what a bound Loader brings stays empty in a delegate of Qt 6.4.
 
 import QtQuick
+import Flarestock.Desk
 import Flarestock.Screens
 
 Item {
@@ -26,6 +26,11 @@ Item {
     signal chosen(int column)
     signal entered(int column)
 
+    function columnAt(x: real): int { // The one in hand where x is over the part.
+        const at = Math.floor((x - columns.part) / columns.build);
+        return at < 0 ? root.column : columns.first + Math.min(at, columns.shown - 1);
+    }
+
     height: columns.line
     Accessible.role: Accessible.Row
     Accessible.name: says
@@ -40,10 +45,6 @@ Item {
         height: parent.height
         color: root.current ? Theme.accentFill : "transparent"
 
-        MouseArea {
-            anchors.fill: parent
-            onClicked: root.chosen(root.column)
-        }
         Column {
             x: 12
             y: 4
@@ -82,29 +83,36 @@ Item {
             color: Theme.ruleStrong
         }
     }
-    Repeater {
-        model: root.columns.shown
-
-        AbreastCell {
-            required property int index
-
-            readonly property int at: root ? root.columns.first + index : 0
-
-            objectName: "abreastCell"
-            x: root.columns.part + index * root.columns.build
-            width: root.columns.build
-            height: root.height
-            cell: root.cells[at] === undefined ? ({}) : root.cells[at]
-            inColumn: at === root.column
-            current: root.current && root.inHand && at === root.column
-            onClicked: root.chosen(at)
-            onEntered: root.entered(at)
+    Loader {
+        asynchronous: Pace.inSteps
+        x: root.columns.part
+        // qmllint disable unqualified
+        sourceComponent: AbreastCells {
+            columns: root.columns
+            cells: root.cells
+            column: root.column
+            inHand: root.current && root.inHand
         }
+        // qmllint enable unqualified
+    }
+    Item {
+        visible: root.current && root.inHand && root.column >= root.columns.first
+                 && root.column < root.columns.first + root.columns.shown
+        x: root.columns.part + (root.column - root.columns.first) * root.columns.build
+        width: root.columns.build
+        height: root.height
+
+        FocusFrame {}
     }
     Rectangle {
         anchors.bottom: parent.bottom
         width: parent.width
         height: 1
         color: Theme.rule
+    }
+    MouseArea {
+        anchors.fill: parent
+        onClicked: mouse => root.chosen(root.columnAt(mouse.x))
+        onDoubleClicked: mouse => root.entered(root.columnAt(mouse.x))
     }
 }

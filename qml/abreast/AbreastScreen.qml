@@ -70,7 +70,7 @@ FocusScope {
 
                 width: parent.width - 2
                 count: root.abreast.heads.count
-                tall: root.roomy && root.abreast.trying
+                roomy: root.roomy
             }
         }
         AbreastKey {

@@ -24,6 +24,7 @@ Row row(const QString &key, int value)
 std::vector<Row> shown(const Rows &rows)
 {
     std::vector<Row> result;
+    result.reserve(rows.rows().size());
     for (int at = 0; at < rows.count(); ++at)
         result.push_back({rows.cell(at, QStringLiteral("key")).toString(),
                           {rows.cell(at, QStringLiteral("value"))}});
@@ -41,6 +42,7 @@ private Q_SLOTS:
     void showOthersInTheLinesThatAreThere();
     void resetWhereAlmostAllIsNew();
     void answerNothingBeyondTheirEnd();
+    void shareWhatIsTheSame();
 };
 
 void ListsChangeRowByRow::endAtTheNewRowsWhateverTheyWere()
@@ -144,6 +146,28 @@ void ListsChangeRowByRow::answerNothingBeyondTheirEnd()
     QVERIFY(!rows.cell(-1, QStringLiteral("value")).isValid());
     QVERIFY(!rows.cell(0, QStringLiteral("weight")).isValid());
     QCOMPARE(rows.rowOf(QStringLiteral("b")), -1);
+}
+
+/// Down to the cells of a list in a cell; what is another one stays as it was made.
+void ListsChangeRowByRow::shareWhatIsTheSame()
+{
+    const auto made = [](const QString &key, int second) {
+        return Row{key,
+                   {7, QVariantList{QVariantMap{{QStringLiteral("n"), 1}},
+                                    QVariantMap{{QStringLiteral("n"), second}}}}};
+    };
+    const std::vector<Row> shown{made(QStringLiteral("a"), 2), made(QStringLiteral("b"), 2)};
+    const std::vector<Row> wanted{made(QStringLiteral("b"), 2), made(QStringLiteral("a"), 3),
+                                  made(QStringLiteral("c"), 2)};
+    std::vector<Row> rows = wanted;
+    shareWith(shown, rows);
+    QVERIFY(rows == wanted);
+    QVERIFY(rows[0].cells.constData() == shown[1].cells.constData());
+    QVERIFY(rows[1].cells.constData() != shown[0].cells.constData());
+    const QVariantList before = shown[0].cells.at(1).toList();
+    const QVariantList after = rows[1].cells.at(1).toList();
+    QVERIFY(after.at(0).toMap().isSharedWith(before.at(0).toMap()));
+    QVERIFY(!after.at(1).toMap().isSharedWith(before.at(1).toMap()));
 }
 
 QTEST_APPLESS_MAIN(ListsChangeRowByRow)

@@ -4,6 +4,7 @@
 
 #include "app/desk/abreast/abreast_desk.h"
 #include "app/desk/buying/buying_words.h"
+#include "app/desk/rows/pace.h"
 #include "app/desk/words/spoken.h"
 #include "app/desk/words/typed_day.h"
 #include "app/stockroom/asked.h"
@@ -104,7 +105,20 @@ void AbreastDesk::tryDay(const BuildPlan &plan, const std::string &day)
         m_moved[plan.id] = day;
     m_isStale = true;
     make();
-    Q_EMIT changed();
+    tellDays();
+}
+
+/// A key does not wait for it.
+void AbreastDesk::tellDays()
+{
+    Pace::instance().work(this, [this] {
+        Q_EMIT daysChanged();
+        return false;
+    });
+    Pace::instance().work(this, [this] {
+        Q_EMIT changed();
+        return false;
+    });
 }
 
 void AbreastDesk::asBefore()
@@ -114,7 +128,7 @@ void AbreastDesk::asBefore()
     m_pen.hear();
     m_isStale = true;
     make();
-    Q_EMIT changed();
+    tellDays();
 }
 
 void AbreastDesk::keep()

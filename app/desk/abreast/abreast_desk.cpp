@@ -5,18 +5,21 @@
 #include "app/desk/abreast/abreast_outcome.h"
 #include "app/desk/abreast/abreast_words.h"
 #include "app/desk/language/sentences.h"
+#include "app/desk/rows/pace.h"
 #include "app/desk/words/spoken.h"
 #include "app/workshop/clock.h"
 #include "app/workshop/made_up.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace flarestock {
 
 AbreastDesk::AbreastDesk(Pen &pen, QObject *parent)
     : QObject(parent), m_pen(pen), m_heads(abreastHeadCells()), m_lines(abreastLineCells())
 {
-    connect(this, &AbreastDesk::changed, this, &AbreastDesk::inHandChanged);
+    connect(this, &AbreastDesk::changed, this, &AbreastDesk::tellInHand);
+    connect(this, &AbreastDesk::daysChanged, this, &AbreastDesk::tellInHand);
 }
 
 void AbreastDesk::setShop(const ShopOnDesk &shop, bool isOther)
@@ -41,6 +44,7 @@ void AbreastDesk::setShop(const ShopOnDesk &shop, bool isOther)
         seeWhatChanged(*was, *m_workshop);
     }
     make();
+    Q_EMIT daysChanged();
     Q_EMIT changed();
 }
 
@@ -69,6 +73,7 @@ void AbreastDesk::setShown(int shown)
 {
     m_shown =
         static_cast<AbreastShown>(std::clamp(shown, 0, static_cast<int>(AbreastShown::Changed)));
+    Q_EMIT shownChanged();
     showLines();
 }
 
@@ -82,7 +87,7 @@ void AbreastDesk::make()
     made->before = m_before;
     made->known = m_known;
     m_making.run([this, made, workshop = m_workshop, read = m_read, moved = m_moved,
-                  units = m_units]() -> Errand::Back {
+                  units = m_units, shown = m_all]() -> Errand::Back {
         const std::string today = dayOf(nowMilliseconds());
         if (!made->cars)
             made->readCars(*workshop, read, today);
@@ -96,13 +101,13 @@ void AbreastDesk::make()
                                   : AbreastBook::of(workshop, {made->cars, today, moved, known});
         made->keep(made->now);
         made->tell(units);
+        shareWith(shown, made->lines);
         return [this, made] {
             if (made->before->workshop == m_workshop)
                 take(made);
             make(); // The shop, or what is tried, may have gone on meanwhile.
         };
     });
-    Q_EMIT changed();
 }
 
 void AbreastDesk::Made::readCars(const Workshop &workshop, const ReadShop &read,
@@ -147,12 +152,21 @@ void AbreastDesk::take(const std::shared_ptr<Made> &made)
     m_all = std::move(made->lines);
     m_outcome = made->outcome;
     m_problem = made->problem;
-    m_heads.become(std::move(made->heads));
-    if (m_heads.rowOf(m_build) < 0)
-        m_build = m_heads.cell(0, QStringLiteral("key")).toString();
-    if (!isTrying() && m_shown == AbreastShown::Changed)
-        m_shown = AbreastShown::Contested;
-    showLines();
+    Pace::instance().work(this, [this, made, hasHeads = false]() mutable {
+        if (made->now != m_now) // Another one is shown by now.
+            return false;
+        if (!std::exchange(hasHeads, true)) {
+            m_heads.become(std::move(made->heads));
+            if (m_heads.rowOf(m_build) < 0)
+                m_build = m_heads.cell(0, QStringLiteral("key")).toString();
+            return true;
+        }
+        if (!isTrying() && m_shown == AbreastShown::Changed)
+            setShown(static_cast<int>(AbreastShown::Contested));
+        else
+            showLines();
+        return false;
+    });
 }
 
 void AbreastDesk::showLines()
@@ -160,7 +174,22 @@ void AbreastDesk::showLines()
     m_lines.become(abreastShown(m_all, m_shown, m_typed));
     if (m_lines.rowOf(m_part) < 0)
         m_part = m_lines.cell(0, QStringLiteral("key")).toString();
-    Q_EMIT changed();
+    Pace::instance().work(this, [this] {
+        Q_EMIT changed();
+        return false;
+    });
+}
+
+/// Once for all that has changed, and after it.
+void AbreastDesk::tellInHand()
+{
+    if (!std::exchange(m_isInHandTold, false))
+        return;
+    Pace::instance().work(this, [this] {
+        m_isInHandTold = true;
+        Q_EMIT inHandChanged();
+        return false;
+    });
 }
 
 QString AbreastDesk::about() const

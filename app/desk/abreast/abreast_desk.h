@@ -24,11 +24,11 @@ class AbreastDesk : public QObject {
     Q_PROPERTY(bool inInches READ inInches WRITE setInInches NOTIFY changed)
     Q_PROPERTY(QString about READ about NOTIFY changed)
     Q_PROPERTY(QString nothing READ nothing NOTIFY changed)
-    Q_PROPERTY(int shown READ shown WRITE setShown NOTIFY changed)
+    Q_PROPERTY(int shown READ shown WRITE setShown NOTIFY shownChanged)
     Q_PROPERTY(int changedCount READ changedCount NOTIFY changed)
-    Q_PROPERTY(bool trying READ isTrying NOTIFY changed)
+    Q_PROPERTY(bool trying READ isTrying NOTIFY daysChanged)
     Q_PROPERTY(QString outcome READ outcome NOTIFY changed)
-    Q_PROPERTY(QString meanwhile READ meanwhile NOTIFY changed)
+    Q_PROPERTY(QString meanwhile READ meanwhile NOTIFY daysChanged)
     Q_PROPERTY(QString part READ part WRITE setPart NOTIFY inHandChanged)
     Q_PROPERTY(QString build READ build WRITE setBuild NOTIFY inHandChanged)
     Q_PROPERTY(int column READ column NOTIFY inHandChanged)
@@ -95,6 +95,8 @@ public:
 
 Q_SIGNALS:
     void changed();
+    void shownChanged();
+    void daysChanged(); ///< Others are tried, or none.
     void inHandChanged();
     /// What waits to be kept has to be in the shop before this is worked out.
     void begun();
@@ -118,6 +120,8 @@ private:
     void make();
     void take(const std::shared_ptr<Made> &made);
     void showLines();
+    void tellInHand();
+    void tellDays();
     void tryDay(const BuildPlan &plan, const std::string &day);
     [[nodiscard]] std::string dayHere(const BuildPlan &plan) const; ///< Tried, or as it stands.
     void seeWhatChanged(const Workshop &was, const Workshop &is);
@@ -133,6 +137,7 @@ private:
     std::vector<std::shared_ptr<const AbreastBook>> m_known; ///< Of the shop as it is now.
     bool m_isLooking = false;
     bool m_isStale = true;
+    bool m_isInHandTold = true; ///< Otherwise it is soon.
     Units m_units = Units::Metric;
     AbreastShown m_shown = AbreastShown::Contested;
     MovedBuilds m_moved;

@@ -28,7 +28,7 @@ class Pace : public QObject {
 public:
     /// So long all steps of one turn of the event loop take together, and the one more that is
     /// under way by then.
-    static constexpr int TurnMs = 3;
+    static constexpr int TurnMs = 1;
 
     /// So long one frame is whose it is: one of a screen of 60 or 75 a second.
     static constexpr int FrameMs = 13;

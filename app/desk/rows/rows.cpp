@@ -2,6 +2,7 @@
 
 #include "app/desk/rows/rows.h"
 
+#include <QHash>
 #include <QSet>
 
 #include <algorithm>
@@ -15,7 +16,37 @@ namespace {
 constexpr int KeyRole = Qt::UserRole;
 constexpr int FirstCellRole = Qt::UserRole + 1;
 
+/// What is the same in both is one of them.
+void share(const QVariantList &shown, QVariantList &made)
+{
+    if (made == shown) {
+        made = shown;
+        return;
+    }
+    for (int at = 0; at < std::min(made.size(), shown.size()); ++at) {
+        QVariant &cell = made[at];
+        if (cell == shown.at(at)) {
+            cell = shown.at(at);
+        } else if (cell.metaType() == QMetaType::fromType<QVariantList>() &&
+                   shown.at(at).metaType() == cell.metaType()) {
+            QVariantList list = cell.toList();
+            share(shown.at(at).toList(), list);
+            cell = list;
+        }
+    }
+}
+
 } // namespace
+
+void shareWith(const std::vector<Row> &shown, std::vector<Row> &rows)
+{
+    QHash<QString, const Row *> known;
+    for (const Row &row : shown)
+        known.insert(row.key, &row);
+    for (Row &row : rows)
+        if (const Row *same = known.value(row.key))
+            share(same->cells, row.cells);
+}
 
 Rows::Rows(const QStringList &names, QObject *parent) : QAbstractListModel(parent)
 {

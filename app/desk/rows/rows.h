@@ -25,6 +25,11 @@ struct Row {
     friend bool operator==(const Row &, const Row &) = default;
 };
 
+/// What of the rows is the same as in those that are shown becomes theirs, down to the cells of a
+/// list in a cell: to compare it later, and to let it go, takes no time then. For a worker, which
+/// has made rows anew that are mostly the old ones.
+void shareWith(const std::vector<Row> &shown, std::vector<Row> &rows);
+
 class Rows : public QAbstractListModel {
     Q_OBJECT
     QML_ELEMENT

@@ -2,6 +2,7 @@
 
 #include "app/desk/service/service_desk.h"
 
+#include "app/desk/rows/pace.h"
 #include "app/desk/service/piece_card.h"
 #include "app/desk/service/service_rows.h"
 #include "app/desk/stock/card/part_card.h"
@@ -131,10 +132,16 @@ void ServiceDesk::keepInHand(int row)
 
 void ServiceDesk::showInHand()
 {
+    m_form.show({m_book, inHand(), m_units});
+    Q_EMIT selectedChanged();
+    showPiece();
+}
+
+void ServiceDesk::showPiece()
+{
     const CarPosition at = inHand();
     m_lines.showOther(m_book && !at.position.empty() ? pieceRows({*m_book, at, m_units})
                                                      : std::vector<Row>());
-    m_form.show({m_book, at, m_units});
     Q_EMIT changed();
 }
 
@@ -168,7 +175,12 @@ void ServiceDesk::select(const QString &key)
     if (key == m_selected || shown().rowOf(key) < 0)
         return;
     m_selected = key;
-    showInHand();
+    m_form.show({m_book, inHand(), m_units});
+    Q_EMIT selectedChanged();
+    Pace::instance().work(this, [this] { // A key does not wait for all that is known of it.
+        showPiece();
+        return false;
+    });
 }
 
 void ServiceDesk::setRings(bool rings)

@@ -22,7 +22,7 @@ class ServiceDesk : public QObject {
     Q_PROPERTY(bool loading READ isLoading NOTIFY changed)
     Q_PROPERTY(bool inInches READ inInches WRITE setInInches NOTIFY changed)
     Q_PROPERTY(QString tab READ tab WRITE setTab NOTIFY changed)
-    Q_PROPERTY(QString selected READ selected WRITE select NOTIFY changed)
+    Q_PROPERTY(QString selected READ selected WRITE select NOTIFY selectedChanged)
     Q_PROPERTY(bool rings READ hasRings WRITE setRings NOTIFY changed)
     Q_PROPERTY(QString heading READ heading NOTIFY changed)
     Q_PROPERTY(QString about READ about NOTIFY changed)
@@ -102,6 +102,7 @@ public:
 
 Q_SIGNALS:
     void changed();
+    void selectedChanged();
     void arrived(); ///< A scanned code has led to a position, which is in hand now.
     void explained(const QString &sentence);
     void forgotten(); ///< What was typed to find something holds no more.
@@ -111,6 +112,7 @@ private:
     void take(const std::shared_ptr<const GarageBook> &book);
     void showRows();
     void showInHand();
+    void showPiece();
     void keepInHand(int row);
     [[nodiscard]] std::string carShown() const; ///< Empty: all of them.
     [[nodiscard]] Rows &shown();

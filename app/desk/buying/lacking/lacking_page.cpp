@@ -9,6 +9,7 @@
 #include "app/desk/words/spoken.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace flarestock {
 
@@ -29,8 +30,8 @@ void LackingPage::show(const std::shared_ptr<const BuyersBook> &book, Made made,
 
 void LackingPage::find(const QString &typed)
 {
-    m_typed = typed;
-    showLines();
+    if (std::exchange(m_typed, typed) != typed)
+        showLines();
 }
 
 void LackingPage::showLines()
@@ -56,12 +57,25 @@ const Shortage *LackingPage::inHand() const
     return found == all.end() ? nullptr : &*found;
 }
 
+/// The line first: a key does not wait for what is known of it.
 void LackingPage::showSelected()
+{
+    Q_EMIT selectedChanged();
+    if (!std::exchange(m_isSelectedShown, false))
+        return;
+    Pace::instance().work(this, [this] {
+        m_isSelectedShown = true;
+        showFacts();
+        return false;
+    });
+}
+
+void LackingPage::showFacts()
 {
     const Shortage *shortage = inHand();
     m_facts.showOther(shortage ? lackingFacts(*m_book, *shortage, m_units) : std::vector<Row>());
     Q_EMIT changed();
-    Pace::instance().work(this, [this] { // A key does not wait for all days.
+    Pace::instance().work(this, [this] { // Nor that for all days.
         const Shortage *now = inHand();
         m_days.become(m_strip.rows(now ? now->part : std::string()));
         return false;

@@ -17,7 +17,7 @@ class LackingPage : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the desk")
-    Q_PROPERTY(QString selected READ selected WRITE select NOTIFY changed)
+    Q_PROPERTY(QString selected READ selected WRITE select NOTIFY selectedChanged)
     Q_PROPERTY(QString part READ part NOTIFY changed)
     Q_PROPERTY(QString what READ what NOTIFY changed)
     Q_PROPERTY(QString nothing READ nothing NOTIFY changed)
@@ -57,10 +57,12 @@ public:
 
 Q_SIGNALS:
     void changed();
+    void selectedChanged();
 
 private:
     void showLines();
     void showSelected();
+    void showFacts();
     [[nodiscard]] const Shortage *inHand() const;
 
     std::shared_ptr<const BuyersBook> m_book;
@@ -69,6 +71,7 @@ private:
     std::vector<Row> m_all;
     QString m_typed;
     QString m_selected;
+    bool m_isSelectedShown = true; ///< Otherwise what is known of it comes soon.
     QStringList m_notes;
     Rows m_days;
     Rows m_lines;

@@ -9,6 +9,7 @@
 #include "app/sheet/order_rows.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace flarestock {
 
@@ -99,8 +100,8 @@ void OrdersPage::show(const std::shared_ptr<const Workshop> &workshop, std::vect
 
 void OrdersPage::find(const QString &typed)
 {
-    m_typed = typed;
-    showList();
+    if (std::exchange(m_typed, typed) != typed)
+        showList();
 }
 
 void OrdersPage::showList()

@@ -11,6 +11,7 @@
 
 #include <algorithm>
 #include <array>
+#include <utility>
 
 namespace flarestock {
 
@@ -82,8 +83,8 @@ void OwedPage::show(const std::shared_ptr<const Workshop> &workshop, std::vector
 
 void OwedPage::find(const QString &typed)
 {
-    m_typed = typed;
-    showList();
+    if (std::exchange(m_typed, typed) != typed)
+        showList();
 }
 
 void OwedPage::showList()
