@@ -6,6 +6,7 @@
 #include "app/desk/buying/lacking/lacking_rows.h"
 #include "app/desk/buying/orders/orders_told.h"
 #include "app/desk/buying/owed/owed_told.h"
+#include "app/desk/rows/pace.h"
 #include "app/desk/words/spoken.h"
 #include "app/workshop/clock.h"
 #include "app/workshop/made_up.h"
@@ -113,10 +114,25 @@ void BuyingDesk::take(Made made)
     m_late = static_cast<int>(std::count_if(
         m_book->needs.lines.begin(), m_book->needs.lines.end(),
         [](const NeedLine &line) { return line.shortBy.sign() > 0 && line.isTooLate(); }));
-    m_lacking.show(m_book, std::move(made.lacking), m_units);
-    m_orders.show(m_book->workshop, std::move(made.orders), m_units);
-    m_owed.show(m_book->workshop, std::move(made.claims));
-    Q_EMIT changed();
+    const auto shown = std::make_shared<Made>(std::move(made));
+    Pace::instance().work(this, [this, shown, step = 0]() mutable {
+        if (shown->book != m_book) // Another one is shown by now.
+            return false;
+        switch (step++) {
+        case 0:
+            m_lacking.show(m_book, std::move(shown->lacking), m_units);
+            return true;
+        case 1:
+            m_orders.show(m_book->workshop, std::move(shown->orders), m_units);
+            return true;
+        case 2:
+            m_owed.show(m_book->workshop, std::move(shown->claims));
+            return true;
+        default:
+            Q_EMIT changed();
+            return false;
+        }
+    });
 }
 
 void BuyingDesk::find(const QString &typed)
