@@ -14,8 +14,13 @@ Rectangle {
     property bool current: false // It is in hand.
     property bool inColumn: false // Its build is.
 
+    readonly property bool wanted: cell.need !== undefined
+    readonly property bool lacking: wanted && cell.lacks > 0
+    readonly property bool turned: cell.changed === true
+    readonly property color lackInk: wanted && cell.late ? Theme.stop : Theme.caution
+
     component TurnedCorner: Item {
-        id: turned
+        id: corner
 
         required property string before
 
@@ -25,7 +30,7 @@ Rectangle {
             x: 8
             width: parent.width - 16
             height: 14
-            text: turned.before
+            text: corner.before
             small: true
             quiet: true
             fontSizeMode: Text.HorizontalFit
@@ -51,11 +56,6 @@ Rectangle {
             }
         }
     }
-
-    readonly property bool wanted: cell.need !== undefined
-    readonly property bool lacking: wanted && cell.lacks > 0
-    readonly property bool turned: cell.changed === true
-    readonly property color lackInk: wanted && cell.late ? Theme.stop : Theme.caution
 
     color: current ? Theme.accentFill : inColumn ? Theme.stripe : "transparent"
     Accessible.role: Accessible.Cell

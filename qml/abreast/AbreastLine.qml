@@ -26,11 +26,6 @@ Item {
     signal chosen(int column)
     signal entered(int column)
 
-    function columnAt(x: real): int { // The one in hand where x is over the part.
-        const at = Math.floor((x - columns.part) / columns.build);
-        return at < 0 ? root.column : columns.first + Math.min(at, columns.shown - 1);
-    }
-
     height: columns.line
     Accessible.role: Accessible.Row
     Accessible.name: says
@@ -45,6 +40,10 @@ Item {
         height: parent.height
         color: root.current ? Theme.accentFill : "transparent"
 
+        MouseArea {
+            anchors.fill: parent
+            onClicked: root.chosen(root.column)
+        }
         Column {
             x: 12
             y: 4
@@ -110,9 +109,15 @@ Item {
         height: 1
         color: Theme.rule
     }
-    MouseArea {
-        anchors.fill: parent
-        onClicked: mouse => root.chosen(root.columnAt(mouse.x))
-        onDoubleClicked: mouse => root.entered(root.columnAt(mouse.x))
+    MouseArea { // One for all cells.
+        function columnAt(x: real): int {
+            return root.columns.first + Math.floor(x / root.columns.build);
+        }
+
+        x: root.columns.part
+        width: root.columns.shown * root.columns.build
+        height: parent.height
+        onClicked: mouse => root.chosen(columnAt(mouse.x))
+        onDoubleClicked: mouse => root.entered(columnAt(mouse.x))
     }
 }

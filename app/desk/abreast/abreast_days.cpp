@@ -111,14 +111,8 @@ void AbreastDesk::tryDay(const BuildPlan &plan, const std::string &day)
 /// A key does not wait for it.
 void AbreastDesk::tellDays()
 {
-    Pace::instance().work(this, [this] {
-        Q_EMIT daysChanged();
-        return false;
-    });
-    Pace::instance().work(this, [this] {
-        Q_EMIT changed();
-        return false;
-    });
+    Pace::instance().later(this, [this] { Q_EMIT daysChanged(); });
+    Pace::instance().later(this, [this] { Q_EMIT changed(); });
 }
 
 void AbreastDesk::asBefore()

@@ -174,10 +174,7 @@ void AbreastDesk::showLines()
     m_lines.become(abreastShown(m_all, m_shown, m_typed));
     if (m_lines.rowOf(m_part) < 0)
         m_part = m_lines.cell(0, QStringLiteral("key")).toString();
-    Pace::instance().work(this, [this] {
-        Q_EMIT changed();
-        return false;
-    });
+    Pace::instance().later(this, [this] { Q_EMIT changed(); });
 }
 
 /// Once for all that has changed, and after it.
@@ -185,10 +182,9 @@ void AbreastDesk::tellInHand()
 {
     if (!std::exchange(m_isInHandTold, false))
         return;
-    Pace::instance().work(this, [this] {
+    Pace::instance().later(this, [this] {
         m_isInHandTold = true;
         Q_EMIT inHandChanged();
-        return false;
     });
 }
 

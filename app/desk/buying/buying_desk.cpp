@@ -114,25 +114,17 @@ void BuyingDesk::take(Made made)
     m_late = static_cast<int>(std::count_if(
         m_book->needs.lines.begin(), m_book->needs.lines.end(),
         [](const NeedLine &line) { return line.shortBy.sign() > 0 && line.isTooLate(); }));
+    const auto later = [this, book = m_book](auto show) {
+        Pace::instance().later(this, [this, book, show = std::move(show)] {
+            if (book == m_book) // Else another one is shown by now.
+                show();
+        });
+    };
     const auto shown = std::make_shared<Made>(std::move(made));
-    Pace::instance().work(this, [this, shown, step = 0]() mutable {
-        if (shown->book != m_book) // Another one is shown by now.
-            return false;
-        switch (step++) {
-        case 0:
-            m_lacking.show(m_book, std::move(shown->lacking), m_units);
-            return true;
-        case 1:
-            m_orders.show(m_book->workshop, std::move(shown->orders), m_units);
-            return true;
-        case 2:
-            m_owed.show(m_book->workshop, std::move(shown->claims));
-            return true;
-        default:
-            Q_EMIT changed();
-            return false;
-        }
-    });
+    later([this, shown] { m_lacking.show(m_book, std::move(shown->lacking), m_units); });
+    later([this, shown] { m_orders.show(m_book->workshop, std::move(shown->orders), m_units); });
+    later([this, shown] { m_owed.show(m_book->workshop, std::move(shown->claims)); });
+    later([this] { Q_EMIT changed(); });
 }
 
 void BuyingDesk::find(const QString &typed)

@@ -116,10 +116,9 @@ void PipeDrawing::follow()
         return update();
     m_runs = std::move(runs);
     setFlag(ItemHasContents, false);
-    Pace::instance().work(this, [this] {
+    Pace::instance().later(this, [this] {
         setFlag(ItemHasContents);
         update();
-        return false;
     });
 }
 

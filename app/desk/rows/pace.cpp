@@ -2,6 +2,8 @@
 
 #include "app/desk/rows/pace.h"
 
+#include <utility>
+
 namespace flarestock {
 
 Pace::Pace()
@@ -33,6 +35,14 @@ void Pace::work(QObject *whose, Step step)
     m_waiting.push_back({whose, std::move(step)});
     if (!m_next.isActive())
         m_next.start(0);
+}
+
+void Pace::later(QObject *whose, std::function<void()> piece)
+{
+    work(whose, [piece = std::move(piece)] {
+        piece();
+        return false;
+    });
 }
 
 bool Pace::takesFrame()

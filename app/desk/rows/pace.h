@@ -46,6 +46,8 @@ public:
     /// Does the work from the next turn on, after what waits already; not once `whose` is gone. All
     /// of it now where nothing goes in steps.
     void work(QObject *whose, Step step);
+    /// Work that is one piece.
+    void later(QObject *whose, std::function<void()> piece);
     /// Whether nobody else has had this frame for lines of his own: who is told so makes some.
     Q_INVOKABLE bool takesFrame();
     [[nodiscard]] bool isBusy() const { return !m_waiting.empty(); }

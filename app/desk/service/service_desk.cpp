@@ -132,11 +132,18 @@ void ServiceDesk::keepInHand(int row)
 
 void ServiceDesk::showInHand()
 {
-    m_form.show({m_book, inHand(), m_units});
-    Q_EMIT selectedChanged();
+    holdPiece();
     showPiece();
 }
 
+/// What can be done is to be done to it from now on.
+void ServiceDesk::holdPiece()
+{
+    m_form.show({m_book, inHand(), m_units});
+    Q_EMIT selectedChanged();
+}
+
+/// What is known of it.
 void ServiceDesk::showPiece()
 {
     const CarPosition at = inHand();
@@ -175,12 +182,8 @@ void ServiceDesk::select(const QString &key)
     if (key == m_selected || shown().rowOf(key) < 0)
         return;
     m_selected = key;
-    m_form.show({m_book, inHand(), m_units});
-    Q_EMIT selectedChanged();
-    Pace::instance().work(this, [this] { // A key does not wait for all that is known of it.
-        showPiece();
-        return false;
-    });
+    holdPiece();
+    Pace::instance().later(this, [this] { showPiece(); }); // A key does not wait for it.
 }
 
 void ServiceDesk::setRings(bool rings)

@@ -112,6 +112,7 @@ private:
     void take(const std::shared_ptr<const GarageBook> &book);
     void showRows();
     void showInHand();
+    void holdPiece();
     void showPiece();
     void keepInHand(int row);
     [[nodiscard]] std::string carShown() const; ///< Empty: all of them.

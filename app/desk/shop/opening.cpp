@@ -10,9 +10,6 @@
 #include <QFile>
 #include <QStandardPaths>
 
-#include <deque>
-#include <functional>
-
 namespace flarestock {
 
 void Desk::setDeeds(DeskDeeds deeds)
@@ -110,12 +107,11 @@ void Desk::tellAreas(bool isOther)
     m_planning.setShop(m_shop);
     m_templates.setShop(m_shop, isOther);
     m_anywhere.setShop(m_shop);
-    std::deque<std::function<void()>> later; // Where nobody looks.
     const auto tell = [&](auto &area) {
         if (isOther || area.isLooking())
             area.setShop(m_shop, isOther);
         else
-            later.push_back([this, &area] { area.setShop(m_shop, false); });
+            Pace::instance().later(this, [this, &area] { area.setShop(m_shop, false); });
     };
     tell(m_stock);
     tell(m_abreast);
@@ -123,13 +119,6 @@ void Desk::tellAreas(bool isOther)
     tell(m_trailer);
     tell(m_service);
     tell(m_parts);
-    Pace::instance().work(this, [later = std::move(later)]() mutable {
-        if (later.empty())
-            return false;
-        later.front()();
-        later.pop_front();
-        return !later.empty();
-    });
 }
 
 } // namespace flarestock

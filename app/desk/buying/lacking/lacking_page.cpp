@@ -61,13 +61,7 @@ const Shortage *LackingPage::inHand() const
 void LackingPage::showSelected()
 {
     Q_EMIT selectedChanged();
-    if (!std::exchange(m_isSelectedShown, false))
-        return;
-    Pace::instance().work(this, [this] {
-        m_isSelectedShown = true;
-        showFacts();
-        return false;
-    });
+    Pace::instance().later(this, [this] { showFacts(); });
 }
 
 void LackingPage::showFacts()
@@ -75,10 +69,9 @@ void LackingPage::showFacts()
     const Shortage *shortage = inHand();
     m_facts.showOther(shortage ? lackingFacts(*m_book, *shortage, m_units) : std::vector<Row>());
     Q_EMIT changed();
-    Pace::instance().work(this, [this] { // Nor that for all days.
+    Pace::instance().later(this, [this] { // Nor that for all days.
         const Shortage *now = inHand();
         m_days.become(m_strip.rows(now ? now->part : std::string()));
-        return false;
     });
 }
 

@@ -71,7 +71,6 @@ private:
     std::vector<Row> m_all;
     QString m_typed;
     QString m_selected;
-    bool m_isSelectedShown = true; ///< Otherwise what is known of it comes soon.
     QStringList m_notes;
     Rows m_days;
     Rows m_lines;
