@@ -216,6 +216,7 @@ Result<Catalogue> Catalogue::of(std::vector<Part> parts, std::vector<Supplier> s
               });
     made.m_offers = std::move(offers);
 
+    made.m_byPort = PartsByPort(made.m_parts);
     made.m_byKind.resize(KindCount);
     made.m_offersOf.reserve(made.m_parts.size());
     std::uint32_t at = 0;

@@ -5,16 +5,12 @@
 
 #pragma once
 
-#include "model/parts/part.h"
+#include "model/parts/parts_by_port.h"
 #include "model/parts/purchase.h"
 
 #include <map>
-#include <span>
-#include <unordered_map>
 
 namespace flarestock {
-
-using PartIndex = std::uint32_t;
 
 class Catalogue {
 public:
@@ -39,6 +35,11 @@ public:
     [[nodiscard]] PartIndex
     index(const Part &part) const noexcept; ///< Of a part of this catalogue.
     [[nodiscard]] std::span<const Part *const> ofKind(Kind kind) const noexcept; ///< By number.
+    /// Those that have any of the ports, however it turns. By number.
+    [[nodiscard]] std::vector<PartIndex> withAny(std::span<const Port> ports) const
+    {
+        return m_byPort.ofAny(ports);
+    }
     [[nodiscard]] std::span<const Offer>
     offers(const Part &part) const noexcept; ///< By currency, then price each of the least.
     /// The cheapest offer for a quantity, by the price of what must be bought (whole packs,
@@ -59,6 +60,7 @@ private:
     std::vector<std::pair<std::uint32_t, std::uint32_t>> m_offersOf; ///< By part: first and end.
     std::unordered_map<std::string, PartIndex> m_byNumber;           ///< Folded number.
     std::vector<std::vector<const Part *>> m_byKind;
+    PartsByPort m_byPort;
 };
 
 } // namespace flarestock

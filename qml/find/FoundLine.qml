@@ -4,7 +4,6 @@
 
 import QtQuick
 import QtQuick.Controls
-import QtQuick.Layouts
 import Flarestock.Screens
 
 AbstractButton {
@@ -24,28 +23,33 @@ AbstractButton {
     background: Rectangle {
         color: root.current || root.hovered ? Theme.accentFill : "transparent"
     }
-    contentItem: RowLayout {
+    contentItem: Row {
         spacing: Theme.gap
 
         Words {
+            anchors.verticalCenter: parent.verticalCenter
+            width: 64
             text: root.kind
             small: true
             quiet: true
             leftPadding: 6
-            Layout.preferredWidth: 64
         }
         Words {
+            id: name
+
+            anchors.verticalCenter: parent.verticalCenter
             text: root.title
             strong: true
         }
         Words {
+            anchors.verticalCenter: parent.verticalCenter
+            width: root.availableWidth - 64 - name.width - 2 * Theme.gap
             text: root.detail
             quiet: true
             small: true
             wrapMode: Text.Wrap
             maximumLineCount: 3
             elide: Text.ElideRight
-            Layout.fillWidth: true
         }
     }
 }

@@ -28,6 +28,7 @@ ListView {
     height: implicitHeight
     interactive: false
     clip: true
+    displayMarginEnd: unfolding.margin
     cacheBuffer: 0
     model: rows
     Accessible.role: Accessible.List
@@ -38,6 +39,11 @@ ListView {
         onClicked: root.taken(root.first + index)
     }
 
+    Unfolding {
+        id: unfolding
+
+        list: root
+    }
     Words {
         id: empty
 

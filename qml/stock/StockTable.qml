@@ -109,6 +109,7 @@ FocusScope {
 
                 list: list
                 reuses: true
+                step: 50 // One line.
             }
 
             Words {

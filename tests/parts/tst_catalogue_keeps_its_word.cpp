@@ -19,6 +19,7 @@ class CatalogueTest : public QObject {
 private Q_SLOTS:
     void findsAPartWhateverTheCase();
     void listsKindsByNumber();
+    void findsWhatHasAPort();
     void spellsReferencesAsThePartIsSpelt();
     void refusesWhatDoesNotHoldTogether_data();
     void refusesWhatDoesNotHoldTogether();
@@ -70,6 +71,41 @@ void CatalogueTest::listsKindsByNumber()
     for (const Part *part : catalogue->ofKind(Kind::Pump))
         order += part->number;
     QCOMPARE(order, std::string("ABC"));
+}
+
+static Part withPorts(std::string number, const std::vector<std::string> &ports)
+{
+    Part part = partOf(std::move(number));
+    for (const std::string &port : ports)
+        part.ports.push_back({port, Port::parse(port).value()});
+    return part;
+}
+
+void CatalogueTest::findsWhatHasAPort()
+{
+    const auto catalogue = Catalogue::of({withPorts("D", {"AN -6 male", "AN -6 male"}),
+                                          withPorts("B", {"ORB -6 male", "AN -6 female swivel"}),
+                                          withPorts("C", {"AN -6 female", "AN -8 male"}),
+                                          withPorts("A", {"BARB 3/8"}), partOf("E")},
+                                         {}, {});
+    QVERIFY(catalogue.has_value());
+    const auto numbers = [&](const std::vector<std::string> &ports) {
+        const Part asked = withPorts("asked", ports);
+        std::vector<Port> some;
+        for (const PartPort &port : asked.ports)
+            some.push_back(port.port);
+        std::string found;
+        for (const PartIndex at : catalogue->withAny(some))
+            found += catalogue->parts()[at].number;
+        return found;
+    };
+    QCOMPARE(numbers({"AN -6 male"}), std::string("D"));
+    QCOMPARE(numbers({"AN -6 female"}), std::string("BC")); // However it turns.
+    QCOMPARE(numbers({"AN -6 female swivel", "ORB -6 male", "AN -6 male"}), std::string("BCD"));
+    QCOMPARE(numbers({"BARB 3/8"}), std::string("A"));
+    QCOMPARE(numbers({"JIC -6 male"}), std::string()); // Another standard.
+    QCOMPARE(numbers({"AN -8 female"}), std::string());
+    QCOMPARE(numbers({}), std::string());
 }
 
 void CatalogueTest::spellsReferencesAsThePartIsSpelt()

@@ -4,6 +4,7 @@
 
 #include "app/desk/build/find_rows.h"
 #include "app/desk/build/finding_rows.h"
+#include "app/desk/rows/pace.h"
 #include "app/desk/words/spoken.h"
 
 namespace flarestock {
@@ -23,17 +24,25 @@ BuildDesk::BuildDesk(QObject *parent)
 void BuildDesk::tell(const QString &sentence)
 {
     m_lastStep = sentence;
-    Q_EMIT changed();
+    Q_EMIT told();
 }
 
+/// Fields and findings are acted on by their place, and so at once.
 void BuildDesk::show()
 {
     m_answers.become(answerRows(m_worked, m_plan, m_refused, m_units));
-    m_bill.become(billRows(m_worked, m_grouping, m_units));
     m_findings.become(findingRows(m_worked));
-    m_map.show(m_worked);
-    refreshOpened();
-    Q_EMIT changed();
+    Q_EMIT told();
+    const auto later = [this](auto piece) {
+        Pace::instance().later(this, [this, piece] {
+            if (isOpen())
+                piece();
+        });
+    };
+    later([this] { m_bill.become(billRows(m_worked, m_grouping, m_units)); });
+    later([this] { m_map.show(m_worked); });
+    later([this] { Q_EMIT changed(); });
+    later([this] { refreshOpened(); });
 }
 
 void BuildDesk::setByKind(bool byKind)

@@ -36,7 +36,7 @@ class BuildDesk : public QObject {
     Q_PROPERTY(bool billHasGot READ billHasGot NOTIFY changed)
     Q_PROPERTY(bool billHasTrailer READ billHasTrailer NOTIFY changed)
     Q_PROPERTY(bool billHasWay READ billHasWay NOTIFY changed)
-    Q_PROPERTY(QString lastStep READ lastStep NOTIFY changed)
+    Q_PROPERTY(QString lastStep READ lastStep NOTIFY told)
     Q_PROPERTY(bool canTakeBack READ canTakeBack NOTIFY changed)
     Q_PROPERTY(bool byKind READ byKind WRITE setByKind NOTIFY changed)
     Q_PROPERTY(bool inInches READ inInches WRITE setInInches NOTIFY changed)
@@ -124,6 +124,7 @@ public:
 
 Q_SIGNALS:
     void changed();
+    void told(); ///< lastStep
     /// Another build is coming onto the desk; the one before is still there.
     void leaving();
     /// The plan is another one now and is to be kept.

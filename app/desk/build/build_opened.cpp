@@ -3,6 +3,7 @@
 // How a build comes onto the desk, goes, and is worked out in another state of its shop.
 
 #include "app/desk/build/build_desk.h"
+#include "app/desk/rows/pace.h"
 
 namespace flarestock {
 
@@ -27,7 +28,7 @@ void BuildDesk::open(const BuildPlan &plan, const QString &carTitle, const WorkO
         m_weighing.stop();
         m_opened.show({}, {});
         show();
-        openSpot(worstSpot());
+        Pace::instance().later(this, [this] { openSpot(worstSpot()); });
         told({});
     };
     m_working.begin([workOut] { return workOut; }, plan, done);
@@ -46,6 +47,7 @@ void BuildDesk::close()
     for (Rows *rows : {&m_answers, &m_bill, &m_findings, &m_found})
         rows->become({});
     m_opened.show({}, {});
+    Q_EMIT told();
     Q_EMIT changed();
 }
 
@@ -74,7 +76,8 @@ void BuildDesk::sayAgain()
 {
     m_lastStep.clear();
     if (isOpen())
-        show();
+        return show();
+    Q_EMIT told();
     Q_EMIT changed();
 }
 

@@ -201,7 +201,7 @@ void BuildDesk::find(const QString &typed)
             joints.insert(row.cells.value(3).toString());
     }
     m_map.setFound(std::move(joints));
-    m_found.become(std::move(rows));
+    m_found.showOther(std::move(rows));
 }
 
 } // namespace flarestock

@@ -101,39 +101,49 @@ QString wanted(const PlacedJoint &joint, const Identification &said)
     return {};
 }
 
-std::vector<Row> jointRows(const Expansion &expansion, const Identification &said)
+void addJoints(std::vector<Row> &rows, std::size_t most, const Expansion &expansion,
+               const Identification &said)
 {
-    std::vector<Row> rows;
     for (const PlacedJoint &joint : expansion.joints) {
+        if (rows.size() >= most)
+            return;
         const QString detail = wanted(joint, said);
         const QString id = flarestock::said(joint.id);
         if (!detail.isEmpty())
             rows.push_back({QString(QStringLiteral("joint|") + id),
                             {QStringLiteral("joint"), flarestock::said(joint.at), detail, id}});
     }
-    return rows;
 }
 
-std::vector<Row> shelfRows(const WorkedOut &worked, const Identification &said)
+std::vector<Port> portsOf(const Identification &said)
 {
-    std::vector<Row> rows;
-    for (const Part &part : worked.catalogue->parts()) {
-        const PartPort *port = portOf(part, said); // Few parts have one that is like it.
-        const auto lying = port == nullptr ? worked.shelf->end() : worked.shelf->find(part.number);
+    std::vector<Port> ports;
+    for (const Candidate &one : said.candidates)
+        ports.insert(ports.end(), one.ports.begin(), one.ports.end());
+    return ports;
+}
+
+void addFree(std::vector<Row> &rows, std::size_t most, const WorkedOut &worked,
+             const Identification &said)
+{
+    for (const PartIndex at : worked.catalogue->withAny(portsOf(said))) {
+        if (rows.size() >= most)
+            return;
+        const Part &part = worked.catalogue->parts()[at];
+        const auto lying = worked.shelf->find(part.number);
         if (lying == worked.shelf->end() || lying->second.free.amount.sign() <= 0)
             continue;
         const FreeStock &stock = lying->second;
         const QString place =
             stock.places.empty() ? QString() : flarestock::said(stock.places.front().place);
         const QString number = flarestock::said(part.number);
-        rows.push_back({QString(QStringLiteral("shelf|") + number),
-                        {QStringLiteral("shelf"), number,
-                         CaliperWords::tr("%1; %2 in %3")
-                             .arg(saidPort(port->port), saidQuantity(stock.free), place),
-                         number}});
+        rows.push_back(
+            {QString(QStringLiteral("shelf|") + number),
+             {QStringLiteral("shelf"), number,
+              CaliperWords::tr("%1; %2 in %3")
+                  .arg(saidPort(portOf(part, said)->port), saidQuantity(stock.free), place),
+              number}});
     }
-    std::sort(rows.begin(), rows.end(), [](const Row &a, const Row &b) { return a.key < b.key; });
-    return rows;
 }
 
 } // namespace
@@ -176,9 +186,8 @@ std::vector<Row> caliperRows(const WorkedOut &worked, const Caliper &caliper, in
         threads.isEmpty() ? CaliperWords::tr("no thread") : threads.join(QStringLiteral(", "));
     std::vector<Row> rows{{QStringLiteral("measure|"),
                            {QStringLiteral("measure"), title, inWords(said.why), QString()}}};
-    for (auto &some : {jointRows(*worked.expansion, said), shelfRows(worked, said)})
-        rows.insert(rows.end(), some.begin(), some.end());
-    rows.resize(std::min(rows.size(), static_cast<std::size_t>(most)));
+    addJoints(rows, static_cast<std::size_t>(most), *worked.expansion, said);
+    addFree(rows, static_cast<std::size_t>(most), worked, said);
     return rows;
 }
 

@@ -60,7 +60,7 @@ void FindAnywhere::look()
         return [this, rows] {
             if (std::exchange(m_isStale, false))
                 return look();
-            m_rows.become(m_typed.isEmpty() ? std::vector<Row>() : std::move(*rows));
+            m_rows.showOther(m_typed.isEmpty() ? std::vector<Row>() : std::move(*rows));
             Q_EMIT changed();
         };
     });

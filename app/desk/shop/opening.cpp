@@ -97,7 +97,8 @@ bool Desk::isLoading() const
              isRead(m_service) && isRead(m_parts));
 }
 
-/// Of another shop all at once; of the same one, those that nobody looks at after the rest.
+/// The areas of another shop all at once; of the same one in turns, those that nobody looks at
+/// last.
 void Desk::tellAreas(bool isOther)
 {
     m_pen.setShop(m_shop);
@@ -107,18 +108,17 @@ void Desk::tellAreas(bool isOther)
     m_planning.setShop(m_shop);
     m_templates.setShop(m_shop, isOther);
     m_anywhere.setShop(m_shop);
-    const auto tell = [&](auto &area) {
-        if (isOther || area.isLooking())
-            area.setShop(m_shop, isOther);
+    const auto tell = [this, isOther](auto &area) {
+        if (isOther)
+            area.setShop(m_shop, true);
         else
             Pace::instance().later(this, [this, &area] { area.setShop(m_shop, false); });
     };
-    tell(m_stock);
-    tell(m_abreast);
-    tell(m_buying);
-    tell(m_trailer);
-    tell(m_service);
-    tell(m_parts);
+    const auto tellThose = [&tell](bool looking, auto &...areas) {
+        ((areas.isLooking() == looking ? tell(areas) : void()), ...);
+    };
+    for (const bool looking : {true, false})
+        tellThose(looking, m_stock, m_abreast, m_buying, m_trailer, m_service, m_parts);
 }
 
 } // namespace flarestock

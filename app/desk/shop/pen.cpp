@@ -2,6 +2,7 @@
 
 #include "app/desk/shop/pen.h"
 
+#include "app/desk/rows/pace.h"
 #include "app/desk/words/spoken.h"
 #include "app/stockroom/undone/taking_back.h"
 #include "app/workshop/clock.h"
@@ -162,7 +163,7 @@ void Pen::finished(const std::shared_ptr<const Wrote> &wrote, const QString &sen
              holdsTest ? tr("%1 Its leak test stays written down.").arg(sentence) : sentence,
              wrote->texts});
     Q_EMIT this->wrote(wrote, isBack ? tr("Taken back: %1").arg(sentence) : sentence, isBack);
-    Q_EMIT changed();
+    Pace::instance().later(this, [this] { Q_EMIT changed(); });
 }
 
 void Pen::stays(const QString &why)

@@ -2,6 +2,7 @@
 //
 // What the desk does with what was written into the shop, here or by another seat.
 
+#include "app/desk/rows/pace.h"
 #include "app/desk/shop/desk.h"
 #include "app/desk/words/spoken.h"
 
@@ -23,7 +24,7 @@ void Desk::takeIn(const Wrote &wrote, const QString &sentence, bool isBack)
     ++m_written;
     become(wrote.shop);
     if (m_kept.whyNot.isEmpty())
-        sayKept();
+        Pace::instance().later(this, [this] { sayKept(); });
     const auto last = std::find(m_order.rbegin(), m_order.rend(), Step::Shop);
     if (isBack && last != m_order.rend())
         m_order.erase(std::next(last).base());

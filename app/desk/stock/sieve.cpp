@@ -132,10 +132,19 @@ std::vector<std::uint32_t> sifted(const StockBook &book, const Narrowing &narrow
 {
     const Sieve sieve(book, narrowing);
     std::vector<std::uint32_t> found;
-    for (std::size_t at = 0; at < book.entries.size(); ++at) {
+    const auto look = [&](std::size_t at) {
         if (sieve.lets(book.entries[at]))
             found.push_back(static_cast<std::uint32_t>(at));
+    };
+    std::size_t next = 0;
+    if (!narrowing.ports.empty()) { // Few of the catalogue's have them.
+        const Catalogue &catalogue = book.workshop->catalogue;
+        for (const PartIndex at : catalogue.withAny(narrowing.ports))
+            look(at);
+        next = catalogue.parts().size();
     }
+    for (; next < book.entries.size(); ++next)
+        look(next);
     const bool down = narrowing.downwards;
     if (narrowing.order == StockOrder::Number && down)
         std::reverse(found.begin(), found.end());

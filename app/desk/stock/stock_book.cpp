@@ -108,8 +108,10 @@ public:
     }
     void close()
     {
-        for (StockEntry &entry : m_book.entries)
+        for (StockEntry &entry : m_book.entries) {
             std::sort(entry.places.begin(), entry.places.end());
+            m_book.below += entry.isBelow ? 1 : 0;
+        }
     }
 
 private:

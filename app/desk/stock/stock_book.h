@@ -50,8 +50,10 @@ struct StockEntry {
 
 struct StockBook {
     std::shared_ptr<const Workshop> workshop;
-    std::string day;                 ///< As of which: "2026-11-28".
-    std::vector<StockEntry> entries; ///< By number, made-up hoses and tins behind the catalogue.
+    std::string day; ///< As of which: "2026-11-28".
+    /// The catalogue's parts in their order, then made-up hoses, then tins.
+    std::vector<StockEntry> entries;
+    std::size_t below = 0;           ///< So many of them have isBelow.
     std::vector<std::string> places; ///< Ids of stock places, nearest first.
     std::vector<std::string> kinds;
     std::vector<std::string> dashes; ///< "-6"

@@ -2,6 +2,7 @@
 
 #include "app/desk/stock/stock_desk.h"
 
+#include "app/desk/rows/pace.h"
 #include "app/desk/stock/narrow_fields.h"
 #include "app/desk/words/spoken.h"
 #include "app/workshop/clock.h"
@@ -77,12 +78,16 @@ void StockDesk::make()
 void StockDesk::take(const std::shared_ptr<const StockBook> &book)
 {
     m_book = book;
-    m_below = static_cast<int>(std::count_if(book->entries.begin(), book->entries.end(),
-                                             [](const StockEntry &one) { return one.isBelow; }));
-    m_what.setBook(book);
-    showFields();
-    m_panel.show(book, m_panel.number());
     sift();
+    const auto later = [this, book](auto show) {
+        Pace::instance().later(this, [this, book, show] {
+            if (book == m_book) // Else another one is shown by now.
+                show();
+        });
+    };
+    later([this] { m_what.setBook(m_book); });
+    later([this] { showFields(); });
+    later([this] { m_panel.show(m_book, m_panel.number()); });
 }
 
 void StockDesk::showFields()
@@ -176,10 +181,10 @@ QString StockDesk::nothing() const
 
 QString StockDesk::belowWords() const
 {
-    return !m_book        ? tr("not known yet")
-           : m_below == 0 ? tr("nothing is below")
-           : m_below == 1 ? tr("1 part is below")
-                          : tr("%1 parts are below").arg(m_below);
+    return !m_book             ? tr("not known yet")
+           : belowCount() == 0 ? tr("nothing is below")
+           : belowCount() == 1 ? tr("1 part is below")
+                               : tr("%1 parts are below").arg(belowCount());
 }
 
 } // namespace flarestock

@@ -69,7 +69,7 @@ public:
     [[nodiscard]] QString about() const;   ///< "10 parts; free is: …"
     [[nodiscard]] QString nothing() const; ///< What is said where no line is let through.
     [[nodiscard]] QString belowWords() const;
-    [[nodiscard]] int belowCount() const { return m_below; }
+    [[nodiscard]] int belowCount() const { return m_book ? static_cast<int>(m_book->below) : 0; }
     [[nodiscard]] QString selected() const { return m_panel.number(); }
     void select(const QString &number);
     [[nodiscard]] int order() const { return static_cast<int>(m_asked.order); }
@@ -132,7 +132,6 @@ private:
     Units m_units = Units::Metric;
     std::optional<std::vector<std::string>> m_along; ///< As DeedSubject::along.
     Narrowing m_asked;
-    int m_below = 0;
     StockRows m_rows;
     Rows m_fields;
     PartPanel m_panel;
