@@ -35,15 +35,13 @@ AbstractButton {
             leftPadding: 6
         }
         Words {
-            id: name
-
             anchors.verticalCenter: parent.verticalCenter
             text: root.title
             strong: true
         }
         Words {
             anchors.verticalCenter: parent.verticalCenter
-            width: root.availableWidth - 64 - name.width - 2 * Theme.gap
+            width: root.availableWidth - x
             text: root.detail
             quiet: true
             small: true
