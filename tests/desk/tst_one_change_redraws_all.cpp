@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
 //
-// One answer, pick or step back reaches bill, map, findings and total together; a refused one
-// changes nothing and says why.
+// One answer, pick or step back reaches all that is shown; a refused one changes nothing, says why.
 
 #include "app/desk/build/build_desk.h"
+#include "app/desk/rows/pace.h"
 #include "bench_shop.h"
 
 #include <QAbstractItemModelTester>
@@ -27,6 +27,7 @@ private Q_SLOTS:
     void init();
     void everyListKeepsTheRulesOfAModel();
     void anAnswerReachesBillMapAndFindings();
+    void whatIsShownInTurnsIsTheLastChange();
     void aRefusedAnswerChangesNothingAndSaysWhy_data();
     void aRefusedAnswerChangesNothingAndSaysWhy();
     void aBareNumberTakesTheUnitBesideIt();
@@ -51,6 +52,7 @@ private:
 void OneChangeRedrawsAll::init()
 {
     QLocale::setDefault(QLocale::c());
+    Pace::instance().setInSteps(false);
     m_desk = std::make_unique<BuildDesk>();
     QVERIFY(openBench(*m_desk));
 }
@@ -99,6 +101,28 @@ void OneChangeRedrawsAll::anAnswerReachesBillMapAndFindings()
     QVERIFY(m_desk->lastStep().startsWith(QStringLiteral("Power from 450 hp to 520 hp: ")));
     QVERIFY2(m_desk->lastStep().contains(QStringLiteral("lines changed, total ")),
              qPrintable(m_desk->lastStep()));
+}
+
+void OneChangeRedrawsAll::whatIsShownInTurnsIsTheLastChange()
+{
+    const auto lists = [this] {
+        return std::vector{m_desk->answers()->rows(), m_desk->findings()->rows(),
+                           m_desk->bill()->rows(), m_desk->opened()->pieces()->rows()};
+    };
+    const auto changed = [&](const char *power) {
+        (void)m_desk->answer(QStringLiteral("power"), QString::fromLatin1(power));
+        return lists();
+    };
+    const auto before = lists();
+    const auto atOnce = changed("520 hp");
+    QVERIFY(atOnce[0] != before[0] && atOnce[2] != before[2]);
+    init();
+    Pace::instance().setInSteps(true);
+    (void)changed("700 hp");
+    const auto soon = changed("520 hp"); // Fields and findings are acted on by their place.
+    QVERIFY(soon[0] == atOnce[0] && soon[1] == atOnce[1] && soon[2] == before[2]);
+    QTRY_VERIFY(!Pace::instance().isBusy());
+    QCOMPARE(lists(), atOnce);
 }
 
 void OneChangeRedrawsAll::aRefusedAnswerChangesNothingAndSaysWhy_data()
