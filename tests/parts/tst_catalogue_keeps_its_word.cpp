@@ -144,8 +144,8 @@ void CatalogueTest::refusesWhatDoesNotHoldTogether_data()
 {
     QTest::addColumn<Broken>("broken");
     QTest::addColumn<QString>("words");
-    const auto row = [](const char *words, Broken broken) {
-        QTest::newRow(words) << std::move(broken) << words;
+    const auto row = [](const char *words, const Broken &broken) {
+        QTest::newRow(words) << broken << words;
     };
     const auto with = [](auto change) {
         Part part = partOf("A", Kind::Filter);
