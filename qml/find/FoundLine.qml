@@ -41,7 +41,7 @@ AbstractButton {
         }
         Words {
             anchors.verticalCenter: parent.verticalCenter
-            width: root.availableWidth - x
+            width: Math.max(0, root.availableWidth - x) // A long name leaves it none.
             text: root.detail
             quiet: true
             small: true

@@ -152,20 +152,20 @@ void AbreastDesk::take(const std::shared_ptr<Made> &made)
     m_all = std::move(made->lines);
     m_outcome = made->outcome;
     m_problem = made->problem;
-    Pace::instance().work(this, [this, made, hasHeads = false]() mutable {
-        if (made->now != m_now) // Another one is shown by now.
-            return false;
-        if (!std::exchange(hasHeads, true)) {
-            m_heads.become(std::move(made->heads));
-            if (m_heads.rowOf(m_build) < 0)
-                m_build = m_heads.cell(0, QStringLiteral("key")).toString();
-            return true;
-        }
+    Pace::instance().later(this, [this, made] {
+        if (made->now != m_now)
+            return; // Another one is shown by now.
+        m_heads.become(std::move(made->heads));
+        if (m_heads.rowOf(m_build) < 0)
+            m_build = m_heads.cell(0, QStringLiteral("key")).toString();
+    });
+    Pace::instance().later(this, [this, made] {
+        if (made->now != m_now)
+            return;
         if (!isTrying() && m_shown == AbreastShown::Changed)
             setShown(static_cast<int>(AbreastShown::Contested));
         else
             showLines();
-        return false;
     });
 }
 

@@ -23,8 +23,10 @@ void Desk::takeIn(const Wrote &wrote, const QString &sentence, bool isBack)
     m_kept.errand.finish(); // What was read may have it, so that it is known to be from here.
     ++m_written;
     become(wrote.shop);
-    if (m_kept.whyNot.isEmpty())
-        Pace::instance().later(this, [this] { sayKept(); });
+    Pace::instance().later(this, [this] {
+        if (m_kept.whyNot.isEmpty()) // What was not kept meanwhile stays said.
+            sayKept();
+    });
     const auto last = std::find(m_order.rbegin(), m_order.rend(), Step::Shop);
     if (isBack && last != m_order.rend())
         m_order.erase(std::next(last).base());

@@ -79,15 +79,10 @@ void StockDesk::take(const std::shared_ptr<const StockBook> &book)
 {
     m_book = book;
     sift();
-    const auto later = [this, book](auto show) {
-        Pace::instance().later(this, [this, book, show] {
-            if (book == m_book) // Else another one is shown by now.
-                show();
-        });
-    };
-    later([this] { m_what.setBook(m_book); });
-    later([this] { showFields(); });
-    later([this] { m_panel.show(m_book, m_panel.number()); });
+    Pace &pace = Pace::instance(); // What it shows is of the book that is there by then.
+    pace.later(this, [this] { m_what.setBook(m_book); });
+    pace.later(this, [this] { showFields(); });
+    pace.later(this, [this] { m_panel.show(m_book, m_panel.number()); });
 }
 
 void StockDesk::showFields()
