@@ -17,9 +17,8 @@ FocusScope {
     required property string part
     property bool roomy: true
 
-    readonly property real share: list.width / Math.max(1, list.count)
-    /// Where not all fit the last one that shows is cut, so that one sees that there are more.
-    readonly property real columnWidth: share < 150 ? 168 : Math.min(230, share)
+    readonly property real columnWidth: Math.max(168, Math.min(230, list.width
+                                                                    / Math.max(1, list.count)))
 
     signal chosen(string day)
 
