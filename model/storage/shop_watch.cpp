@@ -5,12 +5,15 @@
 #include "model/storage/file/opened_file.h"
 #include "model/storage/server/opened_server.h"
 
+#include <QCoreApplication>
+#include <QDeadlineTimer>
 #include <QSemaphore>
 #include <QTimer>
 
 #include <atomic>
 #include <chrono>
 #include <mutex>
+#include <vector>
 
 namespace flarestock {
 
@@ -22,6 +25,43 @@ constexpr std::chrono::milliseconds BetweenTries{10'000};
 constexpr int FirstOpeningMs = 1'000;
 /// For a look that is under way; one that takes longer ends by itself.
 constexpr int LastLookMs = 200;
+/// For all looks that are still under way when the program ends: longer than libpq tries to connect
+/// to two addresses.
+constexpr int ProgramsEndMs = 25'000;
+
+/// Threads whose watch has gone and whose look is still under way. A look uses Qt's drivers and
+/// what those load, which go with the program: so the end of the application waits for it.
+class LastLooks {
+public:
+    static LastLooks &instance()
+    {
+        static auto *const looks = new LastLooks; // Outlives every thread.
+        return *looks;
+    }
+    void add(std::unique_ptr<QThread> thread)
+    {
+        const std::lock_guard guard(m_lock);
+        std::erase_if(m_threads, [](const auto &each) { return each->isFinished(); });
+        if (m_threads.empty())
+            qAddPostRoutine([] { instance().waitForAll(); });
+        m_threads.push_back(std::move(thread));
+    }
+
+private:
+    void waitForAll()
+    {
+        const QDeadlineTimer until(ProgramsEndMs);
+        const std::lock_guard guard(m_lock);
+        for (auto &thread : m_threads) {
+            if (!thread->wait(until)) // A server that is stuck, and its look for as long as it is.
+                static_cast<void>(thread.release());
+        }
+        m_threads.clear();
+    }
+
+    std::mutex m_lock;
+    std::vector<std::unique_ptr<QThread>> m_threads;
+};
 
 } // namespace
 
@@ -122,8 +162,7 @@ ShopWatch::~ShopWatch()
     m_thread->quit();
     if (m_thread->wait(LastLookMs))
         return;
-    QThread *ends = m_thread.release(); // A server that does not answer: its look ends by itself.
-    QObject::connect(ends, &QThread::finished, ends, &QObject::deleteLater);
+    LastLooks::instance().add(std::move(m_thread)); // A server that does not answer.
 }
 
 bool ShopWatch::isWatching() const

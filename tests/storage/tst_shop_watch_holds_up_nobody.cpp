@@ -2,7 +2,8 @@
 //
 // What somebody writes into a shop is told soon after, a shop that comes later is told of when it
 // is there, and a server that does not answer holds up nobody, neither at the beginning nor at the
-// end.
+// end. Only the program itself, once its application goes, waits for a look that is under way: Qt's
+// drivers go with it.
 
 #include "shop_somewhere.h"
 
@@ -12,6 +13,9 @@
 
 #include <arpa/inet.h>
 #include <sys/socket.h>
+
+#include <atomic>
+#include <thread>
 
 using namespace flarestock;
 using namespace flarestock::tests;
@@ -103,5 +107,41 @@ void ShopWatchTest::aSilentServerHoldsUpNobody()
     QVERIFY2(time.elapsed() < 5'000, qPrintable(QString::number(time.elapsed())));
 }
 
-QTEST_GUILESS_MAIN(ShopWatchTest)
+namespace {
+
+/// Nothing but the server's end ends the look, within the seconds that libpq takes to give up.
+bool endWaitsForALook(int count, char **arguments)
+{
+    std::atomic<bool> isServerGone = false;
+    std::thread ending;
+    {
+        const QCoreApplication application(count, arguments);
+        auto server = std::make_unique<SilentServer>();
+        {
+            const ShopWatch watch(server->address(), [] {});
+        }
+        ending = std::thread([&isServerGone, last = std::move(server)]() mutable {
+            std::this_thread::sleep_for(std::chrono::milliseconds(500));
+            isServerGone = true;
+            last.reset();
+        });
+    }
+    const bool waited = isServerGone;
+    ending.join();
+    return waited;
+}
+
+} // namespace
+
+int main(int count, char **arguments)
+{
+    if (!endWaitsForALook(count, arguments)) {
+        std::fputs("the program ended while a watch still looked at a server\n", stderr);
+        return 1;
+    }
+    const QCoreApplication application(count, arguments);
+    ShopWatchTest test;
+    return QTest::qExec(&test, count, arguments);
+}
+
 #include "tst_shop_watch_holds_up_nobody.moc"
