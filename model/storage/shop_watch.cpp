@@ -25,9 +25,9 @@ constexpr std::chrono::milliseconds BetweenTries{10'000};
 constexpr int FirstOpeningMs = 1'000;
 /// For a look that is under way; one that takes longer ends by itself.
 constexpr int LastLookMs = 200;
-/// For all looks that are still under way when the program ends: longer than libpq tries to connect
-/// to two addresses.
-constexpr int ProgramsEndMs = 25'000;
+/// For all looks that are still under way when the program ends: longer than a server that has gone
+/// silent is waited for.
+constexpr int ProgramsEndMs = 60'000;
 
 /// Threads whose watch has gone and whose look is still under way. A look uses Qt's drivers and
 /// what those load, which go with the program: so the end of the application waits for it.

@@ -55,11 +55,14 @@ class Server:
         if self.own:
             cluster.stop(self.where)
 
+    def psqlWords(self, database, role="postgres"):
+        return [cluster.binary("psql"), "-X", "-v", "ON_ERROR_STOP=1", "-h", str(self.folder),
+                "-p", str(self.port), "-U", role, "-d", database]
+
     def psql(self, database, statement, role="postgres", good=True):
         """Rows as texts by column; where it is not to be `good` the error is told."""
         done = subprocess.run(
-            [cluster.binary("psql"), "-X", "-q", "--csv", "-v", "ON_ERROR_STOP=1", "-h", str(self.folder),
-             "-p", str(self.port), "-U", role, "-d", database, "-P", "null=\x01", "-c", statement],
+            [*self.psqlWords(database, role), "-q", "--csv", "-P", "null=\x01", "-c", statement],
             capture_output=True, text=True, check=False)
         if not good:
             return done.stderr.strip() if done.returncode else ""

@@ -32,13 +32,15 @@ QString quoted(const std::string &value)
 }
 
 /// libpq's connection options (PostgreSQL 15, 34.1.2). What its environment and its files could say
-/// otherwise is said here.
+/// otherwise is said here. A network that swallows everything is noticed within a minute, whether
+/// something was sent (tcp_user_timeout) or only the answer is missing (keepalives).
 QString optionsFor(const ServerAddress &address)
 {
     QStringList options{
         QStringLiteral("connect_timeout=10"), QStringLiteral("passfile=/dev/null/none"),
         QStringLiteral("gssencmode=disable"), QStringLiteral("application_name=flarestock"),
-        QStringLiteral("keepalives_idle=30")};
+        QStringLiteral("keepalives_idle=20"), QStringLiteral("keepalives_interval=10"),
+        QStringLiteral("keepalives_count=3"), QStringLiteral("tcp_user_timeout=30000")};
     if (address.isSocket()) {
         options << QStringLiteral("sslmode=disable");
     } else {
