@@ -34,6 +34,7 @@ private Q_SLOTS:
     void init();
     void byItsAddressAndPassword();
     void aWrongPasswordIsSaidAndTypedAgain();
+    void aPasswordThatWasRightOutlivesAFailure();
     void whatIsNoAddressIsSaid();
     void aServerThatIsNotThereIsSaid();
     void whereThereIsNoKeyringItIsSaid();
@@ -110,8 +111,6 @@ void ServerIsOpened::init()
     m_window->requestActivate();
     QVERIFY(QTest::qWaitForWindowActive(m_window));
     (void)pictureOf(*m_window, QSize(1440, 900));
-    if (const auto at = ServerAddress::parse(m_address.toStdString()))
-        forgetPassword(*at);
 }
 
 void ServerIsOpened::byItsAddressAndPassword()
@@ -137,6 +136,30 @@ void ServerIsOpened::aWrongPasswordIsSaidAndTypedAgain()
     write("serverPassword", QString::fromLatin1(Password));
     key(Qt::Key_Return);
     QTRY_VERIFY_WITH_TIMEOUT(m_desk->hasShop(), 60'000);
+}
+
+void ServerIsOpened::aPasswordThatWasRightOutlivesAFailure()
+{
+    const std::string address = m_address.toStdString();
+    const auto at = ServerAddress::parse(address);
+    QVERIFY(at);
+    usePassword(*at, Password);
+    QVERIFY(openShopFile(address));
+    const auto raw = m_somewhere->raw();
+    raw->run(QStringLiteral("ALTER ROLE typed CONNECTION LIMIT 0"));
+    const auto away = openShopFile(address);
+    raw->run(QStringLiteral("ALTER ROLE typed CONNECTION LIMIT -1"));
+    QVERIFY(!away);
+    QVERIFY2(away.error().wrong.starts_with("does not let anybody in now"),
+             away.error().wrong.c_str());
+    const auto back = openShopFile(address);
+    QVERIFY2(back, back ? "" : back.error().sentence().c_str());
+    usePassword(*at, "another word");
+    const auto wrong = openShopFile(address);
+    QVERIFY(!wrong);
+    QVERIFY2(wrong.error().wrong.find("does not take the password") != std::string::npos,
+             wrong.error().wrong.c_str());
+    QVERIFY(openShopFile(address)); // The right one holds again.
 }
 
 void ServerIsOpened::whatIsNoAddressIsSaid()

@@ -22,7 +22,10 @@ void askForPasswordsBy(AskPassword ask);
 [[nodiscard]] std::optional<std::string> passwordFor(const ServerAddress &address);
 /// Instead of asking.
 void usePassword(const ServerAddress &address, const std::string &password);
-/// The server did not take it: it is asked for again.
-void forgetPassword(const ServerAddress &address);
+/// A server let somebody in with the one that was given last: it is the right one.
+void passwordWasTaken(const ServerAddress &address);
+/// Nobody was let in. The one that was right before holds again, as the network may have failed;
+/// where none ever was, it is asked for again. Whether it was the right one before.
+bool passwordWasNotTaken(const ServerAddress &address);
 
 } // namespace flarestock

@@ -109,8 +109,9 @@ void ServerConnection::connect()
     const bool opened = database().open();
     database().setPassword({});
     if (opened)
-        return;
-    forgetPassword(m_address);
+        return passwordWasTaken(m_address);
+    if (passwordWasNotTaken(m_address))
+        throw notReached(database().lastError(), name());
     throw notConnected(database().lastError(), name());
 }
 

@@ -68,6 +68,13 @@ StorageFailure failureOf(const QSqlError &error, const std::string &name)
     return failure;
 }
 
+StorageFailure notReached(const QSqlError &error, const std::string &name)
+{
+    return {{name, "does not let anybody in now (" + firstLine(error) + ")",
+             "Look whether the server and the network are there, then try again; where the "
+             "password was changed, open the shop again."}};
+}
+
 StorageFailure notConnected(const QSqlError &error, const std::string &name)
 {
     return {{name,

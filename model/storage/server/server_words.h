@@ -15,6 +15,8 @@ namespace flarestock {
 
 /// `name`: what people call the server.
 [[nodiscard]] StorageFailure failureOf(const QSqlError &error, const std::string &name);
+/// Where a password was used that had been right before.
+[[nodiscard]] StorageFailure notReached(const QSqlError &error, const std::string &name);
 /// Where it could not be reached, or did not let us in.
 [[nodiscard]] StorageFailure notConnected(const QSqlError &error, const std::string &name);
 
