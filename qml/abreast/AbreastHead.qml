@@ -113,7 +113,8 @@ Rectangle {
                 width: parent.width - 2 * x
                 text: root.day
                 framed: false
-                Accessible.name: qsTr("another day for %1, now %2").arg(root.title).arg(root.day)
+                Accessible.name: Sentence.of(qsTr("another day for %1, now %2"),
+                                             root.title, root.day)
                 contentItem: Words {
                     text: root.day
                     strong: true

@@ -4,6 +4,7 @@
 
 import QtQuick
 import QtQuick.Controls
+import Flarestock.Desk
 import Flarestock.Screens
 
 AbstractButton {
@@ -17,7 +18,7 @@ AbstractButton {
     implicitHeight: 50
     hoverEnabled: true
     Accessible.role: Accessible.ListItem
-    Accessible.name: qsTr("%1, %2").arg(title).arg(detail)
+    Accessible.name: Sentence.of(qsTr("%1, %2"), title, detail)
 
     background: Rectangle {
         radius: Theme.corner

@@ -22,7 +22,7 @@ AbstractButton {
     hoverEnabled: true
     focusPolicy: Qt.StrongFocus
     Accessible.role: Accessible.Button
-    Accessible.name: qsTr("%1 %2").arg(question).arg(answer)
+    Accessible.name: Sentence.of(qsTr("%1 %2"), question, answer)
     Keys.onReturnPressed: root.clicked()
 
     background: TagDrawing {

@@ -3,6 +3,7 @@
 // One thing that is known: what it is about, and in words below it how it stands.
 
 import QtQuick
+import Flarestock.Desk
 import Flarestock.Screens
 
 Column {
@@ -14,7 +15,7 @@ Column {
 
     spacing: 1
     Accessible.role: Accessible.StaticText
-    Accessible.name: qsTr("%1: %2").arg(title).arg(detail)
+    Accessible.name: Sentence.of(qsTr("%1: %2"), title, detail)
 
     Sentence {
         width: root.width

@@ -4,6 +4,7 @@
 
 import QtQuick
 import QtQuick.Controls
+import Flarestock.Desk
 import Flarestock.Screens
 
 AbstractButton {
@@ -91,7 +92,7 @@ AbstractButton {
         }
         Words {
             width: column.width
-            text: qsTr("%1  ·  %2").arg(root.severity).arg(root.source)
+            text: Sentence.of(qsTr("%1  ·  %2"), root.severity, root.source)
             small: true
             quiet: true
             wrapMode: Text.Wrap

@@ -70,10 +70,11 @@ Rectangle {
             Words {
                 id: file
 
+                objectName: "shopFile"
                 width: parent.width
                 elide: Text.ElideMiddle
                 horizontalAlignment: Text.AlignRight
-                text: qsTr("%1  ·  %2").arg(root.shopFile).arg(root.kept)
+                text: Sentence.of(qsTr("%1  ·  %2"), root.shopFile, root.kept)
                 small: true
                 quiet: true
             }

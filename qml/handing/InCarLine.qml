@@ -6,6 +6,7 @@ pragma ComponentBehavior: Bound
 
 import QtQuick
 import QtQuick.Layouts
+import Flarestock.Desk
 import Flarestock.Screens
 
 Item {
@@ -49,13 +50,13 @@ Item {
 
             Sentence {
                 sentence: root.lot === "" ? root.part
-                                          : qsTr("%1  ·  %2").arg(root.part).arg(root.lot)
+                                          : Sentence.of(qsTr("%1  ·  %2"), root.part, root.lot)
                 strong: true
                 Layout.fillWidth: true
             }
             Words {
-                text: qsTr("%1 in the car, %2  ·  %3").arg(root.quantity).arg(root.condition)
-                    .arg(root.what)
+                text: Sentence.of(qsTr("%1 in the car, %2  ·  %3"),
+                                  root.quantity, root.condition, root.what)
                 small: true
                 quiet: true
                 wrapMode: Text.Wrap

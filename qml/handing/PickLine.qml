@@ -4,6 +4,7 @@
 
 import QtQuick
 import QtQuick.Controls
+import Flarestock.Desk
 import Flarestock.Screens
 
 AbstractButton {
@@ -76,12 +77,13 @@ AbstractButton {
 
         Sentence {
             width: words.width
-            sentence: root.lot === "" ? root.part : qsTr("%1  ·  %2").arg(root.part).arg(root.lot)
+            sentence: root.lot === "" ? root.part : Sentence.of(qsTr("%1  ·  %2"),
+                                                                root.part, root.lot)
             strong: true
         }
         Words {
             width: words.width
-            text: root.cut === "" ? root.what : qsTr("%1  ·  %2").arg(root.cut).arg(root.what)
+            text: root.cut === "" ? root.what : Sentence.of(qsTr("%1  ·  %2"), root.cut, root.what)
             small: true
             quiet: true
             wrapMode: Text.Wrap

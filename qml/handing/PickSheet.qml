@@ -75,7 +75,8 @@ WorkSheet {
 
         DeskButton {
             objectName: "issueTicked"
-            text: qsTr("Issue what is ticked: %1 of %2").arg(root.tickedCount).arg(root.picks.count)
+            text: Sentence.of(qsTr("Issue what is ticked: %1 of %2"),
+                              root.tickedCount, root.picks.count)
             enabled: !root.busy
             onClicked: {
                 list.forceActiveFocus(Qt.OtherFocusReason);

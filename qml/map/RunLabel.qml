@@ -4,6 +4,7 @@
 // is room. A picked run has a pennant, an empty one where another line would now be taken.
 
 import QtQuick
+import Flarestock.Desk
 import Flarestock.Screens
 
 Item {
@@ -21,7 +22,7 @@ Item {
     readonly property string pennant: outdone ? "⚐ " : picked ? "⚑ " : ""
     readonly property string size: pennant + dash
     readonly property string both: dash === "" ? pennant + length
-                                               : qsTr("%1  ·  %2").arg(size).arg(length)
+                                               : Sentence.of(qsTr("%1  ·  %2"), size, length)
     readonly property bool oneLine: room > measure.width + 60
 
     signal pressed()

@@ -5,6 +5,7 @@
 
 import QtQuick
 import QtQuick.Controls
+import Flarestock.Desk
 import Flarestock.Screens
 
 AbstractButton {
@@ -22,7 +23,7 @@ AbstractButton {
     Accessible.role: Accessible.RadioButton
     Accessible.checkable: true
     Accessible.checked: inUse
-    Accessible.name: qsTr("%1, %2, %3").arg(title).arg(detail).arg(cost)
+    Accessible.name: Sentence.of(qsTr("%1, %2, %3"), title, detail, cost)
     Keys.onReturnPressed: root.clicked()
 
     background: Rectangle {

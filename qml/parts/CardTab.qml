@@ -4,6 +4,7 @@
 
 import QtQuick
 import QtQuick.Controls
+import Flarestock.Desk
 import Flarestock.Screens
 
 AbstractButton {
@@ -19,7 +20,7 @@ AbstractButton {
     focusPolicy: Qt.NoFocus
     padding: 0
     Accessible.role: Accessible.ListItem
-    Accessible.name: qsTr("%1, %2").arg(part).arg(what)
+    Accessible.name: Sentence.of(qsTr("%1, %2"), part, what)
     Accessible.selectable: true
     Accessible.selected: current
 

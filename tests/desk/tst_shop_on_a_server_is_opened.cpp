@@ -121,6 +121,9 @@ void ServerIsOpened::byItsAddressAndPassword()
     QVERIFY(m_desk->build()->isOpen());
     QTRY_VERIFY(item("serverPassword") == nullptr);
     QTRY_VERIFY(item("lineMap") != nullptr);
+    const QString database = m_address.section(u'/', 3, 3).section(u'?', 0, 0);
+    QCOMPARE(words("shopFile"),
+             QString(database + QStringLiteral(" on localhost  ·  ") + m_desk->kept()));
     QCOMPARE(m_screens->warnings(), QStringList());
 }
 

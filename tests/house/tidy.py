@@ -224,6 +224,17 @@ def words(tree):
                     yield file, number, f"{wrong}: {found.group(0).strip()}"
 
 
+def gaps(tree):
+    """What is filled into one gap may hold a "%2" itself, and the next would land in it."""
+    for file in tree.files:
+        if file.suffix != ".qml":
+            continue
+        text = tree.text(file)
+        for found in re.finditer(r"\.arg\((?:[^()]|\((?:[^()]|\([^()]*\))*\))*\)\s*\.arg\(", text):
+            yield (file, text.count("\n", 0, found.start()) + 1,
+                   "fills its gaps one after the other: write Sentence.of()")
+
+
 TYPE = re.compile(r"^(?:template[^\n]*\n)?(struct|class|enum class) (\w+)(?: final)?(?: :[^;{]*)?\s*\{", re.MULTILINE)
 
 
@@ -245,7 +256,7 @@ def typeNames(tree):
             first.setdefault(name, file)
 
 
-RULES = [topLevel, licence, includes, lengths, functionSizes, scripts, ideas, words, typeNames]
+RULES = [topLevel, licence, includes, lengths, functionSizes, scripts, ideas, words, gaps, typeNames]
 
 
 def allowances(root):
@@ -276,6 +287,7 @@ PLANTS = {
     "lengths": ("model/exact/a.cpp", "// SPDX-License-Identifier: MIT\n" + "int a;\n" * 300),
     "functionSizes": ("model/exact/a.cpp", "// SPDX-License-Identifier: MIT\nint f()\n{\n" + "    g();\n" * 50 + "}\n"),
     "scripts": ("qml/A.qml", "// SPDX-License-Identifier: MIT\nItem {\n  onClicked: {\n" + "  a()\n" * 16 + "  }\n}\n"),
+    "gaps": ("qml/A.qml", '// SPDX-License-Identifier: MIT\nItem {\n  a: qsTr("%1, %2").arg(b(c))\n    .arg(d)\n}\n'),
     "words": ("model/exact/a.cpp", "// SPDX-License-Identifier: MIT\n// FI" "XME later\n"),
 }
 FURTHER = [

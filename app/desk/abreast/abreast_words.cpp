@@ -141,8 +141,7 @@ QString saidFew(const QStringList &all, int most)
         return all.join(QStringLiteral(", "));
     const int left = static_cast<int>(all.size()) - most + 1;
     return AbreastWords::tr("%1, and %2 more")
-        .arg(all.mid(0, most - 1).join(QStringLiteral(", ")))
-        .arg(left);
+        .arg(all.mid(0, most - 1).join(QStringLiteral(", ")), QString::number(left));
 }
 
 QString saidBuildDay(const AbreastBook &book, const std::string &day)

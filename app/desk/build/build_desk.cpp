@@ -170,7 +170,7 @@ bool BuildDesk::takeIn(const BuildPlan &plan, const QString &what, Result<Worked
     const int lines = changedLines(*m_worked.bill, *worked->bill);
     QString sentence = lines == 0   ? tr("%1: no line changed").arg(what)
                        : lines == 1 ? tr("%1: 1 line changed").arg(what)
-                                    : tr("%1: %2 lines changed").arg(what).arg(lines);
+                                    : tr("%1: %2 lines changed").arg(what, QString::number(lines));
     const Money before = m_worked.bill->total;
     const Money after = worked->bill->total;
     if (!(before == after))

@@ -52,8 +52,8 @@ QString portsSaid(const Candidate &candidate)
     if (ports.size() <= PortsSaid)
         return ports.join(QStringLiteral(", "));
     return WhatIsThis::tr("%1 and %2 more")
-        .arg(QStringList(ports.mid(0, PortsSaid)).join(QStringLiteral(", ")))
-        .arg(ports.size() - PortsSaid);
+        .arg(QStringList(ports.mid(0, PortsSaid)).join(QStringLiteral(", ")),
+             QString::number(ports.size() - PortsSaid));
 }
 
 QString deviationSaid(double mm)

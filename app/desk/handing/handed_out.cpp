@@ -79,7 +79,7 @@ struct Step {
 
 QString counted(const QString &label, std::size_t count)
 {
-    return count == 0 ? label : HandingWords::tr("%1 %2").arg(label).arg(count);
+    return count == 0 ? label : HandingWords::tr("%1 %2").arg(label, QString::number(count));
 }
 
 Step reserveStep(const HandedOut &handed)

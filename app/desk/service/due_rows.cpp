@@ -58,7 +58,8 @@ Row dueRow(const DueLine &line, const GarageBook &book, std::size_t number, Unit
     const PieceStanding stands = standingOf(work.piece, book, line.car);
     const int mark = stands.mark == Standing::Open ? stands.mark : markOf(work.standing);
     const QString key =
-        QStringLiteral("%1|%2|%3").arg(said(line.car), said(work.piece->position)).arg(number);
+        QStringLiteral("%1|%2|%3")
+            .arg(said(line.car), said(work.piece->position), QString::number(number));
     return {key,
             {dueHeadOf(line, book), mark, where, piece, state, saidReasons(work), takes,
              lacksParts(line), says.join(QStringLiteral(", "))}};

@@ -58,7 +58,7 @@ void PieceCard::add(const QString &head, const CardLine &line)
         if (!more.isEmpty())
             says.append(more);
     }
-    m_rows.push_back({QStringLiteral("%1|%2").arg(head).arg(m_rows.size()),
+    m_rows.push_back({QString(head + u'|' + QString::number(m_rows.size())),
                       {head == m_head ? QString() : head, line.title, line.detail, line.figure,
                        line.flagged, says.join(QStringLiteral(", ")), line.back}});
     m_head = head;

@@ -265,8 +265,7 @@ bool ServiceDesk::scan(const QString &code)
     select(said(meant.front().position));
     Q_EMIT explained(meant.size() == 1 ? QString()
                                        : tr("%1 is at %2 positions; this is the first of them.")
-                                             .arg(code.trimmed())
-                                             .arg(meant.size()));
+                                             .arg(code.trimmed(), QString::number(meant.size())));
     Q_EMIT arrived();
     return true;
 }

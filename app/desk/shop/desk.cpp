@@ -3,6 +3,7 @@
 #include "app/desk/shop/desk.h"
 
 #include "app/desk/words/spoken.h"
+#include "model/storage/server/server_address.h"
 
 #include <QJSEngine>
 
@@ -169,7 +170,13 @@ QString Desk::shopPath() const
 
 QString Desk::shopFile() const
 {
-    return shopPath().section(u'/', -1);
+    if (!isServer(m_shop.file))
+        return shopPath().section(u'/', -1);
+    const auto at = ServerAddress::parse(m_shop.file);
+    if (!at)
+        return shopPath();
+    return at->isSocket() ? tr("%1 on this computer").arg(said(at->database))
+                          : tr("%1 on %2").arg(said(at->database), said(at->host));
 }
 
 void Desk::say(const QString &kept)

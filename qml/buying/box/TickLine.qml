@@ -5,6 +5,7 @@
 
 import QtQuick
 import QtQuick.Controls
+import Flarestock.Desk
 import Flarestock.Screens
 
 AbstractButton {
@@ -28,7 +29,7 @@ AbstractButton {
 
     readonly property real indent: content ? 34 : 0
     readonly property string placed: to === "" ? mark
-        : mark === "" ? qsTr("→ %1").arg(to) : qsTr("%1 → %2").arg(mark).arg(to)
+        : mark === "" ? qsTr("→ %1").arg(to) : Sentence.of(qsTr("%1 → %2"), mark, to)
 
     implicitHeight: Math.max(44, words.implicitHeight + 12)
     focusPolicy: Qt.NoFocus

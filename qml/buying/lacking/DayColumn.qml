@@ -7,6 +7,7 @@ pragma ComponentBehavior: Bound
 
 import QtQuick
 import QtQuick.Controls
+import Flarestock.Desk
 import Flarestock.Screens
 
 AbstractButton {
@@ -41,10 +42,10 @@ AbstractButton {
 
     function saidOfPart(): string {
         if (partLacks !== "")
-            return qsTr("%1: %2 short").arg(ofPart).arg(partLacks);
+            return Sentence.of(qsTr("%1: %2 short"), ofPart, partLacks);
         if (partNeeds !== "")
-            return qsTr("%1: needs %2").arg(ofPart).arg(partNeeds);
-        return partComes === "" ? "" : qsTr("%1: %2 come").arg(ofPart).arg(partComes);
+            return Sentence.of(qsTr("%1: needs %2"), ofPart, partNeeds);
+        return partComes === "" ? "" : Sentence.of(qsTr("%1: %2 come"), ofPart, partComes);
     }
 
     padding: 0

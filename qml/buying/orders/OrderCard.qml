@@ -3,6 +3,7 @@
 // An order in the list of orders.
 
 import QtQuick
+import Flarestock.Desk
 import Flarestock.Screens
 
 BuyingCard {
@@ -16,5 +17,5 @@ BuyingCard {
     number: key
     figure: total
     title: supplier
-    detail: qsTr("%1  ·  %2").arg(stands).arg(days)
+    detail: Sentence.of(qsTr("%1  ·  %2"), stands, days)
 }

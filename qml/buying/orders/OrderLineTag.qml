@@ -4,6 +4,7 @@
 
 import QtQuick
 import QtQuick.Controls
+import Flarestock.Desk
 import Flarestock.Screens
 
 AbstractButton {
@@ -55,7 +56,7 @@ AbstractButton {
                     id: number
 
                     width: figures.x - 6
-                    text: qsTr("%1 × %2").arg(root.quantity).arg(root.part)
+                    text: Sentence.of(qsTr("%1 × %2"), root.quantity, root.part)
                 }
                 Words {
                     id: figures

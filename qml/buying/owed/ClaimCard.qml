@@ -3,6 +3,7 @@
 // A claim in the list of what is owed.
 
 import QtQuick
+import Flarestock.Desk
 import Flarestock.Screens
 
 BuyingCard {
@@ -16,5 +17,5 @@ BuyingCard {
     number: key
     title: owed
     figure: stands
-    detail: qsTr("%1  ·  %2").arg(fault).arg(supplier)
+    detail: Sentence.of(qsTr("%1  ·  %2"), fault, supplier)
 }

@@ -3,6 +3,7 @@
 // A line of a slip: how much of what, at which price, and why more than is needed.
 
 import QtQuick
+import Flarestock.Desk
 import Flarestock.Screens
 
 Column {
@@ -12,8 +13,8 @@ Column {
 
     spacing: 1
     Accessible.role: Accessible.StaticText
-    Accessible.name: qsTr("%1 of %2 at %3, %4. %5").arg(modelData.quantity).arg(modelData.part)
-        .arg(modelData.each).arg(modelData.cost).arg(modelData.why)
+    Accessible.name: Sentence.ofAll(qsTr("%1 of %2 at %3, %4. %5"),
+        [modelData.quantity, modelData.part, modelData.each, modelData.cost, modelData.why])
 
     Item {
         width: root.width

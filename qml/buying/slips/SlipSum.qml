@@ -3,6 +3,7 @@
 // One sum below a slip or an order.
 
 import QtQuick
+import Flarestock.Desk
 import Flarestock.Screens
 
 Item {
@@ -14,7 +15,7 @@ Item {
 
     implicitHeight: Math.max(name.height, amount.height)
     Accessible.role: Accessible.StaticText
-    Accessible.name: qsTr("%1: %2").arg(title).arg(figure)
+    Accessible.name: Sentence.of(qsTr("%1: %2"), title, figure)
 
     Words {
         id: name

@@ -4,6 +4,7 @@
 
 import QtQuick
 import QtQuick.Controls
+import Flarestock.Desk
 import Flarestock.Screens
 
 AbstractButton {
@@ -60,13 +61,14 @@ AbstractButton {
 
         Words {
             width: words.width
-            text: qsTr("%1: %2").arg(root.name).arg(root.port)
+            text: Sentence.of(qsTr("%1: %2"), root.name, root.port)
             strong: true
             wrapMode: Text.Wrap
         }
         Words {
             width: words.width
-            text: root.detail === "" ? root.fits : qsTr("%1  ·  %2").arg(root.detail).arg(root.fits)
+            text: root.detail === "" ? root.fits : Sentence.of(qsTr("%1  ·  %2"),
+                                                               root.detail, root.fits)
             small: true
             quiet: true
             wrapMode: Text.Wrap

@@ -5,6 +5,7 @@
 
 import QtQuick
 import QtQuick.Controls
+import Flarestock.Desk
 import Flarestock.Screens
 
 AbstractButton {
@@ -22,7 +23,7 @@ AbstractButton {
     Accessible.role: Accessible.CheckBox
     Accessible.checkable: true
     Accessible.checked: ticked
-    Accessible.name: qsTr("%1. %2").arg(title).arg(says)
+    Accessible.name: Sentence.of(qsTr("%1. %2"), title, says)
 
     background: Rectangle {
         color: root.current ? Theme.accentFill : root.index % 2 ? Theme.stripe : Theme.surface

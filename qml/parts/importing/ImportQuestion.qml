@@ -35,8 +35,8 @@ FocusScope {
 
         Words {
             objectName: "questionCount"
-            text: qsTr("Question %1 of %2  ·  %3").arg(root.list.question)
-                .arg(root.list.questions).arg(root.list.where)
+            text: Sentence.of(qsTr("Question %1 of %2  ·  %3"),
+                              root.list.question, root.list.questions, root.list.where)
             strong: true
             color: Theme.accent
             wrapMode: Text.Wrap
@@ -83,7 +83,7 @@ FocusScope {
                             required property string says
 
                             width: cells.width
-                            text: wrong ? qsTr("! %1: %2").arg(title).arg(value) : says
+                            text: wrong ? Sentence.of(qsTr("! %1: %2"), title, value) : says
                             strong: wrong
                             color: wrong ? Theme.stop : Theme.ink
                             wrapMode: Text.Wrap

@@ -4,6 +4,7 @@
 
 import QtQuick
 import QtQuick.Controls
+import Flarestock.Desk
 import Flarestock.Screens
 
 AbstractButton {
@@ -18,7 +19,7 @@ AbstractButton {
     focusPolicy: Qt.NoFocus
     padding: 0
     Accessible.role: Accessible.ListItem
-    Accessible.name: qsTr("%1, %2").arg(label).arg(detail)
+    Accessible.name: Sentence.of(qsTr("%1, %2"), label, detail)
     background: Rectangle {
         color: root.current ? Theme.accentFill : Theme.surface
         border.color: root.current ? Theme.accent : Theme.rule

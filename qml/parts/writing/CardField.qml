@@ -4,6 +4,7 @@
 // is longer lies over what follows, as long as the field has the keyboard.
 
 import QtQuick
+import Flarestock.Desk
 import Flarestock.Screens
 
 FocusScope {
@@ -69,6 +70,6 @@ FocusScope {
         maximumLineCount: root.activeFocus ? 8 : 1
         elide: Text.ElideRight
         Accessible.role: Accessible.AlertMessage
-        Accessible.name: qsTr("%1: %2").arg(root.title).arg(text)
+        Accessible.name: Sentence.of(qsTr("%1: %2"), root.title, text)
     }
 }

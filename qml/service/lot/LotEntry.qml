@@ -4,6 +4,7 @@
 
 import QtQuick
 import QtQuick.Controls
+import Flarestock.Desk
 import Flarestock.Screens
 
 AbstractButton {
@@ -63,7 +64,7 @@ AbstractButton {
             }
             Sentence {
                 width: parent.width - 12
-                sentence: qsTr("%1 × %2").arg(root.amount).arg(root.title)
+                sentence: Sentence.of(qsTr("%1 × %2"), root.amount, root.title)
                 small: true
                 quiet: true
             }

@@ -43,8 +43,8 @@ FocusScope {
         ScrollBar.vertical: SlimScrollBar {}
         Accessible.role: Accessible.Pane
         Accessible.name: root.service.pieceTitle === "" ? qsTr("no position is in hand")
-            : qsTr("%1, %2. %3").arg(root.service.pieceTitle).arg(root.service.pieceAbout)
-                  .arg(root.service.pieceState)
+            : Sentence.of(qsTr("%1, %2. %3"),
+                          root.service.pieceTitle, root.service.pieceAbout, root.service.pieceState)
         Keys.onUpPressed: flick.contentY = Math.max(0, contentY - 40)
         Keys.onDownPressed: flick.contentY = Math.min(Math.max(0, contentHeight - height),
                                                       contentY + 40)
@@ -89,7 +89,7 @@ FocusScope {
                         required property string says
 
                         objectName: "work-" + key
-                        text: qsTr("%1  %2").arg(label).arg(letter)
+                        text: Sentence.of(qsTr("%1  %2"), label, letter)
                         padding: 11
                         enabled: !root.busy
                         Accessible.name: says

@@ -6,6 +6,7 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
+import Flarestock.Desk
 import Flarestock.Screens
 
 Column {
@@ -23,7 +24,7 @@ Column {
     Words {
         objectName: "cutPiece"
         width: root.width
-        text: qsTr("%1:  %2").arg(root.name).arg(root.cuts)
+        text: Sentence.of(qsTr("%1:  %2"), root.name, root.cuts)
         wrapMode: Text.Wrap
     }
     Row {

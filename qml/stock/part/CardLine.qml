@@ -3,6 +3,7 @@
 // One thing that is known of a part, under the head of its group.
 
 import QtQuick
+import Flarestock.Desk
 import Flarestock.Screens
 
 Column {
@@ -21,7 +22,7 @@ Column {
 
     spacing: 1
     Accessible.role: Accessible.StaticText
-    Accessible.name: head === "" ? says : qsTr("%1: %2").arg(head).arg(says)
+    Accessible.name: head === "" ? says : Sentence.of(qsTr("%1: %2"), head, says)
 
     Words {
         visible: root.head !== ""

@@ -54,7 +54,8 @@ Column {
             accent: Theme.accent
             paper: Theme.stripe
             Accessible.role: Accessible.Graphic
-            Accessible.name: qsTr("drawing of %1, %2").arg(root.part.number).arg(root.part.title)
+            Accessible.name: Sentence.of(qsTr("drawing of %1, %2"),
+                                         root.part.number, root.part.title)
         }
     }
     Image {
@@ -97,7 +98,7 @@ Column {
                 x: 18
                 width: end.width - 18
                 sentence: end.thread === "" ? end.port
-                                            : qsTr("%1  ·  %2").arg(end.port).arg(end.thread)
+                                            : Sentence.of(qsTr("%1  ·  %2"), end.port, end.thread)
             }
         }
     }

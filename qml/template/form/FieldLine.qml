@@ -6,6 +6,7 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
+import Flarestock.Desk
 import Flarestock.Screens
 
 FocusScope {
@@ -126,7 +127,7 @@ FocusScope {
             color: Theme.stop
             wrapMode: Text.Wrap
             Accessible.role: Accessible.AlertMessage
-            Accessible.name: qsTr("%1: %2").arg(root.title).arg(text)
+            Accessible.name: Sentence.of(qsTr("%1: %2"), root.title, text)
         }
         Flow {
             width: parent.width

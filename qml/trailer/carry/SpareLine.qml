@@ -4,6 +4,7 @@
 
 import QtQuick
 import QtQuick.Controls
+import Flarestock.Desk
 import Flarestock.Screens
 
 AbstractButton {
@@ -62,8 +63,8 @@ AbstractButton {
             Words {
                 width: parent.width
                 text: root.isKnown && root.covered !== ""
-                    ? qsTr("%1  ·  %2, %3").arg(root.part).arg(root.spentBy).arg(root.covered)
-                    : root.isKnown ? qsTr("%1  ·  %2").arg(root.part).arg(root.spentBy)
+                    ? Sentence.of(qsTr("%1  ·  %2, %3"), root.part, root.spentBy, root.covered)
+                    : root.isKnown ? Sentence.of(qsTr("%1  ·  %2"), root.part, root.spentBy)
                     : root.part
                 strong: true
                 wrapMode: Text.Wrap

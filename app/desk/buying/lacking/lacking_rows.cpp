@@ -157,8 +157,8 @@ void addOffers(std::vector<Row> &facts, const Lack &lack)
         facts.push_back(fact(QStringLiteral("offer|") + said(offer.supplier),
                              saidSupplier(offer.supplier, catalogue),
                              BuyingWords::tr("%1 %2 each, %3 days")
-                                 .arg(saidPrice(each, offer.currency), said(offer.currency.code()))
-                                 .arg(offer.leadDays)));
+                                 .arg(saidPrice(each, offer.currency), said(offer.currency.code()),
+                                      QString::number(offer.leadDays))));
     }
 }
 

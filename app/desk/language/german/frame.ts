@@ -953,6 +953,14 @@
         <source>%1  ·  the copy %2</source>
         <translation>%1  ·  die Kopie %2</translation>
     </message>
+    <message>
+        <source>%1 on this computer</source>
+        <translation>%1 auf diesem Rechner</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <translation>%1 auf %2</translation>
+    </message>
 </context>
 <context>
     <name>flarestock::Form</name>

@@ -64,10 +64,10 @@ void TradeForm::setShop(const ShopOnDesk &shop)
     std::vector<Row> rows;
     if (m_workshop) {
         for (const Supplier &supplier : m_workshop->catalogue.suppliers())
-            rows.push_back(
-                {said(supplier.id),
-                 {said(supplier.name),
-                  tr("%1, here in %2 days").arg(said(supplier.id)).arg(supplier.leadDays)}});
+            rows.push_back({said(supplier.id),
+                            {said(supplier.name),
+                             tr("%1, here in %2 days")
+                                 .arg(said(supplier.id), QString::number(supplier.leadDays))}});
     }
     m_suppliers.become(std::move(rows));
 }

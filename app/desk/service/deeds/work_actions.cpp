@@ -170,15 +170,13 @@ QString saidWork(const WorkDone &done, const GarageBook &book)
                               flarestock::said(car ? car->title : done.serviced.car),
                               saidWorkDone(done.serviced.work), saidPiece(done.serviced.piece))};
     for (const Renewed &ring : done.rings) {
+        const QString number = flarestock::said(ring.part->number);
+        const QString taken = QString::number(ring.taken);
         if (ring.shortBy() > 0)
             said.append(ServiceWords::tr("%1: %2 fresh, %3 short.")
-                            .arg(flarestock::said(ring.part->number))
-                            .arg(ring.taken)
-                            .arg(ring.shortBy()));
+                            .arg(number, taken, QString::number(ring.shortBy())));
         else if (ring.taken > 0)
-            said.append(ServiceWords::tr("%1: %2 fresh.")
-                            .arg(flarestock::said(ring.part->number))
-                            .arg(ring.taken));
+            said.append(ServiceWords::tr("%1: %2 fresh.").arg(number, taken));
     }
     if (done.isOpen)
         said.append(ServiceWords::tr("Leak-test it."));

@@ -69,7 +69,7 @@ void CarryDesk::keep(int drawer)
     if (carried < 0 || chosen.isEmpty())
         return m_pen.refuse(chosen.isEmpty() ? tr("Choose the drawer that is to hold it.")
                                              : tr("Of this part nothing could be reckoned."));
-    write(tr("%1 is to hold %2 of %3.").arg(chosen).arg(carried).arg(m_selected),
+    write(tr("%1 is to hold %2 of %3.").arg(chosen, QString::number(carried), m_selected),
           {{part->number, chosen.toStdString(), carried}});
 }
 
