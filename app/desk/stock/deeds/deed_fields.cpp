@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// The fields of a deed's form, each with what is most likely meant.
+// The fields of a deed's form, each with what is most likely meant. What only the person knows comes
+// first, since there the keyboard is.
 
 #include "app/desk/form/form.h"
 #include "app/desk/stock/deeds/deed_words.h"
@@ -111,7 +112,6 @@ void addKeeping(Fields &fields, const DeedSubject &subject)
     const QString home = homeOf(subject);
     const auto &keepings = subject.book->workshop->notes.keepings;
     const auto kept = keepings.find({subject.entry->number, home.toStdString()});
-    fields.typed("place", DeedWords::tr("which place"), home, DeedWords::tr("type or scan it: C4"));
     fields.figure("least", DeedWords::tr("at least"),
                   kept == keepings.end() ? QStringLiteral("1")
                                          : asTyped(kept->second.least, subject),
@@ -119,6 +119,7 @@ void addKeeping(Fields &fields, const DeedSubject &subject)
     fields.figure("most", DeedWords::tr("filled up to"),
                   kept == keepings.end() ? QString() : asTyped(kept->second.most, subject),
                   DeedWords::tr("the same, where nothing is written"));
+    fields.typed("place", DeedWords::tr("which place"), home, DeedWords::tr("type or scan it: C4"));
 }
 
 void addReceiving(Fields &fields, const DeedSubject &subject)
@@ -142,11 +143,11 @@ void addLevel(Fields &fields, const DeedSubject &subject)
     const QString home = homeOf(subject);
     const auto &levels = subject.book->workshop->notes.levels;
     const auto seen = levels.find({subject.entry->number, home.toStdString()});
-    fields.typed("place", DeedWords::tr("which place"), home, DeedWords::tr("type or scan it: C4"));
     fields.choice(
         "level", DeedWords::tr("how much is there"),
         {saidLevel(StockLevel::Plenty), saidLevel(StockLevel::Low), saidLevel(StockLevel::Out)},
         seen == levels.end() ? 0 : 2 - static_cast<int>(seen->second.level));
+    fields.typed("place", DeedWords::tr("which place"), home, DeedWords::tr("type or scan it: C4"));
     fields.typed("holds", DeedWords::tr("what lies in it"),
                  seen == levels.end() ? QString() : said(seen->second.holds),
                  DeedWords::tr("of a tin of odds: M5 to M8, stainless"));
@@ -173,10 +174,10 @@ std::vector<Row> fieldRows(StockDeed deed, const DeedSubject &subject)
         fields.condition();
         break;
     case StockDeed::Count:
-        fields.typed("place", DeedWords::tr("which place"), homeOf(subject),
-                     DeedWords::tr("type or scan it: C4"));
         fields.figure("found", DeedWords::tr("how many lie there"), {},
                       DeedWords::tr("what you have counted"));
+        fields.typed("place", DeedWords::tr("which place"), homeOf(subject),
+                     DeedWords::tr("type or scan it: C4"));
         break;
     case StockDeed::Receive:
         addReceiving(fields, subject);
