@@ -52,7 +52,7 @@ ApplicationWindow {
     }
     onClosing: close => {
         Desk.keepNow();
-        close.accepted = root.leaving || !Desk.backups.due;
+        close.accepted = root.leaving || !Desk.backups.due && !Desk.isOwing;
         if (!close.accepted)
             shopSheets.askBeforeLeaving();
     }
@@ -153,6 +153,7 @@ ApplicationWindow {
                 shopTitle: Desk.shopTitle
                 shopFile: Desk.shopFile
                 kept: Desk.kept
+                isOwing: Desk.isOwing
                 backedUp: Desk.backups.newest
                 backupDue: Desk.backups.due
                 backingUp: Desk.backups.busy

@@ -64,6 +64,8 @@ Item {
 
         newest: Desk.backups.newest
         busy: Desk.backups.busy
+        isBackupDue: Desk.backups.due
+        owes: Desk.isOwing ? Desk.kept : ""
         onBackUp: Desk.backups.now()
         onLeave: root.leave()
     }

@@ -15,6 +15,7 @@ Rectangle {
     required property string shopTitle
     required property string shopFile
     required property string kept
+    property bool isOwing: false // It says that something could not be kept.
     property string backedUp: "" // "backed up today 14:02"; empty where there is no shop.
     property bool backupDue: false
     property bool backingUp: false
@@ -72,17 +73,22 @@ Rectangle {
 
                 objectName: "shopFile"
                 width: parent.width
-                elide: Text.ElideMiddle
+                elide: root.isOwing ? Text.ElideRight : Text.ElideMiddle
+                wrapMode: root.isOwing ? Text.Wrap : Text.NoWrap
+                maximumLineCount: root.isOwing ? 2 : 1
                 horizontalAlignment: Text.AlignRight
-                text: Sentence.of(qsTr("%1  ·  %2"), root.shopFile, root.kept)
+                text: root.isOwing ? qsTr("! %1").arg(root.kept)
+                                   : Sentence.of(qsTr("%1  ·  %2"), root.shopFile, root.kept)
                 small: true
-                quiet: true
+                quiet: !root.isOwing
+                strong: root.isOwing
+                color: root.isOwing ? Theme.caution : Theme.quiet
             }
             Words {
                 id: backup
 
                 objectName: "backedUp"
-                visible: text !== ""
+                visible: text !== "" && !root.isOwing
                 width: parent.width
                 elide: Text.ElideRight
                 horizontalAlignment: Text.AlignRight

@@ -27,7 +27,7 @@ void ChangesAreKept::inTheShopFileAndComeBack()
     const QString total = m_desk->build()->total();
     QVERIFY(m_desk->build()->answer(QStringLiteral("power"), QStringLiteral("610 hp")));
     QVERIFY(m_desk->build()->total() != total || m_desk->build()->canTakeBack());
-    QCOMPARE(m_desk->kept(), QStringLiteral("writing to the file"));
+    QCOMPARE(m_desk->kept(), QStringLiteral("writing"));
     m_desk->keepNow();
     QVERIFY2(m_desk->kept().startsWith(QStringLiteral("kept, ")), qPrintable(m_desk->kept()));
     QCOMPARE(inFile()->build("coupe-fuel")->answers.at("power"), std::string("610 hp"));

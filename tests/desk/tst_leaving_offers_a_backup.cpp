@@ -25,6 +25,7 @@ private Q_SLOTS:
     void oneStays();
     void whereItCannotBeMadeItIsSaid();
     void withABackupOfTodayNothingIsAsked();
+    void whatIsNotKeptIsSaidAndWaits();
     void withoutAShopNothingIsAsked();
     void anotherShopIsOpenedFromHere();
 
@@ -110,6 +111,35 @@ void LeavingOffersABackup::withABackupOfTodayNothingIsAsked()
     QTRY_VERIFY_WITH_TIMEOUT(!m_desk->backups()->isBusy(), 60'000);
     m_window->close();
     QVERIFY(!m_window->isVisible());
+}
+
+void LeavingOffersABackup::whatIsNotKeptIsSaidAndWaits()
+{
+    m_desk->backups()->now();
+    QTRY_VERIFY_WITH_TIMEOUT(!m_desk->backups()->isBusy(), 60'000);
+    auto shop = openShopFile(m_file.toStdString()).value();
+    shop.keep = [](const ChangedPlan &) -> Result<void> {
+        return problem("the disk", "is full", "Make room.");
+    };
+    m_desk->show(std::move(shop));
+    m_desk->pen()->unwritten().setShop(m_file, {});
+    QString left;
+    connect(&m_desk->pen()->unwritten(), &Unwritten::kept, m_window,
+            [&left](const QString &, const QString &text) { left = text; });
+    QVERIFY(m_desk->openBuild(QStringLiteral("coupe-fuel")));
+    QVERIFY(m_desk->build()->answer(QStringLiteral("power"), QStringLiteral("610 hp")));
+    const auto words = [this](const char *name) { return item(name)->property("text").toString(); };
+    m_window->close(); // Tries once more.
+    QTRY_VERIFY(item("leaveAsItIs") != nullptr && item("leaveAsItIs")->hasActiveFocus());
+    QVERIFY(m_window->isVisible());
+    QVERIFY(item("backUpAndLeave") == nullptr);
+    const QString said = QStringLiteral("not kept: the disk: is full. Make room.");
+    QCOMPARE(words("shopFile"), QString(QStringLiteral("! ") + said));
+    QVERIFY2(words("sheetAbout").contains(said), qPrintable(words("sheetAbout")));
+    pictureOfSheet(*m_window, *m_look, "leaving-unkept");
+    QTRY_VERIFY(left.contains(QStringLiteral("610 hp"))); // For the next start.
+    press("leaveAsItIs");
+    QTRY_VERIFY(!m_window->isVisible());
 }
 
 void LeavingOffersABackup::withoutAShopNothingIsAsked()

@@ -159,7 +159,7 @@ void StockByKeyboard::aCountIsSaidOnlyAfterwards()
     press("deed-count");
     QTRY_VERIFY(item("field-found") != nullptr);
     QTRY_VERIFY(item("field-found")->hasActiveFocus()); // The bin is known.
-    for (const QQuickItem *one : allSeen(*m_window)) { // Who counts is told nothing before.
+    for (const QQuickItem *one : allSeen(*m_window)) {  // Who counts is told nothing before.
         bool ofSheet = false;
         for (const QQuickItem *above = one; above != nullptr; above = above->parentItem())
             ofSheet = ofSheet || above->objectName() == QStringLiteral("field-found");

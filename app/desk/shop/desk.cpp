@@ -90,7 +90,14 @@ void Desk::listen()
                        isOpen ? m_build.plan() : BuildPlan{}, m_build.units());
         Q_EMIT stepsChanged();
     });
-    connect(&m_build, &BuildDesk::leaving, this, &Desk::keepAside);
+    connect(&m_build, &BuildDesk::leaving, this, [this] {
+        if (m_kept.isWaiting && m_kept.errand.isUnderWay())
+            m_kept.owed.add(takeToKeep()); // Its turn comes after that one.
+        else
+            keepAside();
+    });
+    m_kept.owed.rememberBy(m_pen.unwritten());
+    connect(&m_pen.unwritten(), &Unwritten::found, this, &Desk::takeUpOwed);
     connect(&m_backups, &BackingUp::told, &m_build, &BuildDesk::tell);
     const auto tellAndRead = [this](const QString &sentence) {
         m_pen.hear(); // What was refused before it is past.
@@ -139,7 +146,10 @@ Desk *Desk::create(QQmlEngine *, QJSEngine *)
 void Desk::show(ShopOnDesk shop)
 {
     keepNow();
+    if (shop.file != m_shop.file)
+        m_kept.owed.goElsewhere();
     m_shop = std::move(shop);
+    m_kept.owed.showIn(m_shop.builds, {});
     tellAreas(true);
     m_pen.forgetDone();
     m_backups.setShop(m_shop.backups);
@@ -151,9 +161,11 @@ void Desk::show(ShopOnDesk shop)
     m_build.close();
     Q_EMIT shopChanged();
     Q_EMIT problemChanged();
-    say(tr("nothing unsaved"));
+    if (!isOwing())
+        say(tr("nothing unsaved"));
     if (m_builds.count() > 0)
         openBuild(m_builds.cell(0, QStringLiteral("key")).toString());
+    keepOwed();
 }
 
 QString Desk::shopTitle() const
@@ -214,8 +226,10 @@ bool Desk::openBuild(const QString &key, const QString &sentence)
                      *isRefused = !opened;
                      if (!opened)
                          return refuse(opened.error());
-                     m_kept.before = plan;
-                     m_kept.whyNot.clear();
+                     const ChangedPlan *owed = m_kept.owed.find(plan.id);
+                     m_kept.before = owed != nullptr ? owed->before : plan;
+                     if (!isOwing())
+                         m_kept.whyNot.clear();
                      std::erase(m_order, Step::Plan); // They were those of the build before.
                      m_problem.clear();
                      Q_EMIT problemChanged();
@@ -232,6 +246,7 @@ void Desk::become(ShopOnDesk shop)
         for (BuildPlan &plan : m_shop.builds)
             plan = plan.id == kept.id ? kept : plan;
     }
+    m_kept.owed.showIn(m_shop.builds, m_build.plan().id);
     tellAreas(false);
     m_builds.become(buildRows(m_shop));
 }
@@ -277,7 +292,8 @@ void Desk::sayAgain()
     m_build.sayAgain();
     m_handing.sayAgain();
     m_backups.setShop(m_shop.backups);
-    say(tr("nothing unsaved"));
+    if (!isOwing())
+        say(tr("nothing unsaved"));
 }
 
 } // namespace flarestock

@@ -25,7 +25,6 @@
 #include "app/desk/template/template_desk.h"
 #include "app/desk/trailer/trailer_desk.h"
 
-#include <QTimer>
 #include <QUrl>
 
 class QQmlEngine;
@@ -41,6 +40,7 @@ class Desk : public QObject {
     Q_PROPERTY(QString shopTitle READ shopTitle NOTIFY shopChanged)
     Q_PROPERTY(QString shopFile READ shopFile NOTIFY shopChanged)
     Q_PROPERTY(QString kept READ kept NOTIFY keptChanged)
+    Q_PROPERTY(bool isOwing READ isOwing NOTIFY keptChanged)
     Q_PROPERTY(QString problem READ problem NOTIFY problemChanged)
     Q_PROPERTY(QString opening READ opening NOTIFY openingChanged)
     Q_PROPERTY(QString who READ who WRITE setWho NOTIFY whoChanged)
@@ -70,17 +70,16 @@ public:
     ~Desk() override;
     /// The desk that exists (asserted: main() or the test has made it).
     static Desk *create(QQmlEngine *engine, QJSEngine *);
-
     void setDeeds(DeskDeeds deeds);
     /// Puts a shop on the desk, with its first build. Problem: none of it can be worked out.
     void show(ShopOnDesk shop);
-
     [[nodiscard]] bool hasShop() const { return m_hasShop; }
     [[nodiscard]] QString shopTitle() const;
     [[nodiscard]] QString shopFile() const;
     [[nodiscard]] QString shopPath() const; ///< With its folder.
     /// Whether what the screen shows is in the file: "kept, 14:02".
     [[nodiscard]] QString kept() const { return m_kept.said; }
+    [[nodiscard]] bool isOwing() const; ///< A change could not be kept, and is tried again.
     /// What the outside world refused last, as a sentence; empty where nothing.
     [[nodiscard]] QString problem() const { return m_problem; }
     /// The name of the file that is being opened; empty where none is.
@@ -149,11 +148,13 @@ private:
     void takeRead(Result<ShopOnDesk> read);
     void takeInOthers(ShopOnDesk shop);
     void workAnew(const QString &sentence, bool isBack);
-    /// The build to open instead of the one on the desk, which the shop has no more or has
-    /// otherwise; empty: it is the same.
+    /// What to open instead of the build on the desk; empty: the shop has it as it is there.
     [[nodiscard]] QString otherThanOnDesk();
     void keepLater();
     void keepAside();
+    void keepChanged(const ChangedPlan &changed);
+    void keepOwed();
+    void takeUpOwed();
     void sayKept();
     [[nodiscard]] ChangedPlan takeToKeep();
     void takeKept(const ChangedPlan &changed, const Result<void> &kept);
@@ -167,7 +168,6 @@ private:
     ShopOnDesk m_shop;
     bool m_hasShop = false;
     QString m_problem;
-    BuildPlan m_before; ///< The build on the desk as it was in the shop when its changes began.
     KeptPlan m_kept;
     Rows m_builds;
     BuildDesk m_build;

@@ -12,7 +12,7 @@ namespace flarestock {
 
 void Desk::keepLater()
 {
-    say(tr("writing to the file"));
+    say(tr("writing"));
     m_kept.isWaiting = true;
     m_kept.soon.start();
 }
@@ -23,6 +23,8 @@ ChangedPlan Desk::takeToKeep()
     m_kept.soon.stop();
     m_kept.isWaiting = false;
     ChangedPlan changed{m_build.plan(), m_kept.before};
+    if (m_kept.owed.find(changed.plan.id) != nullptr)
+        m_kept.owed.add(changed);
     for (BuildPlan &plan : m_shop.builds) {
         if (plan.id == changed.plan.id)
             plan = changed.plan;
@@ -35,8 +37,14 @@ void Desk::keepAside()
     m_templates.keepNow();
     if (!m_kept.isWaiting)
         return;
-    m_kept.errand.finish(); // Seldom: there are a thousand milliseconds between two.
-    m_kept.errand.run([this, changed = takeToKeep(), keep = m_shop.keep]() -> Errand::Back {
+    if (m_kept.errand.isUnderWay()) // A server is slow to answer.
+        return m_kept.soon.start();
+    keepChanged(takeToKeep());
+}
+
+void Desk::keepChanged(const ChangedPlan &changed)
+{
+    m_kept.errand.run([this, changed, keep = m_shop.keep]() -> Errand::Back {
         const auto kept = std::make_shared<const Result<void>>(keep(changed));
         return [this, changed, kept] { takeKept(changed, *kept); };
     });
@@ -55,18 +63,53 @@ void Desk::keepNow()
 /// Meanwhile the plan may have been changed again, or another one may be on the desk.
 void Desk::takeKept(const ChangedPlan &changed, const Result<void> &kept)
 {
+    const bool wasOwed = m_kept.owed.find(changed.plan.id) != nullptr;
     if (!kept) {
+        m_kept.owed.add(changed);
         m_kept.whyNot = saidProblem(kept.error());
         say(tr("not kept: %1").arg(m_kept.whyNot));
+        if (wasOwed)
+            return QTimer::singleShot(KeptPlan::TryAgainMs, this, &Desk::readAgain);
         return m_readSoon.start(); // Another seat may have changed it.
     }
     if (m_build.plan().id == changed.plan.id)
         m_kept.before = changed.plan;
-    m_kept.whyNot.clear();
+    m_kept.owed.settle(changed);
     ++m_written;
     if (m_pen.isBusy()) // What is read meanwhile may not have it yet.
         m_kept.since.push_back(changed.plan);
+    if (isOwing())
+        return keepOwed();
+    m_kept.whyNot.clear();
     sayKept();
+    if (wasOwed)
+        m_build.tell(tr("%1: what was changed is kept now.").arg(said(changed.plan.title)));
+}
+
+/// One build after the other, each ends in takeKept().
+void Desk::keepOwed()
+{
+    if (isOwing() && m_shop.keep && !m_kept.errand.isUnderWay())
+        keepChanged(m_kept.owed.all().front());
+}
+
+/// What could not be kept when the desk ended, in the midst of trying.
+void Desk::takeUpOwed()
+{
+    if (!m_hasShop || !m_shop.keep || !m_kept.owed.takeUp())
+        return;
+    m_kept.whyNot = tr("the desk ended before");
+    say(tr("not kept: %1").arg(m_kept.whyNot));
+    m_kept.owed.showIn(m_shop.builds, {});
+    m_builds.become(buildRows(m_shop));
+    if (m_build.isOpen() && m_kept.owed.find(m_build.plan().id) != nullptr)
+        openBuild(said(m_build.plan().id));
+    keepOwed();
+}
+
+bool Desk::isOwing() const
+{
+    return !m_kept.owed.isEmpty();
 }
 
 void Desk::sayKept()

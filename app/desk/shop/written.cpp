@@ -12,8 +12,31 @@ namespace flarestock {
 
 namespace {
 
-/// A server that went away, or a disk that is full, is asked again after so long.
-constexpr int TryAgainMs = 5000;
+/// In the shop as it is now a build may be as it was to become, where only the answer was lost; or
+/// another seat has changed it. Whether all is there that was to be kept.
+bool seeOwed(KeptPlan &kept, BuildDesk &build, const std::vector<BuildPlan> &now)
+{
+    bool allThere = !kept.owed.isEmpty();
+    const std::vector<ChangedPlan> all = kept.owed.all();
+    for (const ChangedPlan &owed : all) {
+        const auto there = std::find_if(now.begin(), now.end(), [&owed](const BuildPlan &plan) {
+            return plan.id == owed.plan.id;
+        });
+        const bool isThere = there != now.end() && *there == owed.plan;
+        const bool isOnDesk = build.plan().id == owed.plan.id;
+        allThere = allThere && isThere;
+        if (there != now.end() && *there == owed.before)
+            continue;
+        kept.owed.drop(owed.plan.id);
+        if (isThere && isOnDesk)
+            kept.before = owed.plan;
+        else if (!isThere && !isOnDesk) // On the desk it is shown as it is now.
+            build.tell(Desk::tr("%1 was changed at another seat, so that what was changed here is "
+                                "not in it. Look at it, then change it again.")
+                           .arg(said(owed.plan.title)));
+    }
+    return allThere;
+}
 
 } // namespace
 
@@ -103,18 +126,19 @@ void Desk::takeRead(Result<ShopOnDesk> read)
     if (!read) {
         refuse(read.error());
         if (!m_kept.whyNot.isEmpty())
-            QTimer::singleShot(TryAgainMs, this, &Desk::readAgain);
+            QTimer::singleShot(KeptPlan::TryAgainMs, this, &Desk::readAgain);
         return;
     }
+    const bool allThere = seeOwed(m_kept, m_build, read->builds);
     // Where the state is that of the desk it was written from here, and stands there already.
     if (m_shop.state.empty() || read->state != m_shop.state)
         takeInOthers(std::move(*read));
-    // Where another seat has changed the plan it is on the desk as it is now, and nothing to keep.
-    if (m_kept.whyNot.isEmpty() || m_kept.isWaiting || !m_build.isOpen() ||
-        m_build.plan().id.empty())
-        return;
-    m_kept.isWaiting = true;
-    keepAside();
+    if (allThere) {
+        m_kept.whyNot.clear();
+        sayKept();
+    } else if (!m_kept.isWaiting) {
+        keepOwed();
+    }
 }
 
 /// A plan that another seat has changed is put on the desk as it is now; otherwise the build stays

@@ -428,6 +428,18 @@
         <source>Stay  Esc</source>
         <translation>Bleiben  Esc</translation>
     </message>
+    <message>
+        <source>Close with a change that is not kept?</source>
+        <translation>Schließen, obwohl eine Änderung nicht gespeichert ist?</translation>
+    </message>
+    <message>
+        <source>! %1 It waits on this computer for 14 days, where nobody else sees it, and is kept when the desk is opened here again.</source>
+        <translation>! %1 Sie wartet 14 Tage auf diesem Rechner, wo sonst niemand sie sieht, und wird gespeichert, sobald das Programm hier wieder geöffnet wird.</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
 </context>
 <context>
     <name>LineMap</name>
@@ -782,6 +794,10 @@
         <source>Ctrl+O</source>
         <translation>Strg+O</translation>
     </message>
+    <message>
+        <source>! %1</source>
+        <translation>! %1</translation>
+    </message>
 </context>
 <context>
     <name>TypedFigures</name>
@@ -930,10 +946,6 @@
         <translation>alles gespeichert</translation>
     </message>
     <message>
-        <source>writing to the file</source>
-        <translation>schreibt in die Datei</translation>
-    </message>
-    <message>
         <source>not kept: %1</source>
         <translation>nicht gespeichert: %1</translation>
     </message>
@@ -960,6 +972,22 @@
     <message>
         <source>%1 on %2</source>
         <translation>%1 auf %2</translation>
+    </message>
+    <message>
+        <source>writing</source>
+        <translation>wird geschrieben</translation>
+    </message>
+    <message>
+        <source>%1: what was changed is kept now.</source>
+        <translation>%1: Was geändert wurde, ist jetzt gespeichert.</translation>
+    </message>
+    <message>
+        <source>the desk ended before</source>
+        <translation>das Programm endete vorher</translation>
+    </message>
+    <message>
+        <source>%1 was changed at another seat, so that what was changed here is not in it. Look at it, then change it again.</source>
+        <translation>%1 wurde an einem anderen Rechner geändert, darum ist nicht darin, was hier geändert wurde. Ansehen, dann noch einmal ändern.</translation>
     </message>
 </context>
 <context>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// The fields of a deed's form, each with what is most likely meant. What only the person knows comes
-// first, since there the keyboard is.
+// The fields of a deed's form, each with what is most likely meant. What only the person knows
+// comes first, since there the keyboard is.
 
 #include "app/desk/form/form.h"
 #include "app/desk/stock/deeds/deed_words.h"
