@@ -113,8 +113,8 @@ Rectangle {
                 width: parent.width - 2 * x
                 text: root.day
                 framed: false
-                Accessible.name: Sentence.of(qsTr("another day for %1, now %2"),
-                                             root.title, root.day)
+                Accessible.name: Gaps.fill(qsTr("another day for %1, now %2"),
+                                           root.title, root.day)
                 contentItem: Words {
                     text: root.day
                     strong: true

@@ -57,9 +57,10 @@ FocusScope {
                 objectName: "abreastWhich"
                 width: parent.width
                 text: root.columns.shown < root.columns.count
-                      ? Sentence.of(qsTr("builds %1 to %2 of %3, the earliest first"), 
-                            root.columns.first + 1, 
-                            root.columns.first + root.columns.shown, root.columns.count)
+                      ? Gaps.fillAll(qsTr("builds %1 to %2 of %3, the earliest first"),
+                                     [root.columns.first + 1,
+                                      root.columns.first + root.columns.shown,
+                                      root.columns.count])
                       : qsTr("the earliest build first")
                 small: true
                 quiet: true

@@ -68,7 +68,7 @@ Item {
                 width: parent.width
                 height: 26
                 text: root.coming === "" ? root.stock
-                                         : Sentence.of(qsTr("%1; %2"), root.stock, root.coming)
+                                         : Gaps.fill(qsTr("%1; %2"), root.stock, root.coming)
                 small: true
                 wrapMode: Text.Wrap
                 fontSizeMode: Text.Fit

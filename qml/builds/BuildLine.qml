@@ -18,7 +18,7 @@ AbstractButton {
     implicitHeight: 50
     hoverEnabled: true
     Accessible.role: Accessible.ListItem
-    Accessible.name: Sentence.of(qsTr("%1, %2"), title, detail)
+    Accessible.name: Gaps.fill(qsTr("%1, %2"), title, detail)
 
     background: Rectangle {
         radius: Theme.corner

@@ -22,7 +22,7 @@ AbstractButton {
     hoverEnabled: true
     focusPolicy: Qt.StrongFocus
     Accessible.role: Accessible.Button
-    Accessible.name: Sentence.of(qsTr("%1 %2"), question, answer)
+    Accessible.name: Gaps.fill(qsTr("%1 %2"), question, answer)
     Keys.onReturnPressed: root.clicked()
 
     background: TagDrawing {

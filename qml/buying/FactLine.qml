@@ -15,7 +15,7 @@ Column {
 
     spacing: 1
     Accessible.role: Accessible.StaticText
-    Accessible.name: Sentence.of(qsTr("%1: %2"), title, detail)
+    Accessible.name: Gaps.fill(qsTr("%1: %2"), title, detail)
 
     Sentence {
         width: root.width

@@ -19,7 +19,7 @@ AbstractButton {
     implicitHeight: Math.max(44, implicitContentHeight + 8)
     focusPolicy: Qt.NoFocus // The keyboard stays in the field, whose arrows walk the lines.
     Accessible.role: Accessible.ListItem
-    Accessible.name: Sentence.of(qsTr("%1 %2, %3"), kind, title, detail)
+    Accessible.name: Gaps.fillAll(qsTr("%1 %2, %3"), [kind, title, detail])
 
     background: Rectangle {
         color: root.current || root.hovered ? Theme.accentFill : "transparent"

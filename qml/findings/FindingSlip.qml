@@ -92,7 +92,7 @@ AbstractButton {
         }
         Words {
             width: column.width
-            text: Sentence.of(qsTr("%1  ·  %2"), root.severity, root.source)
+            text: Gaps.fill(qsTr("%1  ·  %2"), root.severity, root.source)
             small: true
             quiet: true
             wrapMode: Text.Wrap

@@ -78,7 +78,7 @@ Rectangle {
                 maximumLineCount: root.isOwing ? 2 : 1
                 horizontalAlignment: Text.AlignRight
                 text: root.isOwing ? qsTr("! %1").arg(root.kept)
-                                   : Sentence.of(qsTr("%1  ·  %2"), root.shopFile, root.kept)
+                                   : Gaps.fill(qsTr("%1  ·  %2"), root.shopFile, root.kept)
                 small: true
                 quiet: !root.isOwing
                 strong: root.isOwing

@@ -50,13 +50,13 @@ Item {
 
             Sentence {
                 sentence: root.lot === "" ? root.part
-                                          : Sentence.of(qsTr("%1  ·  %2"), root.part, root.lot)
+                                          : Gaps.fill(qsTr("%1  ·  %2"), root.part, root.lot)
                 strong: true
                 Layout.fillWidth: true
             }
             Words {
-                text: Sentence.of(qsTr("%1 in the car, %2  ·  %3"),
-                                  root.quantity, root.condition, root.what)
+                text: Gaps.fillAll(qsTr("%1 in the car, %2  ·  %3"),
+                                   [root.quantity, root.condition, root.what])
                 small: true
                 quiet: true
                 wrapMode: Text.Wrap

@@ -77,13 +77,13 @@ AbstractButton {
 
         Sentence {
             width: words.width
-            sentence: root.lot === "" ? root.part : Sentence.of(qsTr("%1  ·  %2"),
-                                                                root.part, root.lot)
+            sentence: root.lot === "" ? root.part : Gaps.fill(qsTr("%1  ·  %2"),
+                                                              root.part, root.lot)
             strong: true
         }
         Words {
             width: words.width
-            text: root.cut === "" ? root.what : Sentence.of(qsTr("%1  ·  %2"), root.cut, root.what)
+            text: root.cut === "" ? root.what : Gaps.fill(qsTr("%1  ·  %2"), root.cut, root.what)
             small: true
             quiet: true
             wrapMode: Text.Wrap

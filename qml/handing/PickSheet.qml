@@ -75,8 +75,8 @@ WorkSheet {
 
         DeskButton {
             objectName: "issueTicked"
-            text: Sentence.of(qsTr("Issue what is ticked: %1 of %2"),
-                              root.tickedCount, root.picks.count)
+            text: Gaps.fill(qsTr("Issue what is ticked: %1 of %2"),
+                            root.tickedCount, root.picks.count)
             enabled: !root.busy
             onClicked: {
                 list.forceActiveFocus(Qt.OtherFocusReason);

@@ -22,7 +22,7 @@ Item {
     readonly property string pennant: outdone ? "⚐ " : picked ? "⚑ " : ""
     readonly property string size: pennant + dash
     readonly property string both: dash === "" ? pennant + length
-                                               : Sentence.of(qsTr("%1  ·  %2"), size, length)
+                                               : Gaps.fill(qsTr("%1  ·  %2"), size, length)
     readonly property bool oneLine: room > measure.width + 60
 
     signal pressed()

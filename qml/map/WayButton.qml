@@ -23,7 +23,7 @@ AbstractButton {
     Accessible.role: Accessible.RadioButton
     Accessible.checkable: true
     Accessible.checked: inUse
-    Accessible.name: Sentence.of(qsTr("%1, %2, %3"), title, detail, cost)
+    Accessible.name: Gaps.fillAll(qsTr("%1, %2, %3"), [title, detail, cost])
     Keys.onReturnPressed: root.clicked()
 
     background: Rectangle {

@@ -20,7 +20,7 @@ AbstractButton {
     focusPolicy: Qt.NoFocus
     padding: 0
     Accessible.role: Accessible.ListItem
-    Accessible.name: Sentence.of(qsTr("%1, %2"), part, what)
+    Accessible.name: Gaps.fill(qsTr("%1, %2"), part, what)
     Accessible.selectable: true
     Accessible.selected: current
 

@@ -3,11 +3,11 @@
 // What is filled into a sentence stays as it is, also where it looks like a gap itself: an address
 // writes a slash as "%2F" (RFC 3986, 2.1), and a hand may call a bin anything.
 
-#include "app/desk/words/sentence.h"
+#include "app/desk/words/gaps.h"
 
 #include <QTest>
 
-using flarestock::Sentence;
+using flarestock::Gaps;
 
 class GapsAreFilled : public QObject {
     Q_OBJECT
@@ -21,28 +21,27 @@ void GapsAreFilled::atOnce()
 {
     const QString text = QStringLiteral("%1  ·  %2");
     const QString address = QStringLiteral("shop?sslrootcert=%2Fetc%2Fshop.pem");
-    QCOMPARE(Sentence::of(text, address, QStringLiteral("all kept")),
+    QCOMPARE(Gaps::fill(text, address, QStringLiteral("all kept")),
              QString(address + QStringLiteral("  ·  all kept")));
     // One after the other it would say something else.
     QVERIFY(text.arg(address).arg(QStringLiteral("all kept")) !=
-            Sentence::of(text, address, QStringLiteral("all kept")));
+            Gaps::fill(text, address, QStringLiteral("all kept")));
 }
 
 void GapsAreFilled::byTheirNumbers()
 {
-    QCOMPARE(Sentence::of(QStringLiteral("%3, %1: %2 (%1)"), QStringLiteral("a"),
-                          QStringLiteral("b"), QStringLiteral("c")),
-             QStringLiteral("c, a: b (a)"));
-    QCOMPARE(Sentence::ofAll(QStringLiteral("%5%4%3%2%1"),
-                             {QStringLiteral("e"), QStringLiteral("d"), QStringLiteral("%1"),
-                              QStringLiteral("b"), QStringLiteral("a")}),
+    QCOMPARE(Gaps::fill(QStringLiteral("%2, %1 (%2)"), QStringLiteral("a"), QStringLiteral("b")),
+             QStringLiteral("b, a (b)"));
+    QCOMPARE(Gaps::fillAll(QStringLiteral("%5%4%3%2%1"),
+                           {QStringLiteral("e"), QStringLiteral("d"), QStringLiteral("%1"),
+                            QStringLiteral("b"), QStringLiteral("a")}),
              QStringLiteral("ab%1de"));
 }
 
 void GapsAreFilled::whatIsNoGapStays()
 {
-    QCOMPARE(Sentence::of(QStringLiteral("100 % of %1, %9 %0 %2%"), QStringLiteral("a"),
-                          QStringLiteral("b")),
+    QCOMPARE(Gaps::fill(QStringLiteral("100 % of %1, %9 %0 %2%"), QStringLiteral("a"),
+                        QStringLiteral("b")),
              QStringLiteral("100 % of a, %9 %0 b%"));
 }
 

@@ -232,15 +232,16 @@ def gaps(tree):
         text = tree.text(file)
         for found in re.finditer(r"\.arg\((?:[^()]|\((?:[^()]|\([^()]*\))*\))*\)\s*\.arg\(", text):
             yield (file, text.count("\n", 0, found.start()) + 1,
-                   "fills its gaps one after the other: write Sentence.of()")
+                   "fills its gaps one after the other: write Gaps.fill()")
 
 
 TYPE = re.compile(r"^(?:template[^\n]*\n)?(struct|class|enum class) (\w+)(?: final)?(?: :[^;{]*)?\s*\{", re.MULTILINE)
 
 
 def typeNames(tree):
-    """Two types of one name make programs that crash where the linker takes the other's functions."""
-    first = {}
+    """Two types of one name make programs that crash where the linker takes the other's functions; and
+    of a type and a screen of one name QML takes whichever was imported last."""
+    first = {("screens", file.stem): file for file in tree.files if file.suffix == ".qml"}
     for file in tree.files:
         if file.suffix != ".h" or file.parts[0] not in ("model", "app"):
             continue
@@ -250,9 +251,11 @@ def typeNames(tree):
             if found.group(0).startswith("template"):
                 continue
             name = (space.group(1) if space else "", found.group(2))
-            if name in first:
-                yield (file, text.count("\n", 0, found.start()) + 1,
-                       f"{name[1]} is the name of a type in {first[name]} already")
+            screen = ("screens", name[1]) if "QML_ELEMENT" in text else name
+            for other in (first.get(name), first.get(screen) if screen != name else None):
+                if other:
+                    yield (file, text.count("\n", 0, found.start()) + 1,
+                           f"{name[1]} is the name of a type in {other} already")
             first.setdefault(name, file)
 
 
@@ -326,6 +329,9 @@ def selfTest():
     twice = [(f"model/{folder}/a.h", "namespace flarestock {\nstruct Same {\n};\n}\n") for folder in ("exact", "parts")]
     if not caught("typeNames", twice):
         failures.append("typeNames does not see two types of one name")
+    shown = [("app/a.h", "namespace flarestock {\nclass Same : public QObject {\nQML_ELEMENT\n};\n}\n"), ("qml/Same.qml", "")]
+    if not caught("typeNames", shown):
+        failures.append("typeNames does not see a type and a screen of one name")
     many = [(f"model/exact/f{n}.h", "// SPDX-License-Identifier: MIT\n") for n in range(13)]
     if not caught("ideas", many):
         failures.append("ideas does not see thirteen ideas in a folder")
@@ -333,7 +339,7 @@ def selfTest():
         failures.append("a rule has no planted violation")
     for failure in failures:
         print(failure)
-    print(f"{len(plants) + 2} violations planted, {len(failures)} missed")
+    print(f"{len(plants) + 3} violations planted, {len(failures)} missed")
     return 1 if failures else 0
 
 

@@ -29,7 +29,7 @@ AbstractButton {
 
     readonly property real indent: content ? 34 : 0
     readonly property string placed: to === "" ? mark
-        : mark === "" ? qsTr("→ %1").arg(to) : Sentence.of(qsTr("%1 → %2"), mark, to)
+        : mark === "" ? qsTr("→ %1").arg(to) : Gaps.fill(qsTr("%1 → %2"), mark, to)
 
     implicitHeight: Math.max(44, words.implicitHeight + 12)
     focusPolicy: Qt.NoFocus

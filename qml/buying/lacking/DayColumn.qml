@@ -42,10 +42,10 @@ AbstractButton {
 
     function saidOfPart(): string {
         if (partLacks !== "")
-            return Sentence.of(qsTr("%1: %2 short"), ofPart, partLacks);
+            return Gaps.fill(qsTr("%1: %2 short"), ofPart, partLacks);
         if (partNeeds !== "")
-            return Sentence.of(qsTr("%1: needs %2"), ofPart, partNeeds);
-        return partComes === "" ? "" : Sentence.of(qsTr("%1: %2 come"), ofPart, partComes);
+            return Gaps.fill(qsTr("%1: needs %2"), ofPart, partNeeds);
+        return partComes === "" ? "" : Gaps.fill(qsTr("%1: %2 come"), ofPart, partComes);
     }
 
     padding: 0

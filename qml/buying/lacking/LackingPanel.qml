@@ -35,8 +35,8 @@ FocusScope {
         ScrollBar.vertical: SlimScrollBar {}
         Accessible.role: Accessible.Pane
         Accessible.name: root.page.part === "" ? qsTr("no line is in hand")
-                                               : Sentence.of(qsTr("%1, %2"),
-                                                             root.page.part, root.page.what)
+                                               : Gaps.fill(qsTr("%1, %2"),
+                                                           root.page.part, root.page.what)
         Keys.onUpPressed: flick.contentY = Math.max(0, contentY - 40)
         Keys.onDownPressed: flick.contentY = Math.min(Math.max(0, contentHeight - height),
                                                       contentY + 40)

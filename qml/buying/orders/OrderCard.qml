@@ -17,5 +17,5 @@ BuyingCard {
     number: key
     figure: total
     title: supplier
-    detail: Sentence.of(qsTr("%1  ·  %2"), stands, days)
+    detail: Gaps.fill(qsTr("%1  ·  %2"), stands, days)
 }

@@ -56,7 +56,7 @@ AbstractButton {
                     id: number
 
                     width: figures.x - 6
-                    text: Sentence.of(qsTr("%1 × %2"), root.quantity, root.part)
+                    text: Gaps.fill(qsTr("%1 × %2"), root.quantity, root.part)
                 }
                 Words {
                     id: figures

@@ -48,7 +48,7 @@ FocusScope {
         activeFocusOnTab: true
         ScrollBar.vertical: SlimScrollBar {}
         Accessible.role: Accessible.Pane
-        Accessible.name: Sentence.of(qsTr("order %1, %2"), root.page.heading, root.page.state)
+        Accessible.name: Gaps.fill(qsTr("order %1, %2"), root.page.heading, root.page.state)
         Keys.onUpPressed: flick.contentY = Math.max(0, contentY - 40)
         Keys.onDownPressed: flick.contentY = Math.min(Math.max(0, contentHeight - height),
                                                       contentY + 40)

@@ -17,5 +17,5 @@ BuyingCard {
     number: key
     title: owed
     figure: stands
-    detail: Sentence.of(qsTr("%1  ·  %2"), fault, supplier)
+    detail: Gaps.fill(qsTr("%1  ·  %2"), fault, supplier)
 }

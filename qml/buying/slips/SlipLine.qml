@@ -13,7 +13,7 @@ Column {
 
     spacing: 1
     Accessible.role: Accessible.StaticText
-    Accessible.name: Sentence.ofAll(qsTr("%1 of %2 at %3, %4. %5"),
+    Accessible.name: Gaps.fillAll(qsTr("%1 of %2 at %3, %4. %5"),
         [modelData.quantity, modelData.part, modelData.each, modelData.cost, modelData.why])
 
     Item {

@@ -15,7 +15,7 @@ Item {
 
     implicitHeight: Math.max(name.height, amount.height)
     Accessible.role: Accessible.StaticText
-    Accessible.name: Sentence.of(qsTr("%1: %2"), title, figure)
+    Accessible.name: Gaps.fill(qsTr("%1: %2"), title, figure)
 
     Words {
         id: name

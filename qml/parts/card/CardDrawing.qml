@@ -31,7 +31,7 @@ Rectangle {
         accent: Theme.accent
         paper: Theme.stripe
         Accessible.role: Accessible.Graphic
-        Accessible.name: Sentence.of(qsTr("drawing of %1, %2"), root.number, root.title)
+        Accessible.name: Gaps.fill(qsTr("drawing of %1, %2"), root.number, root.title)
     }
     Words {
         x: 8

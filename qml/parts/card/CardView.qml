@@ -60,7 +60,7 @@ FocusScope {
         activeFocusOnTab: true
         ScrollBar.vertical: SlimScrollBar {}
         Accessible.role: Accessible.Pane
-        Accessible.name: Sentence.of(qsTr("card of %1, %2"), root.part.number, root.part.title)
+        Accessible.name: Gaps.fill(qsTr("card of %1, %2"), root.part.number, root.part.title)
         Keys.onUpPressed: flick.contentY = Math.max(0, contentY - 40)
         Keys.onDownPressed: flick.contentY = Math.min(Math.max(0, contentHeight - height),
                                                       contentY + 40)

@@ -57,7 +57,7 @@ Item {
         }
         Sentence {
             width: words.width
-            sentence: Sentence.of(qsTr("%1: %2"), root.verdict, root.detail)
+            sentence: Gaps.fill(qsTr("%1: %2"), root.verdict, root.detail)
             small: true
             color: root.mark === Standing.Trap || root.mark === Standing.Caution
                    ? Theme.markInk(root.mark) : Theme.quiet

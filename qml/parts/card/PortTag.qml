@@ -61,14 +61,14 @@ AbstractButton {
 
         Words {
             width: words.width
-            text: Sentence.of(qsTr("%1: %2"), root.name, root.port)
+            text: Gaps.fill(qsTr("%1: %2"), root.name, root.port)
             strong: true
             wrapMode: Text.Wrap
         }
         Words {
             width: words.width
-            text: root.detail === "" ? root.fits : Sentence.of(qsTr("%1  ·  %2"),
-                                                               root.detail, root.fits)
+            text: root.detail === "" ? root.fits : Gaps.fill(qsTr("%1  ·  %2"),
+                                                             root.detail, root.fits)
             small: true
             quiet: true
             wrapMode: Text.Wrap

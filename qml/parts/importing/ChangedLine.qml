@@ -23,7 +23,7 @@ AbstractButton {
     Accessible.role: Accessible.CheckBox
     Accessible.checkable: true
     Accessible.checked: ticked
-    Accessible.name: Sentence.of(qsTr("%1. %2"), title, says)
+    Accessible.name: Gaps.fill(qsTr("%1. %2"), title, says)
 
     background: Rectangle {
         color: root.current ? Theme.accentFill : root.index % 2 ? Theme.stripe : Theme.surface

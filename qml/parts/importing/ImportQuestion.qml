@@ -35,8 +35,8 @@ FocusScope {
 
         Words {
             objectName: "questionCount"
-            text: Sentence.of(qsTr("Question %1 of %2  ·  %3"),
-                              root.list.question, root.list.questions, root.list.where)
+            text: Gaps.fillAll(qsTr("Question %1 of %2  ·  %3"),
+                               [root.list.question, root.list.questions, root.list.where])
             strong: true
             color: Theme.accent
             wrapMode: Text.Wrap
@@ -83,7 +83,7 @@ FocusScope {
                             required property string says
 
                             width: cells.width
-                            text: wrong ? Sentence.of(qsTr("! %1: %2"), title, value) : says
+                            text: wrong ? Gaps.fill(qsTr("! %1: %2"), title, value) : says
                             strong: wrong
                             color: wrong ? Theme.stop : Theme.ink
                             wrapMode: Text.Wrap

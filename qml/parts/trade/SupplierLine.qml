@@ -19,7 +19,7 @@ AbstractButton {
     focusPolicy: Qt.NoFocus
     padding: 0
     Accessible.role: Accessible.ListItem
-    Accessible.name: Sentence.of(qsTr("%1, %2"), label, detail)
+    Accessible.name: Gaps.fill(qsTr("%1, %2"), label, detail)
     background: Rectangle {
         color: root.current ? Theme.accentFill : Theme.surface
         border.color: root.current ? Theme.accent : Theme.rule

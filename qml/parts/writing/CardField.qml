@@ -70,6 +70,6 @@ FocusScope {
         maximumLineCount: root.activeFocus ? 8 : 1
         elide: Text.ElideRight
         Accessible.role: Accessible.AlertMessage
-        Accessible.name: Sentence.of(qsTr("%1: %2"), root.title, text)
+        Accessible.name: Gaps.fill(qsTr("%1: %2"), root.title, text)
     }
 }

@@ -64,7 +64,7 @@ AbstractButton {
             }
             Sentence {
                 width: parent.width - 12
-                sentence: Sentence.of(qsTr("%1 × %2"), root.amount, root.title)
+                sentence: Gaps.fill(qsTr("%1 × %2"), root.amount, root.title)
                 small: true
                 quiet: true
             }

@@ -43,8 +43,9 @@ FocusScope {
         ScrollBar.vertical: SlimScrollBar {}
         Accessible.role: Accessible.Pane
         Accessible.name: root.service.pieceTitle === "" ? qsTr("no position is in hand")
-            : Sentence.of(qsTr("%1, %2. %3"),
-                          root.service.pieceTitle, root.service.pieceAbout, root.service.pieceState)
+            : Gaps.fillAll(qsTr("%1, %2. %3"),
+                           [root.service.pieceTitle, root.service.pieceAbout,
+                            root.service.pieceState])
         Keys.onUpPressed: flick.contentY = Math.max(0, contentY - 40)
         Keys.onDownPressed: flick.contentY = Math.min(Math.max(0, contentHeight - height),
                                                       contentY + 40)
@@ -89,7 +90,7 @@ FocusScope {
                         required property string says
 
                         objectName: "work-" + key
-                        text: Sentence.of(qsTr("%1  %2"), label, letter)
+                        text: Gaps.fill(qsTr("%1  %2"), label, letter)
                         padding: 11
                         enabled: !root.busy
                         Accessible.name: says

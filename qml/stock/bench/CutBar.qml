@@ -24,7 +24,7 @@ Column {
     Words {
         objectName: "cutPiece"
         width: root.width
-        text: Sentence.of(qsTr("%1:  %2"), root.name, root.cuts)
+        text: Gaps.fill(qsTr("%1:  %2"), root.name, root.cuts)
         wrapMode: Text.Wrap
     }
     Row {

@@ -22,7 +22,7 @@ Column {
 
     spacing: 1
     Accessible.role: Accessible.StaticText
-    Accessible.name: head === "" ? says : Sentence.of(qsTr("%1: %2"), head, says)
+    Accessible.name: head === "" ? says : Gaps.fill(qsTr("%1: %2"), head, says)
 
     Words {
         visible: root.head !== ""

@@ -54,8 +54,8 @@ Column {
             accent: Theme.accent
             paper: Theme.stripe
             Accessible.role: Accessible.Graphic
-            Accessible.name: Sentence.of(qsTr("drawing of %1, %2"),
-                                         root.part.number, root.part.title)
+            Accessible.name: Gaps.fill(qsTr("drawing of %1, %2"),
+                                       root.part.number, root.part.title)
         }
     }
     Image {
@@ -98,7 +98,7 @@ Column {
                 x: 18
                 width: end.width - 18
                 sentence: end.thread === "" ? end.port
-                                            : Sentence.of(qsTr("%1  ·  %2"), end.port, end.thread)
+                                            : Gaps.fill(qsTr("%1  ·  %2"), end.port, end.thread)
             }
         }
     }

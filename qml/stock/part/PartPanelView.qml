@@ -48,8 +48,8 @@ FocusScope {
         activeFocusOnTab: true
         ScrollBar.vertical: SlimScrollBar {}
         Accessible.role: Accessible.Pane
-        Accessible.name: Sentence.of(qsTr("%1, %2. %3"),
-                                     root.part.number, root.part.title, root.part.sum)
+        Accessible.name: Gaps.fillAll(qsTr("%1, %2. %3"),
+                                      [root.part.number, root.part.title, root.part.sum])
         Keys.onUpPressed: flick.contentY = Math.max(0, contentY - 40)
         Keys.onDownPressed: flick.contentY = Math.min(Math.max(0, contentHeight - height),
                                                       contentY + 40)

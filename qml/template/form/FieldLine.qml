@@ -127,7 +127,7 @@ FocusScope {
             color: Theme.stop
             wrapMode: Text.Wrap
             Accessible.role: Accessible.AlertMessage
-            Accessible.name: Sentence.of(qsTr("%1: %2"), root.title, text)
+            Accessible.name: Gaps.fill(qsTr("%1: %2"), root.title, text)
         }
         Flow {
             width: parent.width

@@ -56,8 +56,8 @@ GroupedList {
         implicitHeight: Theme.target
         hoverEnabled: true
         Accessible.role: Accessible.ListItem
-        Accessible.name: wrong ? Sentence.of(qsTr("%1, %2, something is wrong"), title, detail)
-                               : Sentence.of(qsTr("%1, %2"), title, detail)
+        Accessible.name: wrong ? Gaps.fill(qsTr("%1, %2, something is wrong"), title, detail)
+                               : Gaps.fill(qsTr("%1, %2"), title, detail)
         onClicked: {
             root.forceActiveFocus(Qt.MouseFocusReason);
             root.form.choose(key);

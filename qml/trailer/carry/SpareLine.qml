@@ -63,8 +63,8 @@ AbstractButton {
             Words {
                 width: parent.width
                 text: root.isKnown && root.covered !== ""
-                    ? Sentence.of(qsTr("%1  ·  %2, %3"), root.part, root.spentBy, root.covered)
-                    : root.isKnown ? Sentence.of(qsTr("%1  ·  %2"), root.part, root.spentBy)
+                    ? Gaps.fillAll(qsTr("%1  ·  %2, %3"), [root.part, root.spentBy, root.covered])
+                    : root.isKnown ? Gaps.fill(qsTr("%1  ·  %2"), root.part, root.spentBy)
                     : root.part
                 strong: true
                 wrapMode: Text.Wrap

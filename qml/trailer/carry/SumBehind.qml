@@ -32,7 +32,7 @@ FocusScope {
         activeFocusOnTab: true
         ScrollBar.vertical: SlimScrollBar {}
         Accessible.role: Accessible.Pane
-        Accessible.name: Sentence.of(qsTr("%1: %2"), root.carry.selected, root.carry.sentence)
+        Accessible.name: Gaps.fill(qsTr("%1: %2"), root.carry.selected, root.carry.sentence)
         Keys.onUpPressed: contentY = Math.max(0, contentY - 40)
         Keys.onDownPressed: contentY = Math.min(Math.max(0, contentHeight - height), contentY + 40)
 

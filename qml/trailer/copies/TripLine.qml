@@ -45,7 +45,7 @@ Item {
 
         Words {
             width: words.width
-            text: Sentence.of(qsTr("%1  ·  %2"), root.name, root.stands)
+            text: Gaps.fill(qsTr("%1  ·  %2"), root.name, root.stands)
             strong: true
             color: root.isOut ? Theme.caution : Theme.ink
             wrapMode: Text.Wrap

@@ -142,9 +142,9 @@ FocusScope {
             }
             DeskButton {
                 objectName: root.outwards ? "takeOutTicked" : "loadTicked"
-                text: Sentence.of(root.outwards ? qsTr("Note as taken out: %1 of %2")
-                                                : qsTr("Note as brought: %1 of %2"),
-                                  root.load.tickedCount, root.load.tickableCount)
+                text: Gaps.fill(root.outwards ? qsTr("Note as taken out: %1 of %2")
+                                              : qsTr("Note as brought: %1 of %2"),
+                                root.load.tickedCount, root.load.tickableCount)
                 enabled: !root.busy
                 onClicked: root.load.finish(root.load.home)
             }

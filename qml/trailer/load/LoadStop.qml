@@ -88,14 +88,14 @@ AbstractButton {
 
         Sentence {
             width: words.width
-            sentence: root.lot === "" ? root.part : Sentence.of(qsTr("%1  ·  %2"),
-                                                                root.part, root.lot)
+            sentence: root.lot === "" ? root.part : Gaps.fill(qsTr("%1  ·  %2"),
+                                                              root.part, root.lot)
             strong: true
         }
         Sentence {
             width: words.width
-            sentence: root.note === "" ? root.what : Sentence.of(qsTr("%1  ·  %2"),
-                                                                 root.note, root.what)
+            sentence: root.note === "" ? root.what : Gaps.fill(qsTr("%1  ·  %2"),
+                                                               root.note, root.what)
             small: true
             quiet: true
         }

@@ -1,16 +1,15 @@
 // SPDX-License-Identifier: MIT
 
-#include "app/desk/words/sentence.h"
+#include "app/desk/words/gaps.h"
 
 namespace flarestock {
 
-QString Sentence::of(const QString &text, const QString &one, const QString &two,
-                     const QString &three)
+QString Gaps::fill(const QString &text, const QString &one, const QString &two)
 {
-    return ofAll(text, {one, two, three});
+    return fillAll(text, {one, two});
 }
 
-QString Sentence::ofAll(const QString &text, const QStringList &fillings)
+QString Gaps::fillAll(const QString &text, const QStringList &fillings)
 {
     QString said;
     for (qsizetype at = 0; at < text.size(); ++at) {
