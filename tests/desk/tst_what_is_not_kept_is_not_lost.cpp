@@ -6,6 +6,10 @@
 
 #include "desk_on_demo.h"
 
+#include <QSemaphore>
+
+#include <atomic>
+
 using namespace flarestock;
 
 class WhatIsNotKept : public QObject, protected DeskOnDemo {
@@ -15,6 +19,7 @@ private Q_SLOTS:
     void isKeptOnceItCanBe();
     void isKeptThoughAnotherBuildCame();
     void isKeptThoughOthersWereOnlyLookedAt();
+    void isTheLastChangeWhereOneBeforeItFails();
     void isTheBuildsWhenItComesBack();
     void isThereAtTheNextStart();
     void isKnownWhereOnlyTheAnswerWasLost();
@@ -33,6 +38,10 @@ private:
             return problem("the server", "is away", "Wait.");
         auto shop = openShopFile(file);
         shop->keep = [this, keep = shop->keep](const ChangedPlan &changed) -> Result<void> {
+            if (m_isSlow) {
+                m_begun.release();
+                m_mayEnd.acquire();
+            }
             if (m_isAway && !m_onlyAnswers)
                 return problem("the server", "is away", "Wait.");
             auto kept = keep(changed);
@@ -73,14 +82,17 @@ private:
         return m_desk->build()->plan().answers.at("power");
     }
 
-    bool m_isAway = false;
-    bool m_onlyAnswers = false;
+    std::atomic<bool> m_isAway = false; ///< Asked by another thread, too.
+    std::atomic<bool> m_onlyAnswers = false;
+    std::atomic<bool> m_isSlow = false;
+    QSemaphore m_begun;
+    QSemaphore m_mayEnd;
     std::function<void()> m_changed;
 };
 
 void WhatIsNotKept::init()
 {
-    m_isAway = m_onlyAnswers = false;
+    m_isAway = m_onlyAnswers = m_isSlow = false;
     renew();
     openOn(*m_desk);
 }
@@ -123,6 +135,23 @@ void WhatIsNotKept::isKeptThoughOthersWereOnlyLookedAt()
     setAway(false);
     QTRY_VERIFY_WITH_TIMEOUT(!m_desk->isOwing(), 20'000);
     QCOMPARE(powerInFile(), std::string("610 hp"));
+}
+
+void WhatIsNotKept::isTheLastChangeWhereOneBeforeItFails()
+{
+    m_isSlow = true;
+    answer("coupe-fuel", "610 hp");
+    QTRY_VERIFY(m_begun.available() > 0);
+    m_isSlow = false;
+    answer("coupe-fuel", "620 hp");
+    QVERIFY(m_desk->openBuild(QStringLiteral("coupe-oil"))); // Does not wait for the slow one.
+    QVERIFY(!m_desk->isOwing());                             // Nothing has failed yet.
+    m_isAway = true;
+    m_mayEnd.release();
+    QTRY_VERIFY(m_desk->kept().startsWith(QStringLiteral("not kept")));
+    setAway(false);
+    QTRY_VERIFY_WITH_TIMEOUT(!m_desk->isOwing(), 20'000);
+    QCOMPARE(powerInFile(), std::string("620 hp"));
 }
 
 void WhatIsNotKept::isTheBuildsWhenItComesBack()

@@ -21,6 +21,7 @@ void Unwritten::setShop(const QString &shop, const QString &text)
     if (m_soon.isActive())
         tell();
     m_shop = shop;
+    m_told = text;
     m_now.clear();
     m_waiting.clear();
     const QJsonObject all = QJsonDocument::fromJson(text.toUtf8()).object();
@@ -92,7 +93,10 @@ QString Unwritten::text() const
 void Unwritten::tell()
 {
     m_soon.stop();
-    Q_EMIT kept(m_shop, text());
+    if (QString now = text(); now != m_told) {
+        m_told = std::move(now);
+        Q_EMIT kept(m_shop, m_told);
+    }
 }
 
 } // namespace flarestock

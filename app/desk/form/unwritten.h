@@ -59,6 +59,7 @@ private:
     [[nodiscard]] QString text() const;
 
     QString m_shop;
+    QString m_told;
     std::map<QString, Sheet> m_now;
     std::map<QString, Sheet> m_waiting; ///< Of a desk that ended.
     QTimer m_soon;

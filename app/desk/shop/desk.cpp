@@ -92,7 +92,7 @@ void Desk::listen()
     });
     connect(&m_build, &BuildDesk::leaving, this, [this] {
         if (m_kept.isWaiting && m_kept.errand.isUnderWay())
-            m_kept.owed.add(takeToKeep()); // Its turn comes after that one.
+            static_cast<void>(takeToKeep()); // It is owed; its turn comes after that one.
         else
             keepAside();
     });
@@ -228,7 +228,7 @@ bool Desk::openBuild(const QString &key, const QString &sentence)
                          return refuse(opened.error());
                      const ChangedPlan *owed = m_kept.owed.find(plan.id);
                      m_kept.before = owed != nullptr ? owed->before : plan;
-                     if (!isOwing())
+                     if (m_kept.owed.isEmpty())
                          m_kept.whyNot.clear();
                      std::erase(m_order, Step::Plan); // They were those of the build before.
                      m_problem.clear();

@@ -79,7 +79,7 @@ public:
     [[nodiscard]] QString shopPath() const; ///< With its folder.
     /// Whether what the screen shows is in the file: "kept, 14:02".
     [[nodiscard]] QString kept() const { return m_kept.said; }
-    [[nodiscard]] bool isOwing() const; ///< A change could not be kept, and is tried again.
+    [[nodiscard]] bool isOwing() const; ///< A change was not kept, and is tried again.
     /// What the outside world refused last, as a sentence; empty where nothing.
     [[nodiscard]] QString problem() const { return m_problem; }
     /// The name of the file that is being opened; empty where none is.

@@ -23,8 +23,7 @@ ChangedPlan Desk::takeToKeep()
     m_kept.soon.stop();
     m_kept.isWaiting = false;
     ChangedPlan changed{m_build.plan(), m_kept.before};
-    if (m_kept.owed.find(changed.plan.id) != nullptr)
-        m_kept.owed.add(changed);
+    m_kept.owed.add(changed);
     for (BuildPlan &plan : m_shop.builds) {
         if (plan.id == changed.plan.id)
             plan = changed.plan;
@@ -53,7 +52,8 @@ void Desk::keepChanged(const ChangedPlan &changed)
 void Desk::keepNow()
 {
     m_templates.keepNow();
-    m_kept.errand.finish();
+    while (m_kept.errand.isUnderWay())
+        m_kept.errand.finish(); // Where more is owed the next one begins.
     if (!m_kept.isWaiting)
         return;
     const ChangedPlan changed = takeToKeep();
@@ -63,12 +63,11 @@ void Desk::keepNow()
 /// Meanwhile the plan may have been changed again, or another one may be on the desk.
 void Desk::takeKept(const ChangedPlan &changed, const Result<void> &kept)
 {
-    const bool wasOwed = m_kept.owed.find(changed.plan.id) != nullptr;
+    const bool hadFailed = isOwing();
     if (!kept) {
-        m_kept.owed.add(changed);
         m_kept.whyNot = saidProblem(kept.error());
         say(tr("not kept: %1").arg(m_kept.whyNot));
-        if (wasOwed)
+        if (hadFailed)
             return QTimer::singleShot(KeptPlan::TryAgainMs, this, &Desk::readAgain);
         return m_readSoon.start(); // Another seat may have changed it.
     }
@@ -78,18 +77,18 @@ void Desk::takeKept(const ChangedPlan &changed, const Result<void> &kept)
     ++m_written;
     if (m_pen.isBusy()) // What is read meanwhile may not have it yet.
         m_kept.since.push_back(changed.plan);
-    if (isOwing())
+    if (!m_kept.owed.isEmpty())
         return keepOwed();
     m_kept.whyNot.clear();
     sayKept();
-    if (wasOwed)
+    if (hadFailed)
         m_build.tell(tr("%1: what was changed is kept now.").arg(said(changed.plan.title)));
 }
 
 /// One build after the other, each ends in takeKept().
 void Desk::keepOwed()
 {
-    if (isOwing() && m_shop.keep && !m_kept.errand.isUnderWay())
+    if (!m_kept.owed.isEmpty() && m_shop.keep && !m_kept.errand.isUnderWay())
         keepChanged(m_kept.owed.all().front());
 }
 
@@ -109,7 +108,7 @@ void Desk::takeUpOwed()
 
 bool Desk::isOwing() const
 {
-    return !m_kept.owed.isEmpty();
+    return !m_kept.owed.isEmpty() && !m_kept.whyNot.isEmpty();
 }
 
 void Desk::sayKept()

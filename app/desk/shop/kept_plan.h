@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 //
-// Kept plan: what of the plan on the desk is in the shop's file, what waits, and what could not be
-// kept. That is owed: it is tried again, also once another build is on the desk, and the next start
-// has it where the desk ends before.
+// Kept plan: what of the plan on the desk is in the shop's file, what waits, and what is owed: it
+// is on its way there, or could not be kept and is tried again, also once another build is on the
+// desk. The next start has it where the desk ends before.
 
 #pragma once
 
@@ -14,7 +14,7 @@
 
 namespace flarestock {
 
-/// A change each of builds that could not be kept yet.
+/// A change each of builds that the shop has not acknowledged yet.
 class OwedPlans {
 public:
     /// Has those that wait for the next start. It must outlive the last change here.
@@ -50,9 +50,9 @@ struct KeptPlan {
     BuildPlan before; ///< The build on the desk as it was in the shop when its changes began.
     QTimer soon;
     Errand errand;
-    bool isWaiting = false;       ///< The plan on the desk is not in the file yet.
-    OwedPlans owed;               ///< What could not be kept …
-    QString whyNot;               ///< … and why the last of it was not; empty where it was.
+    bool isWaiting = false; ///< The plan on the desk is not in the file yet.
+    OwedPlans owed;
+    QString whyNot;               ///< Why the last of it could not be kept; empty where it could.
     std::vector<BuildPlan> since; ///< Kept while something was being written.
 };
 
