@@ -7,6 +7,9 @@
 #include "app/stockroom/undone/taking_back.h"
 #include "app/workshop/clock.h"
 
+#include <QDateTime>
+#include <QLocale>
+
 #include <algorithm>
 
 namespace flarestock {
@@ -100,8 +103,11 @@ void Pen::act(const Sentence &sentence, MadeBy make)
     whenNamed([this, sentence, made = std::move(make)] {
         write(
             sentence,
-            [made, writeShop = m_write](const By &by) {
-                return writeShop([made, by](const ShopFile &file, const Workshop &workshop) {
+            [made, unsure = m_unsure, writeShop = m_write](const By &by) {
+                return writeShop([made, unsure, by](const ShopFile &file,
+                                                    const Workshop &workshop) -> Result<ToWrite> {
+                    if (const auto asked = askForTried(file, *unsure); !asked)
+                        return tl::unexpected(asked.error());
                     return made(file, workshop, by);
                 });
             },
@@ -139,14 +145,44 @@ void Pen::write(const Sentence &sentence, const Writing &writing, bool isBack)
     m_problem.clear();
     m_errand.run([this, sentence, isBack, writing, by]() -> Errand::Back {
         const auto result = writing(by);
-        return [this, sentence, isBack, result] {
+        return [this, sentence, isBack, result, by] {
             if (result)
                 finished(*result, sentence(**result), isBack);
             else
-                refuse(saidProblem(result.error()));
+                failed(result.error(), by);
         };
     });
     Q_EMIT changed();
+}
+
+Result<void> Pen::askForTried(const ShopFile &file, Unsure &unsure)
+{
+    for (const Tried &one : unsure.tried) {
+        const auto movement = file.movement(one.action);
+        if (!movement)
+            return tl::unexpected(movement.error());
+        const auto record = file.recordOf(one.action);
+        if (!record)
+            return tl::unexpected(record.error());
+        if (*movement || *record)
+            unsure.found = one;
+    }
+    unsure.tried.clear();
+    if (unsure.found)
+        return tl::unexpected(Problem{}); // failed() has the words.
+    return {};
+}
+
+void Pen::failed(const Problem &problem, const By &by)
+{
+    if (const auto found = std::exchange(m_unsure->found, std::nullopt)) {
+        const QTime at = QDateTime::fromMSecsSinceEpoch(found->at).time();
+        return refuse(tr("What was to be written at %1 is in the shop: only the answer was lost. "
+                         "Look at it as it is now; another Enter writes it once more.")
+                          .arg(QLocale().toString(at, QLocale::ShortFormat)));
+    }
+    m_unsure->tried.push_back({*by.action, by.at});
+    refuse(saidProblem(problem));
 }
 
 void Pen::finished(const std::shared_ptr<const Wrote> &wrote, const QString &sentence, bool isBack)

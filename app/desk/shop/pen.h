@@ -48,6 +48,7 @@ public:
     {
         m_done.clear();
         m_stays.clear();
+        m_unsure->tried.clear();
     }
     /// Something was written that is not taken back here: what was done before it is no more taken
     /// back as the last. `why`: a sentence with what to do instead.
@@ -96,8 +97,20 @@ private:
         QString sentence;
         Wrote::Texts texts; ///< Empty: an action.
     };
+    struct Tried {
+        MovementId action;
+        std::int64_t at = 0; ///< Milliseconds since 1970, UTC.
+    };
+    /// Deeds that failed. Where a server or the network went away one may be in the shop, and only
+    /// the answer was lost: the next deed asks first. By one thread at a time.
+    struct Unsure {
+        std::vector<Tried> tried;
+        std::optional<Tried> found; ///< It is there, so that the deed that asked was not done.
+    };
+    static Result<void> askForTried(const ShopFile &file, Unsure &unsure);
     using Writing = std::function<Result<std::shared_ptr<const Wrote>>(const By &by)>;
     void write(const Sentence &sentence, const Writing &writing, bool isBack);
+    void failed(const Problem &problem, const By &by);
     void finished(const std::shared_ptr<const Wrote> &wrote, const QString &sentence, bool isBack);
 
     WriteShop m_write;
@@ -109,6 +122,7 @@ private:
     std::function<void()> m_waiting;
     Unwritten m_unwritten;
     std::vector<Done> m_done;
+    std::shared_ptr<Unsure> m_unsure = std::make_shared<Unsure>();
     QString m_stays; ///< Why what was written before those stays; empty: nothing was.
     Errand m_errand; ///< Last: it waits for its worker before the rest goes.
 };

@@ -1022,6 +1022,10 @@
         <source>Taken back: %1</source>
         <translation>Zurückgenommen: %1</translation>
     </message>
+    <message>
+        <source>What was to be written at %1 is in the shop: only the answer was lost. Look at it as it is now; another Enter writes it once more.</source>
+        <translation>Was um %1 eingetragen werden sollte, steht in der Werkstatt: Nur die Antwort ging verloren. Ansehen, wie es jetzt ist; noch einmal Enter trägt es ein zweites Mal ein.</translation>
+    </message>
 </context>
 <context>
     <name>flarestock::ShopMaker</name>
