@@ -20,6 +20,7 @@ AbstractButton {
     objectName: "sort-" + by
     height: Theme.target
     padding: 0
+    leftPadding: figure ? 10 : 0 // What it wraps at is not the heading before.
     hoverEnabled: true
     focusPolicy: Qt.StrongFocus
     Accessible.role: Accessible.Button
