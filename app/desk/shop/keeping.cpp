@@ -100,7 +100,7 @@ void Desk::takeUpOwed()
     m_kept.whyNot = tr("the desk ended before");
     say(tr("not kept: %1").arg(m_kept.whyNot));
     m_kept.owed.showIn(m_shop.builds, {});
-    m_builds.become(buildRows(m_shop));
+    become(ShopOnDesk(m_shop));
     if (m_build.isOpen() && m_kept.owed.find(m_build.plan().id) != nullptr)
         openBuild(said(m_build.plan().id));
     keepOwed();

@@ -29,7 +29,7 @@ std::optional<std::string> CarryDesk::drawerOf(std::string_view part) const
 /// Where it is kept, or lies, or others of its kind are kept.
 std::optional<std::string> CarryDesk::likelyDrawer(const Part &part) const
 {
-    if (const auto kept = drawerOf(part.number))
+    if (auto kept = drawerOf(part.number))
         return kept;
     const Ledger &ledger = m_workshop->ledger;
     for (const auto &[key, held] : ledger.balancesOf(part.number)) {
