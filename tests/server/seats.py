@@ -133,6 +133,13 @@ class ServerShop:
         return run(COMMAND, "verify", self.hand, home=self.folder)
 
 
+def address(shop, host="localhost", authority="authority", port=None, more=""):
+    """Over the network, as a hand."""
+    file = quote(str(shop.server.folder / f"{authority}.pem"), safe="")
+    return (f"postgresql://hand@{host}:{port or shop.server.port}/{shop.database}"
+            f"?sslrootcert={file}{more}")
+
+
 def quoted(name):
     return '"' + name + '"'
 

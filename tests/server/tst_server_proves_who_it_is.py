@@ -11,10 +11,9 @@ import select
 import socket
 import threading
 import time
-from urllib.parse import quote
 
 import cluster
-from seats import COMMAND, Server, ServerShop, environment, filesWith, main, run, scramVerifier
+from seats import COMMAND, Server, ServerShop, address, environment, filesWith, main, run, scramVerifier
 
 
 class PlainServer:
@@ -37,12 +36,6 @@ class PlainServer:
                     self.told += caller.recv(1000)
                 except OSError:
                     pass
-
-
-def address(shop, host="localhost", authority="authority", port=None, more=""):
-    file = quote(str(shop.server.folder / f"{authority}.pem"), safe="")
-    return (f"postgresql://hand@{host}:{port or shop.server.port}/{shop.database}"
-            f"?sslrootcert={file}{more}")
 
 
 def stock(shop, url, password):

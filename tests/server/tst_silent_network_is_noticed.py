@@ -6,15 +6,13 @@ tries 15 times), and the sentence says so. It has a network of its own for that,
 import fcntl
 import os
 import secrets
-import shutil
 import socket
 import struct
 import subprocess
 import sys
 import time
-from urllib.parse import quote
 
-from seats import COMMAND, Server, ServerShop, environment, main, run, scramVerifier
+from seats import COMMAND, Server, ServerShop, address, environment, main, run, scramVerifier
 
 WITHIN = 60
 SKIPPED = 77
@@ -45,9 +43,7 @@ def test(bench):
     with Server(own=True) as server:
         shop = ServerShop(server, bench.folder)
         server.psql("postgres", f"ALTER ROLE hand PASSWORD '{scramVerifier(secret)}'")
-        file = quote(str(server.folder / "authority.pem"), safe="")
-        url = f"postgresql://hand@localhost:{server.port}/{shop.database}?sslrootcert={file}"
-        words = (COMMAND, "stock", "--shop", url, "--password-stdin")
+        words = (COMMAND, "stock", "--shop", address(shop), "--password-stdin")
         said = run(*words, home=bench.folder, input=secret + "\n")
         bench.expect(said.returncode == 0 and "BK-A" in said.stdout, f"{said.stdout}{said.stderr}")
         locking = subprocess.Popen(

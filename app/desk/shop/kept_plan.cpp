@@ -81,7 +81,7 @@ void OwedPlans::showIn(std::vector<BuildPlan> &builds, const std::string &butNot
 
 bool OwedPlans::takeUp()
 {
-    if (m_unwritten == nullptr || !m_plans.empty())
+    if (!m_plans.empty())
         return false;
     const QVariantMap left = m_unwritten->takeUp(changedBuilds());
     for (const QVariant &one : left) {
@@ -95,8 +95,6 @@ bool OwedPlans::takeUp()
 
 void OwedPlans::remember() const
 {
-    if (m_unwritten == nullptr)
-        return;
     QVariantMap left;
     QStringList titles;
     for (const ChangedPlan &owed : m_plans) {

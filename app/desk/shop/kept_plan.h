@@ -17,7 +17,7 @@ namespace flarestock {
 /// A change each of builds that the shop has not acknowledged yet.
 class OwedPlans {
 public:
-    /// Has those that wait for the next start. It must outlive the last change here.
+    /// Has those that wait for the next start. Before all else; it must outlive the last change.
     void rememberBy(Unwritten &unwritten) { m_unwritten = &unwritten; }
 
     [[nodiscard]] bool isEmpty() const { return m_plans.empty(); }
